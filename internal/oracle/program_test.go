@@ -31,7 +31,7 @@ func TestGLPSolAnswersWhatAModelPrints(t *testing.T) {
 }
 
 func TestGLPSolAnswersWithDualsForAnLP(t *testing.T) {
-	text := string(oracle.Ask(t, oracle.GLPSol, "testdata/mix.lp"))
+	text := string(oracle.Ask(t, oracle.GLPSol, "testdata/duals.lp"))
 	if !strings.Contains(text, "s bas 2 2 f f 11") {
 		t.Errorf("the solution file does not state the optimum 11:\n%s", text)
 	}
