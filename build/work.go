@@ -13,13 +13,13 @@ type InStock struct {
 
 // Price is what something costs and how far that can be trusted.
 type Price struct {
-	Price    quantity.Spread[quantity.Cash] `doc:"price,need" range:"0..100000" says:"price with tax, in the build's currency"`
-	Each     string                         `doc:"each" says:"what one price buys: sheet, m, piece"`
-	Standing string                         `doc:"standing,need" one:"guess quote paid free" says:"how sure the price is"`
-	Used     *quantity.YesNo                `doc:"used" says:"second-hand"`
-	Date     *quantity.Date                 `doc:"date" says:"when it was heard or paid"`
-	Shop     string                         `doc:"shop" says:"where"`
-	Note     string                         `doc:"note" says:"a remark"`
+	Price    quantity.Spread[quantity.Money] `doc:"price,need" range:"0..100000" says:"price with tax, in the build's currency"`
+	Each     string                          `doc:"each" says:"what one price buys: sheet, m, piece"`
+	Standing string                          `doc:"standing,need" one:"guess quote paid free" says:"how sure the price is"`
+	Used     *quantity.YesNo                 `doc:"used" says:"second-hand"`
+	Date     *quantity.Date                  `doc:"date" says:"when it was heard or paid"`
+	Shop     string                          `doc:"shop" says:"where"`
+	Note     string                          `doc:"note" says:"a remark"`
 }
 
 // Job is a piece of work.

@@ -1,0 +1,106 @@
+package words
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// thin is the narrow blank that parts thousands and stands before a unit.
+const thin = "\u202f"
+
+// step is what figures of a unit are rounded to for reading, and shown decimals.
+type step struct {
+	by       float64
+	decimals int
+}
+
+var steps = map[string]step{
+	"mm": {5, 0}, "kg": {5, 0}, "GBP": {5, 0}, "EUR": {5, 0}, "USD": {5, 0},
+	"m2": {0.1, 1}, "m3": {0.1, 1}, "m": {0.1, 1}, "l": {1, 0}, "%": {1, 0}, "h": {1, 0}, "1": {1, 0}, "°": {1, 0},
+}
+
+var signs = map[string]string{
+	"GBP": "£", "EUR": "€", "USD": "$",
+}
+
+var spelled = map[string]string{
+	"m2": "m²", "m3": "m³", "1": "", "mm2": "mm²",
+}
+
+// Round rounds a value to what a van is.
+func Round(value float64, unit string) float64 {
+	s, ok := steps[unit]
+	if !ok {
+		return value
+	}
+	return math.Round(value/s.by)*s.by + 0 // + 0 turns -0 into 0
+}
+
+// Amount writes a value rounded to what a van is, with its unit: "1 358 kg", "£4 250".
+func Amount(value float64, unit string) string {
+	return withUnit(plain(Round(value, unit), steps[unit].decimals), unit)
+}
+
+// Near writes a value beside its limit: rounded, but finer when rounding would hide on which side of the limit it stands.
+func Near(value, limit float64, unit string) string {
+	rounded := Round(value, unit)
+	if (value > limit) == (rounded > limit) && (value < limit) == (rounded < limit) {
+		return Amount(value, unit)
+	}
+	return Fine(value, unit)
+}
+
+// Fine writes a value one step finer than Amount does, for differences and for values close to a limit.
+func Fine(value float64, unit string) string {
+	decimals := steps[unit].decimals
+	if steps[unit].by <= 1 {
+		decimals++
+	}
+	return withUnit(plain(value, decimals), unit)
+}
+
+// Signed writes a change: "+12 kg", "−12 kg", "no change".
+func Signed(value float64, unit string) string {
+	text := Fine(math.Abs(value), unit)
+	switch {
+	case text == Fine(0, unit):
+		return "no change"
+	case value < 0:
+		return "−" + text
+	}
+	return "+" + text
+}
+
+func withUnit(number, unit string) string {
+	if sign, ok := signs[unit]; ok {
+		if strings.HasPrefix(number, "−") {
+			return "−" + sign + strings.TrimPrefix(number, "−")
+		}
+		return sign + number
+	}
+	name, ok := spelled[unit]
+	if !ok {
+		name = unit
+	}
+	if name == "" {
+		return number
+	}
+	return number + thin + name
+}
+
+// plain writes a number with parted thousands and a true minus.
+func plain(value float64, decimals int) string {
+	text := strconv.FormatFloat(math.Abs(value), 'f', decimals, 64)
+	whole, rest, _ := strings.Cut(text, ".")
+	for i := len(whole) - 3; i > 0; i -= 3 {
+		whole = whole[:i] + thin + whole[i:]
+	}
+	if rest != "" {
+		whole += "." + rest
+	}
+	if value < 0 && strings.ContainsAny(text, "123456789") {
+		return "−" + whole
+	}
+	return whole
+}

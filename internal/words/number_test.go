@@ -1,0 +1,31 @@
+package words_test
+
+import (
+	"testing"
+
+	"tumblehome/internal/words"
+)
+
+func TestFiguresReadAsAVanIs(t *testing.T) {
+	cases := []struct{ name, got, want string }{
+		{"a length is rounded to 5 mm", words.Amount(1678.2, "mm"), "1\u202f680\u202fmm"},
+		{"a mass is rounded to 5 kg", words.Amount(2652.6, "kg"), "2\u202f655\u202fkg"},
+		{"money has its sign first", words.Amount(4248, "GBP"), "£4\u202f250"},
+		{"negative money has the minus before the sign", words.Amount(-61, "EUR"), "−€60"},
+		{"an area has one decimal", words.Amount(4.87, "m2"), "4.9\u202fm²"},
+		{"a count has no unit", words.Amount(3, "1"), "3"},
+		{"nothing is never minus nothing", words.Amount(-0.4, "kg"), "0\u202fkg"},
+		{"just over a limit never reads as at it", words.Near(1951, 1950, "kg"), "1\u202f951\u202fkg"},
+		{"far from a limit it is rounded", words.Near(1358, 1850, "kg"), "1\u202f360\u202fkg"},
+		{"a small change is shown to the kilogram", words.Signed(12.3, "kg"), "+12\u202fkg"},
+		{"a loss has a true minus", words.Signed(-12.3, "kg"), "−12\u202fkg"},
+		{"next to nothing is no change", words.Signed(0.2, "kg"), "no change"},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			if c.got != c.want {
+				t.Errorf("got %q, want %q", c.got, c.want)
+			}
+		})
+	}
+}

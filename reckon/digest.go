@@ -1,0 +1,88 @@
+package reckon
+
+import (
+	"crypto/sha256"
+	"encoding/binary"
+	"fmt"
+	"math"
+	"reflect"
+	"sort"
+)
+
+// Digest names a value by its content: equal values have equal digests, whatever their addresses.
+type Digest [sha256.Size]byte
+
+// Digested is a value that knows its own digest. Results of earlier stages are passed on this way, so that a large body or room
+// is not read again at every stage.
+type Digested interface{ ContentDigest() Digest }
+
+// digestOf walks a value by reflection. Functions and channels have no content, so finding one is a mistake of the programmer.
+func digestOf(stage string, version int, value any) Digest {
+	w := digester{buffer: make([]byte, 0, 16<<10)}
+	w.text(stage)
+	w.number(uint64(version))
+	w.value(reflect.ValueOf(value))
+	return sha256.Sum256(w.buffer)
+}
+
+type digester struct{ buffer []byte }
+
+func (w *digester) number(n uint64) { w.buffer = binary.LittleEndian.AppendUint64(w.buffer, n) }
+
+func (w *digester) text(s string) {
+	w.number(uint64(len(s)))
+	w.buffer = append(w.buffer, s...)
+}
+
+func (w *digester) value(v reflect.Value) {
+	if !v.IsValid() {
+		w.buffer = append(w.buffer, 0)
+		return
+	}
+	w.buffer = append(w.buffer, byte(v.Kind()))
+	if v.CanInterface() {
+		if known, ok := v.Interface().(Digested); ok {
+			d := known.ContentDigest()
+			w.buffer = append(w.buffer, d[:]...)
+			return
+		}
+	}
+	switch v.Kind() {
+	case reflect.Float64, reflect.Float32:
+		w.number(math.Float64bits(v.Float()))
+	case reflect.Int, reflect.Int8, reflect.Int16, reflect.Int32, reflect.Int64:
+		w.number(uint64(v.Int()))
+	case reflect.Uint, reflect.Uint8, reflect.Uint16, reflect.Uint32, reflect.Uint64:
+		w.number(v.Uint())
+	case reflect.Bool:
+		w.number(map[bool]uint64{true: 1}[v.Bool()])
+	case reflect.String:
+		w.text(v.String())
+	case reflect.Pointer, reflect.Interface:
+		w.value(v.Elem())
+	case reflect.Struct:
+		for i := range v.NumField() {
+			w.value(v.Field(i))
+		}
+	case reflect.Slice, reflect.Array:
+		w.number(uint64(v.Len()))
+		for i := range v.Len() {
+			w.value(v.Index(i))
+		}
+	case reflect.Map:
+		w.entries(v)
+	default:
+		panic(fmt.Sprintf("reckon: a %s has no content to digest", v.Type()))
+	}
+}
+
+// entries writes a map in the order of its keys, which must be texts.
+func (w *digester) entries(v reflect.Value) {
+	keys := v.MapKeys()
+	sort.Slice(keys, func(i, j int) bool { return keys[i].String() < keys[j].String() })
+	w.number(uint64(len(keys)))
+	for _, k := range keys {
+		w.text(k.String())
+		w.value(v.MapIndex(k))
+	}
+}

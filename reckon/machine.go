@@ -1,0 +1,56 @@
+package reckon
+
+import "sync"
+
+// remembered is how many results of each stage are kept: enough for the build, a drag in progress and a few things tried.
+const remembered = 12
+
+// Machine works stages and remembers their last results. It may be used by several goroutines.
+type Machine struct {
+	mu     sync.Mutex
+	memory map[string]*shelf
+}
+
+// NewMachine returns a machine that remembers nothing yet.
+func NewMachine() *Machine { return &Machine{memory: map[string]*shelf{}} }
+
+// shelf holds the last results of one stage, newest last.
+type shelf struct {
+	keys    []Digest
+	results []any
+}
+
+func (s *shelf) find(key Digest) (any, bool) {
+	for i := len(s.keys) - 1; i >= 0; i-- {
+		if s.keys[i] == key {
+			return s.results[i], true
+		}
+	}
+	return nil, false
+}
+
+func (s *shelf) put(key Digest, result any) {
+	if len(s.keys) == remembered {
+		s.keys, s.results = s.keys[1:], s.results[1:]
+	}
+	s.keys, s.results = append(s.keys, key), append(s.results, result)
+}
+
+// work runs one stage, or finds what it gave for the same inputs before. A change in how a stage works raises its version.
+func work[Inputs, Result any](m *Machine, stage string, version int, do func(Inputs) Result, in Inputs) (Result, Digest) {
+	key := digestOf(stage, version, in)
+	m.mu.Lock()
+	if m.memory[stage] == nil {
+		m.memory[stage] = &shelf{}
+	}
+	found, ok := m.memory[stage].find(key)
+	m.mu.Unlock()
+	if ok {
+		return found.(Result), key
+	}
+	result := do(in)
+	m.mu.Lock()
+	m.memory[stage].put(key, result)
+	m.mu.Unlock()
+	return result, key
+}

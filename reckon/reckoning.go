@@ -1,0 +1,83 @@
+package reckon
+
+import (
+	"slices"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+// Reckoning is everything that follows from one document on one day. It never changes once made.
+type Reckoning struct {
+	Document *build.Document
+	Figures  []working.Figure  // sorted by code
+	Findings []finding.Finding // gravest first
+
+	Results
+	explain []explainer
+}
+
+// explainer shows how one of its figures came about.
+type explainer interface {
+	Working(code string) (working.Working, bool)
+}
+
+// Figure finds a figure by its code.
+func (r *Reckoning) Figure(code string) (working.Figure, bool) {
+	i, ok := slices.BinarySearchFunc(r.Figures, code, func(f working.Figure, code string) int {
+		return strings.Compare(f.Code, code)
+	})
+	if !ok {
+		return working.Figure{}, false
+	}
+	return r.Figures[i], true
+}
+
+// Working shows how a figure came about.
+func (r *Reckoning) Working(code string) (working.Working, bool) {
+	for _, e := range r.explain {
+		if w, ok := e.Working(code); ok {
+			return w, true
+		}
+	}
+	return working.Working{}, false
+}
+
+// trade is what every trade's result can say.
+type trade interface {
+	explainer
+	Figures() []working.Figure
+	Findings() []finding.Finding
+}
+
+// take adds what a trade found.
+func (r *Reckoning) take(t trade) {
+	r.Figures = append(r.Figures, t.Figures()...)
+	r.Findings = append(r.Findings, t.Findings()...)
+	r.explain = append(r.explain, t)
+}
+
+// settle brings figures and findings into their order and marks what the builder has accepted.
+func (r *Reckoning) settle() {
+	slices.SortStableFunc(r.Figures, func(a, b working.Figure) int { return strings.Compare(a.Code, b.Code) })
+	for i := range r.Findings {
+		r.Findings[i].Accepted = accepted(r.Document, r.Findings[i])
+	}
+	finding.Sort(r.Findings)
+}
+
+// accepted returns why the builder lives with a finding, or "". An acceptance names a code and, where it is about one thing, that thing.
+func accepted(doc *build.Document, f finding.Finding) string {
+	for _, id := range build.SortedKeys(doc.Accepted) {
+		a := doc.Accepted[id]
+		if a.Finding != f.Code && !strings.HasPrefix(f.Code, a.Finding+".") {
+			continue
+		}
+		if a.About == "" || slices.Contains(f.About, "/"+strings.ReplaceAll(a.About, ".", "/")) {
+			return a.Why
+		}
+	}
+	return ""
+}
