@@ -76,7 +76,7 @@ func (k *kind) smaller(text, rest string, first *unit) (float64, *Fault) {
 	case u == nil && left == "":
 		return 0, k.fault("`"+text+"` ends without a unit", text+" "+first.then)
 	case u == nil || u.name != first.then || left != "":
-		return 0, k.badUnit(text, left)
+		return 0, k.fault("`"+clip(text)+"` is not "+k.says, "")
 	}
 	return more, nil
 }

@@ -7,30 +7,30 @@ import (
 
 const plusMinus = "±"
 
-// ParseSpread reads `12`, `12 ± 3` and `12 ± 25 %`. The forms with three values
-// and with `exactly` are maps, which the document reads with SpreadOf.
+// ParseSpread reads `12`, `12 ± 3` and `12 ± 25 %`. The forms of three values
+// and of one exact value are maps, which a document reads key by key.
 func ParseSpread[Q Measure[Q]](text string) (Spread[Q], error) {
-	var q Q
 	before, after, even := strings.Cut(text, plusMinus)
 	if !even {
+		var q Q
 		likely, err := q.parse(text)
-		if err != nil {
-			return Spread[Q]{}, wider(err)
-		}
-		return About(likely), nil
+		return About(likely), wider[Q](err)
 	}
-	likely, err := q.parse(strings.TrimRight(before, " "))
+	s, err := parseEven[Q](strings.TrimRight(before, " "), strings.TrimLeft(after, " "))
+	if err == nil && s.High.Float() < s.Low.Float() {
+		err = &Fault{Wrong: "`" + clip(text) + "` has a minus after the ±"}
+	}
+	return s, wider[Q](err)
+}
+
+func parseEven[Q Measure[Q]](before, after string) (s Spread[Q], err error) {
+	var q Q
+	likely, err := q.parse(before)
 	if err != nil {
-		return Spread[Q]{}, wider(err)
+		return s, err
 	}
-	half, err := parseHalf(likely, strings.TrimLeft(after, " "))
-	if err != nil {
-		return Spread[Q]{}, wider(err)
-	}
-	if half.Float() < 0 {
-		return Spread[Q]{}, wider(&Fault{Wrong: "`" + text + "` has a minus after the ±", Expected: q.Grammar().Says})
-	}
-	return Around(likely, half), nil
+	half, err := parseHalf(likely, after)
+	return Around(likely, half), err
 }
 
 // parseHalf reads what stands after the ±: a quantity or a share of likely.
@@ -46,16 +46,21 @@ func parseHalf[Q Measure[Q]](likely Q, text string) (half Q, err error) {
 	return likely.of(rounded(share.Float() * abs(likely.Float()))), nil
 }
 
-// wider adds the spread forms to the examples of a fault.
-func wider(err error) error {
+// wider makes a fault speak of the guesses that would do as well.
+func wider[Q Measure[Q]](err error) error {
 	fault, ok := err.(*Fault)
 	if !ok {
 		return err
 	}
-	f := *fault
-	f.Expected += " or a guess"
-	f.Examples = append(f.Examples[:min(1, len(f.Examples)):1], "12 ± 3", "12 ± 25 %", "{likely: 12, low: 9, high: 20}")
-	return &f
+	var q Q
+	_, plain := q.parse("")
+	usual := plain.(*Fault)
+	one := usual.Examples[0]
+	if sample, err := q.parse(one); err == nil {
+		low, high := q.of(rounded(0.8*sample.Float())), q.of(rounded(1.5*sample.Float()))
+		usual.Examples = []string{one, one + " ± 25 %", "{likely: " + one + ", low: " + low.String() + ", high: " + high.String() + "}"}
+	}
+	return &Fault{Wrong: fault.Wrong, Expected: usual.Expected + " or a guess", Examples: usual.Examples, Near: fault.Near}
 }
 
 // String is `12`, `12 ± 3`, or for what has no text form the likely value. An
