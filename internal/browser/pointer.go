@@ -1,0 +1,99 @@
+package browser
+
+import (
+	"context"
+	"fmt"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+)
+
+// A Point is a place in the window, in CSS pixels from its top left corner.
+type Point struct{ X, Y float64 }
+
+// A Path is the way of a pointer or a finger.
+type Path struct{ From, To Point }
+
+// moves is how many moves a drag is made of, as a hand would.
+const moves = 12
+
+func (p Path) at(step int) Point {
+	share := float64(step) / moves
+	return Point{p.From.X + share*(p.To.X-p.From.X), p.From.Y + share*(p.To.Y-p.From.Y)}
+}
+
+// place finds the middle of an element, brings it into the window and says whether
+// a pointer there would hit the element or something within it.
+const place = `(() => {
+	const e = document.querySelector(%q);
+	if (!e) return {free: false};
+	e.scrollIntoView({block: "nearest", inline: "nearest", behavior: "instant"});
+	const r = e.getBoundingClientRect();
+	const x = r.left + r.width / 2, y = r.top + r.height / 2;
+	const hit = document.elementFromPoint(x, y);
+	return {x, y, free: !!hit && (e.contains(hit) || (e.labels && [...e.labels].some(l => l.contains(hit))))};
+})()`
+
+// Middle gives the middle of the first element found, once a pointer can reach it there.
+func (p *Page) Middle(selector string) Point {
+	p.t.Helper()
+	var at struct {
+		X, Y float64
+		Free bool
+	}
+	p.until("reach "+selector+" (missing, hidden or covered)", func() (free bool, err error) {
+		at, err = within(p, chromedp.Evaluate[struct {
+			X, Y float64
+			Free bool
+		}](fmt.Sprintf(place, selector)))
+		return at.Free, err
+	})
+	return Point{at.X, at.Y}
+}
+
+// Drag presses the mouse's left button at one point, moves and lets go at the other.
+func (p *Page) Drag(from, to Point) {
+	p.t.Helper()
+	path := Path{from, to}
+	steps := []chromedp.Action[chromedp.Void]{
+		chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, from.X, from.Y),
+		chromedp.MouseEvent(input.DispatchMouseEventTypeMousePressed, from.X, from.Y, held, chromedp.ClickCount(1)),
+	}
+	for i := 1; i <= moves; i++ {
+		at := path.at(i)
+		steps = append(steps, chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, at.X, at.Y, held))
+	}
+	steps = append(steps,
+		chromedp.MouseEvent(input.DispatchMouseEventTypeMouseReleased, to.X, to.Y, chromedp.ButtonLeft, chromedp.ClickCount(1)))
+	p.do("drag", chromedp.Steps(steps...))
+}
+
+// held says that the left button is down during a move.
+func held(e *input.DispatchMouseEventParams) {
+	e.Button = input.MouseButtonLeft
+	e.Buttons = 1
+}
+
+// TouchDrag puts down one finger for each path, moves them together and lifts them.
+func (p *Page) TouchDrag(paths ...Path) {
+	p.t.Helper()
+	steps := []chromedp.Action[chromedp.Void]{touch(input.DispatchTouchEventTypeTouchStart, paths, 0)}
+	for i := 1; i <= moves; i++ {
+		steps = append(steps, touch(input.DispatchTouchEventTypeTouchMove, paths, i))
+	}
+	steps = append(steps, touch(input.DispatchTouchEventTypeTouchEnd, nil, moves))
+	p.do("drag by touch", chromedp.Steps(steps...))
+}
+
+func touch(kind input.DispatchTouchEventType, paths []Path, step int) chromedp.Action[chromedp.Void] {
+	points := make([]*input.TouchPoint, len(paths))
+	for i, path := range paths {
+		at, finger := path.at(step), float64(i)
+		points[i] = &input.TouchPoint{X: at.X, Y: at.Y, ID: &finger}
+	}
+	return chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
+		_, err := cdp.Call(ctx, t, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: kind, TouchPoints: points})
+		return err
+	})
+}

@@ -1,0 +1,2 @@
+// The front end's entry. Pages read and post without it.
+import "htmx.org";
