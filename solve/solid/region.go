@@ -1,0 +1,94 @@
+package solid
+
+import "math"
+
+// Region is the inside of six surfaces: left(x, z) <= y <= right(x, z), z <= roof(x, y), and three flat ones.
+type Region interface {
+	Left(x, z float64) float64
+	Right(x, z float64) float64
+	Roof(x, y float64) float64
+	Floor() float64
+	Front() float64
+	Rear() float64
+}
+
+// Side names one of a region's six surfaces.
+type Side int
+
+const (
+	Front Side = iota
+	Rear
+	Left
+	Right
+	Floor
+	Roof
+)
+
+// Excess is how far the prism stands out of the region through each surface, measured along y for left and right, along z for
+// floor and roof, along x for front and rear. A negative excess is the room that is left. Curved surfaces are searched with
+// Greatest, nodes at most step apart: against a surface that curves outward, as a hull does, the answer is exact, since the first to
+// stand out is a corner; a bump narrower than step that no corner meets can be missed.
+func (p Prism) Excess(r Region, step float64) [6]float64 {
+	var e [6]float64
+	for side := range e {
+		e[side] = p.ExcessAt(r, Side(side), step)
+	}
+	return e
+}
+
+// ExcessAt is Excess through one surface.
+func (p Prism) ExcessAt(r Region, side Side, step float64) float64 {
+	b := p.Bounds()
+	switch side {
+	case Front:
+		return r.Front() - b.MinX
+	case Rear:
+		return b.MaxX - r.Rear()
+	case Floor:
+		return r.Floor() - b.MinZ
+	case Roof:
+		return p.overLength(b, 0, 1, Every(b.MaxY-b.MinY, step), step, func(x, t float64) float64 {
+			low, high := p.across(x)
+			return p.High - r.Roof(x, low+t*(high-low))
+		})
+	case Left:
+		return p.overLength(b, b.MinZ, b.MaxZ, Every(b.MaxZ-b.MinZ, step), step, func(x, z float64) float64 {
+			low, _ := p.across(x)
+			return r.Left(x, z) - low
+		})
+	}
+	return p.overLength(b, b.MinZ, b.MaxZ, Every(b.MaxZ-b.MinZ, step), step, func(x, z float64) float64 {
+		_, high := p.across(x)
+		return high - r.Right(x, z)
+	})
+}
+
+// overLength is the greatest f(x, v) over the prism's length, its corners in between included.
+func (p Prism) overLength(b Bounds, v0, v1 float64, nv int, step float64, f func(x, v float64) float64) float64 {
+	most := Greatest(b.MinX, b.MaxX, v0, v1, Grid{Every(b.MaxX-b.MinX, step), nv}, f)
+	for _, c := range p.Outline {
+		if c.X > b.MinX && c.X < b.MaxX {
+			most = max(most, Greatest(c.X, c.X, v0, v1, Grid{1, nv}, f))
+		}
+	}
+	return most
+}
+
+// across is the outline's extent in y at x.
+func (p Prism) across(x float64) (low, high float64) {
+	low, high = math.Inf(1), math.Inf(-1)
+	v := p.Outline[len(p.Outline)-1]
+	for _, w := range p.Outline {
+		if (v.X <= x && x <= w.X) || (w.X <= x && x <= v.X) {
+			y := v.Y
+			if v.X != w.X {
+				y += (w.Y - v.Y) * (x - v.X) / (w.X - v.X)
+			} else {
+				low, high = min(low, w.Y), max(high, w.Y)
+			}
+			low, high = min(low, y), max(high, y)
+		}
+		v = w
+	}
+	return low, high
+}
