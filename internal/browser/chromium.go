@@ -44,6 +44,9 @@ func Main(m *testing.M) {
 // start gives the browser's context, in which each page is a tab.
 func start(t testing.TB) context.Context {
 	t.Helper()
+	if testing.Short() {
+		t.Skip("pages are not opened in short tests")
+	}
 	chromium.Lock()
 	defer chromium.Unlock()
 	if !chromium.governed {

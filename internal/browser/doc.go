@@ -22,5 +22,6 @@
 // Screenshot may be given a subtest. Pictures are written to pictures/ at the
 // repository's root, which git ignores.
 //
-// Without Chromium a test is skipped at home and fails in CI (environment variable CI).
+// Without Chromium a test is skipped at home and fails in CI (environment
+// variable CI). With -short every test that opens a page is skipped.
 package browser
