@@ -48,17 +48,17 @@ func (p Prism) ExcessAt(r Region, side Side, step float64) float64 {
 		return r.Floor() - b.MinZ
 	case Roof:
 		return p.overLength(b, 0, 1, Every(b.MaxY-b.MinY, step), step, func(x, t float64) float64 {
-			low, high := p.across(x)
+			low, high := p.Across(x)
 			return p.High - r.Roof(x, low+t*(high-low))
 		})
 	case Left:
 		return p.overLength(b, b.MinZ, b.MaxZ, Every(b.MaxZ-b.MinZ, step), step, func(x, z float64) float64 {
-			low, _ := p.across(x)
+			low, _ := p.Across(x)
 			return r.Left(x, z) - low
 		})
 	}
 	return p.overLength(b, b.MinZ, b.MaxZ, Every(b.MaxZ-b.MinZ, step), step, func(x, z float64) float64 {
-		_, high := p.across(x)
+		_, high := p.Across(x)
 		return high - r.Right(x, z)
 	})
 }
@@ -74,8 +74,8 @@ func (p Prism) overLength(b Bounds, v0, v1 float64, nv int, step float64, f func
 	return most
 }
 
-// across is the outline's extent in y at x.
-func (p Prism) across(x float64) (low, high float64) {
+// Across is the outline's extent in y at x; low is above high where the outline is not.
+func (p Prism) Across(x float64) (low, high float64) {
 	low, high = math.Inf(1), math.Inf(-1)
 	v := p.Outline[len(p.Outline)-1]
 	for _, w := range p.Outline {
