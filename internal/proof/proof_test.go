@@ -65,14 +65,17 @@ func TestCasesAreWrittenAndPrintedAsOneTable(t *testing.T) {
 	bad := good()
 	bad.Name, bad.Got = "a figure far off", math.NaN()
 	s := &spy{TB: t}
+	large := good()
+	large.Name, large.Expected, large.Got, large.Tolerance = "a large area", 2156214, 2156216, 21.6
 	proof.Check(s, good())
 	proof.Check(s, bad)
+	proof.Check(s, large)
 
 	records, err := proof.Read(folder)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(records) != 2 || records[0].Package != "internal/proof" || records[0].Test != "TestSpy" {
+	if len(records) != 3 || records[0].Package != "internal/proof" || records[0].Test != "TestSpy" {
 		t.Fatalf("read back %+v", records)
 	}
 	var table strings.Builder
@@ -80,7 +83,7 @@ func TestCasesAreWrittenAndPrintedAsOneTable(t *testing.T) {
 	if err != nil || failed != 1 {
 		t.Errorf("failed %d, error %v; want 1 and none", failed, err)
 	}
-	for _, want := range []string{"internal/proof", "138.462", "FAILS", "a vehicle handbook", "2 figures checked", "1 do not hold"} {
+	for _, want := range []string{"internal/proof", "138.462", "2156210", "0.05", "FAILS", "a vehicle handbook", "3 figures checked", "1 do not hold"} {
 		if !strings.Contains(table.String(), want) {
 			t.Errorf("the table lacks %q:\n%s", want, table.String())
 		}

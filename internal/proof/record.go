@@ -3,6 +3,7 @@ package proof
 import (
 	"encoding/json"
 	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -33,13 +34,24 @@ type Record struct {
 func record(c Case, pkg, test string, ok bool) Record {
 	return Record{
 		Package: pkg, Test: test, Name: c.Name, Source: c.Source, Inputs: c.Inputs,
-		Expected: figure(c.Expected), Got: figure(c.Got), Tolerance: figure(c.Tolerance),
+		Expected: figure(c.Expected, 6), Got: figure(c.Got, 6), Tolerance: figure(c.Tolerance, 2),
 		Unit: c.Unit, OK: ok,
 	}
 }
 
-// figure prints six significant digits, as many as any source here gives.
-func figure(v float64) string { return strconv.FormatFloat(v, 'g', 6, 64) }
+// figure prints the significant digits asked for: six are as many as any
+// source here gives. Powers of ten are left to figures that nobody reads otherwise.
+func figure(v float64, digits int) string {
+	text := strconv.FormatFloat(v, 'g', digits, 64)
+	if size := math.Abs(v); size < 1e-4 || size >= 1e10 || math.IsNaN(v) {
+		return text
+	}
+	rounded, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		return text
+	}
+	return strconv.FormatFloat(rounded, 'f', -1, 64)
+}
 
 // callerPackage names the package whose test called Check, from the module's
 // root: "solve/beam" for a function tumblehome/solve/beam_test.TestSag.
