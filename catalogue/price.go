@@ -37,27 +37,21 @@ func unitMass(r Row) float64 {
 // table knows GBP and EUR; the euro figures are the pound figures times 1.17.
 // It is false where no price is known in this currency.
 func (c *Catalogue) Price(id, currency string) (quantity.Spread[quantity.Money], bool) {
-	r, _ := c.Row(id)
-	if r.Price != nil {
+	if r, _ := c.Row(id); r.Price != nil {
 		own := r.Price.Currency == "" || r.Price.Currency == currency
 		return guessed(r.Price.Float(), r.Price.Currency), own
 	}
-	rough := c.rough(id)
-	amount := 0.0
-	switch currency {
-	case "GBP":
-		amount = rough.gbp
-	case "EUR":
-		amount = rough.eur
-	}
-	return guessed(amount, currency), amount > 0
-}
-
-func (c *Catalogue) rough(id string) rough {
 	for c.base != nil {
 		c = c.base
 	}
-	return c.prices[id]
+	rough, ok := c.prices[id]
+	switch currency {
+	case "GBP":
+		return guessed(rough.gbp, currency), ok
+	case "EUR":
+		return guessed(rough.eur, currency), ok
+	}
+	return quantity.Spread[quantity.Money]{}, false
 }
 
 // guessed is a price from memory between its least and its most.

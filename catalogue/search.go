@@ -101,7 +101,7 @@ func (w wish) score(id string, row Row) float64 {
 		sum += one
 	}
 	if row.Size != nil {
-		sum++
+		sum += 1 + closeness(float64(w.long), value(row.Size.X).Float())
 	}
 	return sum + closeness(float64(w.holds), value(row.Holds).Float()) +
 		closeness(float64(w.watts), value(row.Watts).Float()) + closeness(float64(w.hours), value(row.AmpHours).Float())

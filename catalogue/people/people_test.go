@@ -35,8 +35,8 @@ func TestTheSurveyIsWholeAndOrdered(t *testing.T) {
 	}
 }
 
-// The printed summary of the 2012 survey gives means in mm to a tenth (men,
-// women); quoted from memory of the summary tables.
+// The printed report of the 2012 survey gives means and scatters to a tenth of
+// a mm; quoted from memory of its summary tables.
 func TestMeansOfTheSurvey(t *testing.T) {
 	for _, c := range []struct {
 		d         people.Dimension
@@ -47,7 +47,7 @@ func TestMeansOfTheSurvey(t *testing.T) {
 		{people.SittingHeight, people.Men, 918.3, 35.7}, {people.SittingHeight, people.Women, 856.6, 33.1},
 	} {
 		m, _ := people.Survey(c.d, c.sex)
-		const source = "US Army anthropometric survey 2012, computed from its public records"
+		const source = "report of the US Army anthropometric survey of 2012, summary tables, from memory"
 		name := fmt.Sprintf("mean %s, %s", c.d, c.sex)
 		proof.Check(t, proof.Case{Name: name, Source: source, Inputs: "all records", Expected: c.mean, Got: m.Mean, Tolerance: 0.1, Unit: "mm"})
 		proof.Check(t, proof.Case{Name: name + ", scatter", Source: source, Inputs: "all records", Expected: c.dev, Got: m.Dev, Tolerance: 0.1, Unit: "mm"})
@@ -85,25 +85,48 @@ func TestScalingAgainstBritishFigures(t *testing.T) {
 }
 
 func TestRoom(t *testing.T) {
-	man, woman := people.Of(1755), people.Of(1626)
-	low, high := man.SeatHeight()
 	for _, c := range []struct {
-		name           string
-		got            quantity.Length
-		expect, within float64
+		name   string
+		got    quantity.Length
+		expect float64
+		inputs string
 	}{
-		{"least bed length of a median man", man.LyingLength(), 1870, 0},
-		{"standing headroom of a median man", man.StandingHeadroom(), 1815, 0},
-		{"standing headroom of a tall man (95 in 100)", people.Of(1870).StandingHeadroom(), 1930, 0},
-		{"sitting headroom above the seat, tall man (95 in 100)", people.Of(1870).SittingHeadroom(), 977 + 35, 35},
-		{"seat height of a median man, high end", high, 430 + 25, 10},
-		{"seat height of a median man, low end", low, 430 + 25 - 40, 10},
-		{"bed for a man and a woman, 95 in 100, and room to turn", people.SideBySide(man, woman), 1032 + 150, 25},
-		{"bed for two men, 95 in 100, and room to turn", people.SideBySide(man, man), 1096 + 150, 50},
-		{"gap to sidle through, tall man", people.Of(1870).Sidling(), 320 + 50, 60},
+		{"least bed length of a median man", people.Of(1755).LyingLength(), 1755 + 15 + 100, "stature 1755, lying 15, feet and pillow 100"},
+		{"standing headroom of a median man", people.Of(1755).StandingHeadroom(), 1815, "stature 1755, shoes 25, clearance 35"},
+		{"standing headroom of a tall man (95 in 100)", people.Of(1870).StandingHeadroom(), 1930, "stature 1870, shoes 25, clearance 35"},
 	} {
-		proof.Check(t, proof.Case{Name: c.name, Source: "US Army survey 2012 percentiles and the allowances of room.go, worked by hand",
-			Inputs: "see room.go", Expected: c.expect, Got: float64(c.got), Tolerance: c.within, Unit: "mm"})
+		proof.Check(t, proof.Case{Name: c.name, Source: "sum of the stated allowances, worked by hand; lying 15 and shoes 25 from university tables",
+			Inputs: c.inputs + " mm", Expected: c.expect, Got: float64(c.got), Tolerance: 0, Unit: "mm"})
+	}
+}
+
+// Scaling from stature is held against the survey's own medians: a person of
+// median stature should come out at the median of each dimension, within the
+// half-width Size states.
+func TestABodyOfMedianStatureIsNearTheMedians(t *testing.T) {
+	for _, sex := range []people.Sex{people.Men, people.Women} {
+		stature, _ := people.Survey(people.Stature, sex)
+		for _, d := range []people.Dimension{people.SittingHeight, people.Popliteal, people.ButtockToHollow, people.Thigh,
+			people.Shoulders, people.Hips, people.Belly, people.Reach} {
+			m, _ := people.Survey(d, sex)
+			size, half := people.Of(quantity.Length(stature.P50)).Size(d)
+			if off := math.Abs(float64(size)/m.P50 - 1); off > half/2 {
+				t.Errorf("%s %s: scaled %g, surveyed %g, off by %.1f %% (half-width %.1f %%)", d, sex, float64(size), m.P50, 100*off, 100*half)
+			}
+		}
+	}
+}
+
+func TestTwoSideBySideNeedLessThanTwoWideOnesWithTheirRoomAdded(t *testing.T) {
+	a, b := people.Of(1755), people.Of(1626)
+	wa, ha := a.Size(people.Shoulders)
+	wb, hb := b.Size(people.Shoulders)
+	least, most := float64(wa+wb)+people.Turning, float64(wa)*(1+ha)+float64(wb)*(1+hb)+people.Turning
+	if got := float64(people.SideBySide(a, b)); got <= least || got >= most {
+		t.Errorf("side by side %g, want between %g and %g", got, least, most)
+	}
+	if people.SideBySide() != 0 || people.SideBySide(a) != a.BedWidth() {
+		t.Error("nobody needs room, or one alone needs another bed than one's own")
 	}
 }
 

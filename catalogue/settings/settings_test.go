@@ -1,0 +1,111 @@
+package settings_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"tumblehome/catalogue/settings"
+	"tumblehome/internal/proof"
+	"tumblehome/quantity"
+)
+
+func TestEverySettingIsWhole(t *testing.T) {
+	seen := map[string]bool{}
+	for _, s := range settings.All() {
+		if seen[s.ID] {
+			t.Errorf("%s stands twice", s.ID)
+		}
+		seen[s.ID] = true
+		for _, r := range []settings.Range{s.X, s.Y, s.Z} {
+			if !(0 < r.Low && r.Low <= r.Likely && r.Likely <= r.High) {
+				t.Errorf("%s: size %v does not rise", s.ID, r)
+			}
+		}
+		if s.Name == "" || s.Board == "" || s.Carried == "" || len(s.Words) == 0 {
+			t.Errorf("%s lacks a name, board, carrier or words: %+v", s.ID, s)
+		}
+		for _, m := range s.Moves {
+			if m.ID == "" || m.ID == "full" || m.ID == "rest" || m.Slide != "" && m.Hinge != "" {
+				t.Errorf("%s: move %+v", s.ID, m)
+			}
+		}
+	}
+}
+
+// Every word after make: in the document's grammar and its examples.
+func TestWordsOfTheDocumentAreSettings(t *testing.T) {
+	for _, id := range strings.Fields("carcass bench slat-bed worktop blackout shelf overlocker locker table drawer cushions curtains " +
+		"partition box flap bunk lowered-bed seat-box cubicle wardrobe garage-floor splash tiles slatted-ceiling") {
+		if _, ok := settings.Get(id); !ok {
+			t.Errorf("%s is no setting", id)
+		}
+	}
+	if _, ok := settings.Get("palace"); ok {
+		t.Error("a palace can be made")
+	}
+}
+
+func TestBeginnersWords(t *testing.T) {
+	for words, want := range map[string]string{
+		"kitchen": "carcass", "galley": "carcass", "bed": "slat-bed", "bench": "bench", "seat": "bench", "cupboard": "locker",
+		"Table": "table", "double bed": "platform", "child bunk": "bunk", "bulkhead": "partition", "mattress": "cushions", "wardrobe": "wardrobe",
+	} {
+		found := settings.Search(strings.Fields(words))
+		if len(found) == 0 || found[0].ID != want {
+			t.Errorf("%q finds %v, want %s first", words, found, want)
+		}
+	}
+	for _, words := range []string{"", "zeppelin", "bed zeppelin"} {
+		if found := settings.Search(strings.Fields(words)); len(found) != 0 {
+			t.Errorf("%q finds %v, want nothing", words, found)
+		}
+	}
+}
+
+// Masses of made things as practice gives them: ranges from memory. The guess
+// must fall into the range, that is within half its width of its middle.
+func TestGuessedMasses(t *testing.T) {
+	const poplar12, birch12 = 5.28, 8.34 // kg/m2
+	for _, c := range []struct {
+		name, id  string
+		x, y, z   quantity.Length
+		board     quantity.PerArea
+		low, high float64
+	}{
+		{"kitchen unit 1000 x 500 x 850 in 12 mm poplar", "carcass", 1000, 500, 850, poplar12, 18, 22},
+		{"kitchen unit 1000 x 500 x 850 in 12 mm birch", "carcass", 1000, 500, 850, birch12, 26, 32},
+		{"overhead locker, one metre, in 12 mm poplar", "overlocker", 1000, 300, 280, poplar12, 8, 12},
+		{"fixed bed base of 2 m in 12 mm poplar", "platform", 2000, 1300, 700, poplar12, 20, 30},
+	} {
+		s, _ := settings.Get(c.id)
+		got := s.GuessMass(c.x, c.y, c.z, c.board)
+		proof.Check(t, proof.Case{Name: c.name, Source: "masses of made things, common practice, from memory", Inputs: fmt.Sprintf("board %g kg/m2", float64(c.board)),
+			Expected: (c.low + c.high) / 2, Got: float64(got.Likely), Tolerance: (c.high - c.low) / 2, Unit: "kg"})
+		if got.Low >= got.Likely || got.High <= got.Likely {
+			t.Errorf("%s: %v has no spread", c.name, got)
+		}
+	}
+}
+
+func TestABiggerThingNeverWeighsLess(t *testing.T) {
+	for _, s := range settings.All() {
+		small := s.GuessMass(s.X.Low, s.Y.Low, s.Z.Low, 5)
+		big := s.GuessMass(s.X.High, s.Y.High, s.Z.High, 5)
+		if big.Likely < small.Likely {
+			t.Errorf("%s: %v small, %v big", s.ID, small, big)
+		}
+		if got := s.GuessMass(-1, -1, -1, -1); got.Likely < 0 {
+			t.Errorf("%s: nonsense weighs %v", s.ID, got)
+		}
+	}
+}
+
+func ExampleSearch() {
+	for _, s := range settings.Search([]string{"galley"}) {
+		fmt.Println(s.ID, "-", s.Name)
+	}
+	// Output:
+	// carcass - kitchen unit or cupboard
+	// worktop - worktop
+}
