@@ -132,3 +132,14 @@ func shadow(points []Point, axis Point) (low, high float64) {
 func finite(p Point) bool {
 	return !math.IsNaN(p.X) && !math.IsInf(p.X, 0) && !math.IsNaN(p.Y) && !math.IsInf(p.Y, 0)
 }
+
+// Letters gives the boxes of all lettering in the scene: what further labels may not cover.
+func (s Scene) Letters() []Rect {
+	c := &checker{scene: s, ids: map[string]bool{}}
+	Paint(s.Marks, c)
+	out := make([]Rect, len(c.texts))
+	for i, t := range c.texts {
+		out[i] = t.bounds
+	}
+	return out
+}
