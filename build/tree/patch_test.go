@@ -59,10 +59,10 @@ func TestMergeDoesWhatRFC7396Does(t *testing.T) {
 
 func TestABadPatchIsRefused(t *testing.T) {
 	tests := []struct{ name, text, want string }{
-		{"a key that stands twice", `{"a":1,"a":2}`, "patch: `a` stands twice in one map"},
-		{"null in a list", `{"a":[1,null]}`, "patch: null stands in a list; a list is replaced whole"},
-		{"null in a map in a list", `{"a":[{"b":null}]}`, "patch: null stands in a list; a list is replaced whole"},
-		{"two patches", `{} {}`, "patch: something follows the end of the patch"},
+		{"a key that stands twice", `{"a":1,"a":2}`, "patch: `a` stands here for the second time, first in line 1; keep one"},
+		{"null in a list", `{"a":[1,null]}`, "patch: `null` says nothing here; leave it out, or write `none` or `undecided`"},
+		{"null in a map in a list", `{"a":[{"b":null}]}`, "patch: `null` says nothing here; leave it out, or write `none` or `undecided`"},
+		{"two patches", `{} {}`, "patch: something follows the end"},
 		{"half a patch", `{"a":`, "patch: not readable as JSON: EOF"},
 	}
 	for _, tt := range tests {

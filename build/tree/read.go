@@ -2,6 +2,7 @@ package tree
 
 import (
 	"bytes"
+	"encoding/json"
 	"strings"
 	"unicode/utf8"
 
@@ -30,7 +31,12 @@ func Parse(file string, text []byte) (Source, error) {
 	if !ok {
 		return Source{}, faults.all
 	}
-	source := parseYAML(clean, &faults)
+	var source Source
+	if json.Valid([]byte(clean)) && strings.HasPrefix(strings.TrimLeft(clean, " \n"), "{") {
+		source.Root = parseJSON(clean, &faults)
+	} else {
+		source = parseYAML(clean, &faults)
+	}
 	if len(faults.all) > 0 {
 		return Source{}, faults.all
 	}
@@ -46,8 +52,7 @@ func normalise(text []byte, faults *faultList) (string, bool) {
 	text = bytes.TrimPrefix(text, []byte("\uFEFF"))
 	text = bytes.ReplaceAll(text, []byte("\r\n"), []byte("\n"))
 	text = bytes.ReplaceAll(text, []byte("\r"), []byte("\n"))
-	json := bytes.HasPrefix(bytes.TrimLeft(text, " \t\n"), []byte("{"))
-	if json {
+	if bytes.HasPrefix(bytes.TrimLeft(text, " \t\n"), []byte("{")) { // JSON may be indented with tabs
 		text = bytes.ReplaceAll(text, []byte("\t"), []byte(" "))
 	}
 	for i, line := range strings.Split(string(text), "\n") {

@@ -62,6 +62,24 @@ func TestEveryNodeKnowsItsPlace(t *testing.T) {
 	}
 }
 
+func TestJSONKnowsItsPlacesToo(t *testing.T) {
+	root := mustParse(t, "{\r\n\t\"ü\": [1, \"x\"],\n \"b\": {\"c\" : true}}")
+	for _, tt := range []struct {
+		pointer      tree.Pointer
+		line, column int
+	}{{"", 1, 1}, {"/ü", 2, 7}, {"/ü/1", 2, 11}, {"/b/c", 3, 14}} {
+		n := root.At(tt.pointer)
+		if n == nil || n.Line != tt.line || n.Column != tt.column {
+			t.Errorf("%q: got %+v, want %d:%d", tt.pointer, n, tt.line, tt.column)
+		}
+	}
+	_, err := tree.Parse("f", []byte("{\"a\": null,\n\"b\": 1, \"b\": 2}"))
+	const want = "f:1:7: `null` says nothing here; leave it out, or write `none` or `undecided`\nf:2:9: `b` stands here for the second time, first in line 2; keep one"
+	if err == nil || err.Error() != want {
+		t.Errorf("got %v", err)
+	}
+}
+
 func TestCommentsAreCounted(t *testing.T) {
 	s, err := tree.Parse("f", []byte("# one\na: 1 # two\n\n# three\nb: 'no # comment'\n"))
 	if err != nil || s.Comments != 3 {
