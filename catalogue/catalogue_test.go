@@ -164,23 +164,6 @@ func TestBeginnersWords(t *testing.T) {
 	}
 }
 
-func TestOffersPutWhatIsMadeFirst(t *testing.T) {
-	c := catalogue.Builtin()
-	galley := c.Offers("galley, about 1.2 m")
-	if len(galley) == 0 || galley[0].Make != "carcass" || galley[0].X != 1200 || galley[0].Mass.Likely < 15 || galley[0].Mass.Likely > 30 {
-		t.Errorf("galley: %+v", galley)
-	}
-	bunk := c.Offers("bunk 1.75 m")
-	if len(bunk) == 0 || bunk[0].Make != "bunk" || bunk[0].Y != 1750 {
-		t.Errorf("bunk: %+v", bunk)
-	}
-	for _, word := range []string{"kitchen", "galley", "bed", "bench", "seat", "cupboard", "toilet", "fridge", "water", "battery"} {
-		if len(c.Offers(word)) == 0 {
-			t.Errorf("%q offers nothing", word)
-		}
-	}
-}
-
 func FuzzParseCoverage(f *testing.F) {
 	for _, text := range []string{"2.98 m2", "12 m2/l", "200 pieces", "3.7m", "1e3 m", "", "/l", "m2", ".5 m", "5. m"} {
 		f.Add(text)
@@ -200,7 +183,7 @@ func FuzzSearch(f *testing.F) {
 	f.Add("galley, about 1 m")
 	f.Add("7 ft bed; 3 1/2 in")
 	c := catalogue.Builtin()
-	f.Fuzz(func(t *testing.T, text string) { c.Offers(text) })
+	f.Fuzz(func(t *testing.T, text string) { c.Search(text) })
 }
 
 func TestCoverageIsReadStrictly(t *testing.T) {
@@ -220,13 +203,13 @@ func ExampleCatalogue_Material() {
 	// [ply-poplar-12-1220x1220 ply-poplar-12-2440x1220 ply-poplar-12-2500x1250]
 }
 
-func ExampleCatalogue_Offers() {
-	for _, o := range catalogue.Builtin().Offers("galley, about 1 m") {
-		fmt.Println(o.Make, o.X, "x", o.Y, "x", o.Z, "in", o.Of, "-", o.Mass, "kg")
+func ExampleCatalogue_Search() {
+	for _, id := range catalogue.Builtin().Search("battery, 200 Ah")[:2] {
+		fmt.Println(id)
 	}
 	// Output:
-	// carcass 1000 x 450 x 880 in ply-poplar-12 - 19 ± 5.7 kg
-	// worktop 1000 x 480 x 26 in worktop-beech-26 - 7.9 ± 2.4 kg
+	// battery-lfp-200ah
+	// battery-lfp-100ah
 }
 
 func BenchmarkMaterial(b *testing.B) {

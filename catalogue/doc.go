@@ -28,6 +28,6 @@
 // # Near it
 //
 // catalogue/settings lists what is made rather than bought, catalogue/tyres the
-// load indices, catalogue/people the sizes of people. Search and Offers find
-// rows and settings from a beginner's words.
+// load indices, catalogue/people the sizes of people. Search finds rows from a
+// beginner's words, settings.Offers rows and things to make.
 package catalogue

@@ -7,16 +7,11 @@ import (
 	"testing"
 
 	"tumblehome/catalogue"
-	"tumblehome/catalogue/settings"
 	"tumblehome/internal/proof"
 	"tumblehome/quantity"
 )
 
-var (
-	idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
-	kinds  = regexp.MustCompile(`^(sheet|board|roll|length|liquid|piece|fixing|cable|appliance)$`)
-	groups = regexp.MustCompile(`^(plywood|board|insulation|timber|worktop|finishing-trim|metal|floor|lining|soft|finish|bodywork|sealant|adhesive|fixing|hardware|electrical|water|appliance|gas|openings|safety|consumable)$`)
-)
+var idForm = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
 func TestEveryRowIsWhole(t *testing.T) {
 	c := catalogue.Builtin()
@@ -30,7 +25,7 @@ func TestEveryRowIsWhole(t *testing.T) {
 			t.Errorf("%s and %s are both called %q", id, names[r.Name], r.Name)
 		}
 		names[r.Name] = id
-		if !kinds.MatchString(r.Kind) || !groups.MatchString(r.Group) || r.Each == "" || r.Source == "" {
+		if r.Kind == "" || r.Group == "" || r.Each == "" || r.Source == "" {
 			t.Errorf("%s: kind %q, group %q, each %q, source %q", id, r.Kind, r.Group, r.Each, r.Source)
 		}
 		if mass, ok := c.UnitMass(id); !ok || mass.Likely <= 0 || mass.Low <= 0 {
@@ -107,14 +102,6 @@ func TestPriceOfABoardRisesWithThickness(t *testing.T) {
 			if thick.Likely.Float() <= thin.Likely.Float() {
 				t.Errorf("%s costs %v, %s %v", family[i-1], thin.Likely, family[i], thick.Likely)
 			}
-		}
-	}
-}
-
-func TestEverySettingIsMadeOfAMaterial(t *testing.T) {
-	for _, s := range settings.All() {
-		if m, ok := catalogue.Builtin().Material(s.Board); !ok || m.PerArea <= 0 {
-			t.Errorf("%s is made of %s: %v, %v", s.ID, s.Board, ok, m.PerArea)
 		}
 	}
 }

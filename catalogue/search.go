@@ -4,26 +4,13 @@ import (
 	"math"
 	"slices"
 	"strings"
-
-	"tumblehome/catalogue/settings"
-	"tumblehome/quantity"
 )
-
-// An Offer is one thing that a beginner's words may mean: to make, or to buy.
-type Offer struct {
-	Make    string // id of a setting, or
-	Buy     string // id of a row
-	Name    string
-	X, Y, Z quantity.Length                // usual size; 0 where not known
-	Of      string                         // board of a made thing
-	Mass    quantity.Spread[quantity.Mass] // empty; a guess for a made thing
-}
 
 // Search finds rows by a beginner's words, best first, at most twenty: their
 // usual meaning, then words of id and name. A size in the words (20 l, 180 W,
 // 100 Ah) draws rows near it forward. Every word must be found.
 func (c *Catalogue) Search(text string) []string {
-	w := wished(text)
+	w := ReadWish(text)
 	type hit struct {
 		id    string
 		score float64
@@ -51,49 +38,14 @@ func (c *Catalogue) Search(text string) []string {
 	return ids
 }
 
-// Offers are what the words may mean, things to make before things to buy,
-// each with its usual size; a length in the words becomes the length of what
-// is made: "galley, about 1 m".
-func (c *Catalogue) Offers(text string) []Offer {
-	var offers []Offer
-	w := wished(text)
-	for _, s := range settings.Search(w.words) {
-		offers = append(offers, c.made(s, w.long))
-	}
-	for _, id := range c.Search(text) {
-		row, _ := c.Row(id)
-		o := Offer{Buy: id, Name: row.Name}
-		o.Mass, _ = c.UnitMass(id)
-		if row.Size != nil {
-			o.X, o.Y, o.Z = value(row.Size.X), value(row.Size.Y), value(row.Size.Z)
-		}
-		offers = append(offers, o)
-	}
-	return offers
-}
-
-func (c *Catalogue) made(s settings.Setting, long quantity.Length) Offer {
-	o := Offer{Make: s.ID, Name: s.Name, X: s.X.Likely, Y: s.Y.Likely, Z: s.Z.Likely, Of: s.Board}
-	along, usual := &o.X, s.X
-	if s.Y.Likely > s.X.Likely { // it lies across the van
-		along, usual = &o.Y, s.Y
-	}
-	if long >= usual.Low*6/10 && long <= usual.High*3/2 {
-		*along = long
-	}
-	board, _ := c.Material(s.Board)
-	o.Mass = s.GuessMass(o.X, o.Y, o.Z, board.PerArea)
-	return o
-}
-
 // score of a row: the sum over the words, more for what is placed than for
 // what it is made of, and up to 6 for a named size that is near.
-func (w wish) score(id string, row Row) float64 {
-	if len(w.words) == 0 {
+func (w Wish) score(id string, row Row) float64 {
+	if len(w.Words) == 0 {
 		return 0
 	}
 	sum := 0.0
-	for _, word := range w.words {
+	for _, word := range w.Words {
 		one := scoreWord(word, id, row)
 		if one == 0 {
 			return 0
@@ -101,10 +53,10 @@ func (w wish) score(id string, row Row) float64 {
 		sum += one
 	}
 	if row.Size != nil {
-		sum += 1 + closeness(float64(w.long), value(row.Size.X).Float())
+		sum += 1 + closeness(float64(w.Long), value(row.Size.X).Float())
 	}
-	return sum + closeness(float64(w.holds), value(row.Holds).Float()) +
-		closeness(float64(w.watts), value(row.Watts).Float()) + closeness(float64(w.hours), value(row.AmpHours).Float())
+	return sum + closeness(float64(w.Holds), value(row.Holds).Float()) +
+		closeness(float64(w.Watts), value(row.Watts).Float()) + closeness(float64(w.AmpHours), value(row.AmpHours).Float())
 }
 
 // scoreWord is 12 for the usual meaning of a word, less the further back it

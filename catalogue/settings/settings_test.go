@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"tumblehome/catalogue"
 	"tumblehome/catalogue/settings"
 	"tumblehome/internal/proof"
 	"tumblehome/quantity"
@@ -108,4 +109,38 @@ func ExampleSearch() {
 	// Output:
 	// carcass - kitchen unit or cupboard
 	// worktop - worktop
+}
+
+func TestEverySettingIsMadeOfAMaterial(t *testing.T) {
+	for _, s := range settings.All() {
+		if m, ok := catalogue.Builtin().Material(s.Board); !ok || m.PerArea <= 0 {
+			t.Errorf("%s is made of %s: %v, %v", s.ID, s.Board, ok, m.PerArea)
+		}
+	}
+}
+
+func TestOffersPutWhatIsMadeFirst(t *testing.T) {
+	c := catalogue.Builtin()
+	galley := settings.Offers(c, "galley, about 1.2 m")
+	if len(galley) == 0 || galley[0].Make != "carcass" || galley[0].X != 1200 || galley[0].Mass.Likely < 15 || galley[0].Mass.Likely > 30 {
+		t.Errorf("galley: %+v", galley)
+	}
+	bunk := settings.Offers(c, "bunk 1.75 m")
+	if len(bunk) == 0 || bunk[0].Make != "bunk" || bunk[0].Y != 1750 {
+		t.Errorf("bunk: %+v", bunk)
+	}
+	for _, word := range []string{"kitchen", "galley", "bed", "bench", "seat", "cupboard", "toilet", "fridge", "water", "battery"} {
+		if len(settings.Offers(c, word)) == 0 {
+			t.Errorf("%q offers nothing", word)
+		}
+	}
+}
+
+func ExampleOffers() {
+	for _, o := range settings.Offers(catalogue.Builtin(), "galley, about 1 m") {
+		fmt.Println(o.Make, o.X, "x", o.Y, "x", o.Z, "in", o.Of, "-", o.Mass, "kg")
+	}
+	// Output:
+	// carcass 1000 x 450 x 880 in ply-poplar-12 - 19 ± 5.7 kg
+	// worktop 1000 x 480 x 26 in worktop-beech-26 - 7.9 ± 2.4 kg
 }

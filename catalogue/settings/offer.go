@@ -1,0 +1,60 @@
+package settings
+
+import (
+	"tumblehome/catalogue"
+	"tumblehome/quantity"
+)
+
+// An Offer is one thing that a beginner's words may mean: to make, or to buy.
+type Offer struct {
+	Make    string // id of a setting, or
+	Buy     string // id of a row
+	Name    string
+	X, Y, Z quantity.Length                // usual size; 0 where not known
+	Of      string                         // board of a made thing
+	Mass    quantity.Spread[quantity.Mass] // empty; a guess for a made thing
+}
+
+// Offers are what a beginner's words may mean, things to make before things to
+// buy, each with its usual size; a length in the words becomes the length of
+// what is made: "galley, about 1 m".
+func Offers(c *catalogue.Catalogue, text string) []Offer {
+	var offers []Offer
+	wish := catalogue.ReadWish(text)
+	for _, s := range Search(wish.Words) {
+		offers = append(offers, s.Offer(c, wish.Long))
+	}
+	for _, id := range c.Search(text) {
+		row, _ := c.Row(id)
+		o := Offer{Buy: id, Name: row.Name}
+		o.Mass, _ = c.UnitMass(id)
+		if row.Size != nil {
+			o.X, o.Y, o.Z = known(row.Size.X), known(row.Size.Y), known(row.Size.Z)
+		}
+		offers = append(offers, o)
+	}
+	return offers
+}
+
+// Offer is this setting at its usual size, its longer side as long as asked
+// where that is near the usual; 0 asks for nothing.
+func (s Setting) Offer(c *catalogue.Catalogue, long quantity.Length) Offer {
+	o := Offer{Make: s.ID, Name: s.Name, X: s.X.Likely, Y: s.Y.Likely, Z: s.Z.Likely, Of: s.Board}
+	along, usual := &o.X, s.X
+	if s.Y.Likely > s.X.Likely { // it lies across the van
+		along, usual = &o.Y, s.Y
+	}
+	if long >= usual.Low*6/10 && long <= usual.High*3/2 {
+		*along = long
+	}
+	board, _ := c.Material(s.Board)
+	o.Mass = s.GuessMass(o.X, o.Y, o.Z, board.PerArea)
+	return o
+}
+
+func known(l *quantity.Length) quantity.Length {
+	if l == nil {
+		return 0
+	}
+	return *l
+}
