@@ -1,0 +1,74 @@
+package cli
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"strings"
+
+	"tumblehome/reckon"
+	"tumblehome/trade/finding"
+)
+
+type checkCommand struct {
+	source
+	JSON bool `name:"json" help:"Print the findings as JSON."`
+}
+
+// Run prints the findings and leaves 1 when one nobody has accepted is a fault or worse.
+func (c checkCommand) Run(s *streams) error {
+	r, err := c.reckon()
+	if err != nil {
+		return err
+	}
+	if c.JSON {
+		err = printJSON(s.out, r.Findings)
+	} else {
+		err = printFindings(s.out, r)
+	}
+	if worst, any := finding.Worst(r.Findings); err == nil && any && worst >= finding.Fault {
+		return exit(exitFault)
+	}
+	return err
+}
+
+// printFindings writes the open findings first and the accepted ones after them.
+func printFindings(out io.Writer, r *reckon.Reckoning) error {
+	var text strings.Builder
+	open := 0
+	for _, f := range r.Findings {
+		if f.Accepted == "" {
+			open++
+			writeFinding(&text, f)
+		}
+	}
+	if open == 0 {
+		text.WriteString("Nothing to report.\n")
+	}
+	for _, f := range r.Findings {
+		if f.Accepted != "" {
+			fmt.Fprintf(&text, "accepted  %s (%s)\n          because: %s\n", f.Title, f.Code, f.Accepted)
+		}
+	}
+	_, err := io.WriteString(out, text.String())
+	return err
+}
+
+func writeFinding(text *strings.Builder, f finding.Finding) {
+	fmt.Fprintf(text, "%-9s %s (%s)\n", f.Severity, f.Title, f.Code)
+	for _, sentence := range []string{f.Words, f.Caution} {
+		if sentence != "" {
+			fmt.Fprintf(text, "          %s\n", sentence)
+		}
+	}
+	for _, p := range f.Proposals {
+		fmt.Fprintf(text, "          untried: %s\n", p.Words)
+	}
+}
+
+func printJSON(out io.Writer, value any) error {
+	w := json.NewEncoder(out)
+	w.SetEscapeHTML(false)
+	w.SetIndent("", "  ")
+	return w.Encode(value)
+}

@@ -1,0 +1,82 @@
+package cli
+
+import (
+	"context"
+	"fmt"
+	"os"
+
+	"tumblehome/build"
+	"tumblehome/internal/store"
+)
+
+type importCommand struct {
+	Document string `arg:"" help:"The document to read (YAML or JSON)." type:"path"`
+	Build    string `arg:"" help:"The build's own file to make (*.tumblehome)." type:"path"`
+}
+
+// Run makes a build's own file from a document; it never overwrites one.
+func (c importCommand) Run(s *streams) error {
+	doc, report, err := loadText(c.Document)
+	if err != nil {
+		return err
+	}
+	if err := createStore(c.Build, doc); err != nil {
+		return err
+	}
+	fmt.Fprintf(s.out, "%s is in %s.\n", doc.Build.Title, c.Build)
+	if report.Comments > 0 {
+		fmt.Fprintf(s.err, "%d comments of the file could not be kept; a build keeps remarks under note:.\n", report.Comments)
+	}
+	return nil
+}
+
+// createStore refuses a path that is taken, so that no build is lost.
+func createStore(path string, doc *build.Document) error {
+	if !isStore(path) {
+		return fmt.Errorf("%s: a build's own file ends in .tumblehome", path)
+	}
+	if _, err := os.Stat(path); err == nil {
+		return fmt.Errorf("%s exists already; choose another name or move it away", path)
+	}
+	made, err := store.Create(context.Background(), path, doc, storeOptions())
+	if err != nil {
+		return err
+	}
+	return made.Close()
+}
+
+type exportCommand struct {
+	source
+	Out  string `short:"o" help:"Where to write; the terminal if left out." type:"path"`
+	JSON bool   `name:"json" help:"Write JSON instead of YAML."`
+}
+
+// Run writes the document in its canonical form.
+func (c exportCommand) Run(s *streams) error {
+	doc, err := c.load()
+	if err != nil {
+		return err
+	}
+	text := build.WriteYAML(doc)
+	if c.JSON {
+		text = build.WriteJSON(doc)
+	}
+	return writeTo(c.Out, text, s)
+}
+
+// writeTo writes to a file, or to the terminal when no file is named.
+func writeTo(path string, text []byte, s *streams) error {
+	if path == "" {
+		_, err := s.out.Write(text)
+		return err
+	}
+	return os.WriteFile(path, text, 0o644)
+}
+
+type schemaCommand struct{}
+
+// Run prints the schema of the document.
+func (schemaCommand) Run(s *streams) error {
+	_, err := s.out.Write(build.Schema())
+	return err
+}

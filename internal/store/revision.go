@@ -1,0 +1,71 @@
+package store
+
+import (
+	"errors"
+	"fmt"
+	"time"
+
+	"tumblehome/build/tree"
+)
+
+// Kind says how a revision came about.
+type Kind string
+
+const (
+	Begin Kind = "begin"
+	Made  Kind = "edit"
+	Undid Kind = "undo"
+	Redid Kind = "redo"
+)
+
+// Revision is one step in the history of a build.
+type Revision struct {
+	N, Parent      int
+	When           time.Time
+	Kind           Kind
+	Words, By      string
+	Patch, Inverse tree.Patch
+}
+
+// Edit is a change somebody wants, made while looking at revision Base.
+type Edit struct {
+	Base      int
+	Patch     tree.Patch
+	Words, By string
+}
+
+// Clash is one place that two edits want to change.
+type Clash struct {
+	Pointer      tree.Pointer
+	Mine, Theirs string // the values as text; "" where it was deleted
+}
+
+// Conflict refuses an edit because the build has meanwhile changed at the same place.
+type Conflict struct {
+	Base, Head int
+	Clashes    []Clash
+}
+
+func (c *Conflict) Error() string {
+	if len(c.Clashes) == 0 {
+		return fmt.Sprintf("revision %d has been followed by revision %d, and the two changes together make no sound build", c.Base, c.Head)
+	}
+	return fmt.Sprintf("%s was changed to %s meanwhile (revision %d); you wanted %s",
+		c.Clashes[0].Pointer.Path(), orNothing(c.Clashes[0].Theirs), c.Head, orNothing(c.Clashes[0].Mine))
+}
+
+func orNothing(value string) string {
+	if value == "" {
+		return "nothing"
+	}
+	return value
+}
+
+// Errors that are no conflicts.
+var (
+	ErrNothingToUndo = errors.New("there is nothing to undo")
+	ErrNothingToRedo = errors.New("there is nothing to redo")
+	ErrNoChange      = errors.New("this changes nothing")
+	ErrNoRevision    = errors.New("there is no such revision")
+	ErrNoAttachment  = errors.New("there is no such attachment")
+)
