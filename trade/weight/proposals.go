@@ -1,0 +1,124 @@
+package weight
+
+import (
+	"cmp"
+	"encoding/json"
+	"fmt"
+	"math"
+	"slices"
+
+	"tumblehome/trade/finding"
+	"tumblehome/trade/takeoff"
+)
+
+// thing is one fitting or one piece of gear with all its lines, filling included.
+type thing struct {
+	pointer, name string
+	mass, rear    float64 // kg, and what of it the rear axle carries
+}
+
+// things gathers what is aboard in a case by what it is about, in order of pointer.
+func (r *Result) things(c CaseLoad) []thing {
+	byPointer := map[string]*thing{}
+	v := r.lever()
+	c.cargo.each(func(l takeoff.Line) {
+		p := l.Pointer
+		t := byPointer[p]
+		if t == nil {
+			t = &thing{pointer: p, name: thingName(p)}
+			byPointer[p] = t
+		}
+		t.mass += l.Mass
+		t.rear += l.Mass * v.share(l.At[0])
+	})
+	out := make([]thing, 0, len(byPointer))
+	for _, t := range byPointer {
+		out = append(out, *t)
+	}
+	slices.SortFunc(out, func(a, b thing) int { return cmp.Compare(a.pointer, b.pointer) })
+	return out
+}
+
+// behind lists what puts more than its own mass on the rear axle, that which lifts the front most standing first.
+func (r *Result) behind(c CaseLoad) []thing {
+	out := slices.DeleteFunc(r.things(c), func(t thing) bool { return t.rear-t.mass < 0.5 })
+	slices.SortStableFunc(out, func(a, b thing) int { return cmp.Compare(b.rear-b.mass, a.rear-a.mass) })
+	return out
+}
+
+// proposals are untried changes that would take excess off an axle, or off the whole.
+func (r *Result) proposals(a axis, c CaseLoad, excess float64) []finding.Proposal {
+	var out []finding.Proposal
+	if p, ok := r.emptier(a, c, excess); ok {
+		out = append(out, p)
+	}
+	if p, ok := r.moved(a, c, excess); ok {
+		out = append(out, p)
+	}
+	return out
+}
+
+// moved shifts the heaviest thing that can go far enough away from the axle: Δx = excess·L/m.
+func (r *Result) moved(a axis, c CaseLoad, excess float64) (finding.Proposal, bool) {
+	if a.code == "total" {
+		return finding.Proposal{}, false
+	}
+	things := r.things(c)
+	slices.SortStableFunc(things, func(a, b thing) int { return cmp.Compare(b.mass, a.mass) })
+	for _, t := range things {
+		for _, m := range r.in.Movable {
+			if t.pointer != "/fittings/"+m.ID || t.mass <= 0 {
+				continue
+			}
+			by := 5 * math.Ceil((excess+1)*r.in.Wheelbase.Float()/t.mass/5)
+			to, direction := m.Low.Float()-by, "forward"
+			if a.code == "front" {
+				to, direction = m.Low.Float()+by, "rearward"
+			}
+			if to < m.Least.Float() || to > m.Most.Float() {
+				continue
+			}
+			return finding.Proposal{
+				Words: fmt.Sprintf("Move the %s %.0f mm %s", t.name, by, direction),
+				Patch: patch(to, "fittings", m.ID, "at", "x"),
+			}, true
+		}
+	}
+	return finding.Proposal{}, false
+}
+
+// emptier travels with less in the fullest tank that bears on the axle.
+func (r *Result) emptier(a axis, c CaseLoad, excess float64) (finding.Proposal, bool) {
+	best, bears := Tank{}, 0.0
+	for _, t := range r.in.Tanks {
+		if share := c.Fill[t.ID]; share > 0 {
+			if on := a.carries(r.lever(), t.filled(share)); on > bears {
+				best, bears = t, on
+			}
+		}
+	}
+	if bears <= excess || c.assumed {
+		return finding.Proposal{}, false
+	}
+	share := c.Fill[best.ID].Float() * (1 - (excess+1)/bears)
+	share = math.Floor(20*share) / 20
+	if share < 0 {
+		return finding.Proposal{}, false
+	}
+	return finding.Proposal{
+		Words: fmt.Sprintf("Travel with %s %.0f %% full", best.ID, 100*share),
+		Patch: patch(fmt.Sprintf("%.0f %%", 100*share), "vehicle", "cases", c.ID, "fill", best.ID),
+	}, true
+}
+
+// patch is a merge patch that sets one value at a path.
+func patch(value any, path ...string) json.RawMessage {
+	for _, key := range slices.Backward(path) {
+		value = map[string]any{key: value}
+	}
+	text, err := json.Marshal(value)
+	if err != nil {
+		return nil
+	}
+	return text
+}
