@@ -20,8 +20,6 @@ type bare struct {
 	base        int // which weighing it rests on; −1: none, a guess
 }
 
-func (b bare) front() form { return b.total.plus(b.rear, -1) }
-
 // chooseBase picks the weighing that the bare van rests on: the latest with no linings and no fittings aboard and nothing
 // since removed; else the one with least aboard, the later of equals; −1 if there is none.
 func chooseBase(all []Weighing) int {

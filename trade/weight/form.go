@@ -89,8 +89,6 @@ func (b *burden) add(l takeoff.Line, key int, share, times float64) {
 	b.of += m
 }
 
-func (b burden) front() form { return b.total.plus(b.rear, -1) }
-
 // lever is the geometry of the lever rule.
 type lever struct{ wheelbase, datum float64 }
 
