@@ -204,12 +204,12 @@ func (c Chain) Height() float64 {
 func (set *setChain) texts() []Mark {
 	var out []Mark
 	for _, p := range set.places {
-		t := set.line + textLift
-		if p.raised {
-			t += set.rowHeight()
+		t, ground := set.line+textLift, NoFill
+		if p.raised { // over extension lines, which must not run through it
+			t, ground = t+set.rowHeight(), FillSheet
 		}
 		out = append(out, Lettering{Text: p.text, At: set.axes.paper(p.s, t), Size: set.Size, Anchor: Middle,
-			Turn: math.Round(set.axes.turn()*100) / 100, Ink: set.Ink})
+			Turn: math.Round(set.axes.turn()*100) / 100, Ink: set.Ink, Ground: ground})
 	}
 	return out
 }

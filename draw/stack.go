@@ -5,44 +5,60 @@ import (
 	"sort"
 )
 
-// stackPitch is the least distance between parallel dimension lines, in millimetres (common
-// practice, no source).
-const stackPitch = 6.0
+// stackPitch is the least distance between parallel dimension lines in millimetres, stackAir
+// the least between the texts of one line and the next (common practice, no source).
+const (
+	stackPitch = 6.0
+	stackAir   = 1.2
+)
 
-// Stack lays chains of one direction on parallel lines beside a drawing: the first line at
-// `first` (y or x on the paper), further ones outwards (towards larger y or x when outward is
-// true). Shorter chains lie nearer, so that no dimension line is crossed by an extension line;
-// chains that do not overlap share a line. It gives the chains with At filled in.
-func Stack(first float64, outward bool, chains ...Chain) []Chain {
-	out := append([]Chain{}, chains...)
-	sort.SliceStable(out, func(i, j int) bool { return out[i].reach() < out[j].reach() })
+// Stack lays chains (all Horizontal or all Vertical) on parallel lines beside a drawing whose
+// edge is at the given y or x on the paper, outwards from it: towards larger y or x when
+// outward is true. Shorter chains lie nearer, so that no dimension line is crossed by an
+// extension line; chains that do not overlap share a line. It gives the chains with At filled
+// in, and the edge of the room they take.
+func Stack(edge float64, outward bool, chains ...Chain) (set []Chain, end float64) {
+	line := edge
+	if !outward {
+		line -= extensionGap + extensionOver
+	}
+	for _, row := range rowsOf(chains) {
+		tall := stackPitch
+		for _, c := range row {
+			tall = math.Max(tall, c.Height()+stackAir)
+		}
+		// Texts stand above and to the left of their line: outwards they lie between their
+		// line and the one before, otherwise between their line and the next.
+		if outward {
+			line += tall
+		}
+		for _, c := range row {
+			c.At = line
+			set = append(set, c)
+		}
+		if !outward {
+			line -= tall
+		}
+	}
+	if outward {
+		return set, line + extensionOver
+	}
+	return set, line + stackAir
+}
+
+// rowsOf shares the chains out to rows, nearest first.
+func rowsOf(chains []Chain) [][]Chain {
+	sorted := append([]Chain{}, chains...)
+	sort.SliceStable(sorted, func(i, j int) bool { return sorted[i].reach() < sorted[j].reach() })
 	var rows [][]Chain
-	for i := range out {
-		row := lowestFree(rows, out[i])
+	for _, c := range sorted {
+		row := lowestFree(rows, c)
 		if row == len(rows) {
 			rows = append(rows, nil)
 		}
-		rows[row] = append(rows[row], out[i])
+		rows[row] = append(rows[row], c)
 	}
-	out = out[:0]
-	at := first
-	for i, row := range rows {
-		tall := stackPitch
-		for _, c := range row {
-			tall = math.Max(tall, c.Height()+1.2)
-		}
-		if outward && i > 0 { // text stands on the near side of its own line
-			at += tall
-		}
-		for _, c := range row {
-			c.At = at
-			out = append(out, c)
-		}
-		if !outward {
-			at -= tall
-		}
-	}
-	return out
+	return rows
 }
 
 // lowestFree is the first row above every row in which the chain would overlap another.

@@ -15,8 +15,7 @@ func Stylesheet() string {
 	fmt.Fprintf(&b, ":root {\n%s}\n", variables(Light))
 	fmt.Fprintf(&b, "@media (prefers-color-scheme: dark) {\n:root:not([data-theme=\"light\"]) {\n%s}\n}\n", variables(Dark))
 	fmt.Fprintf(&b, ":root[data-theme=\"dark\"] {\n%s}\n", variables(Dark))
-	// Paper is always light.
-	fmt.Fprintf(&b, "@media print {\n:root, :root:not([data-theme=\"light\"]), :root[data-theme=\"dark\"] {\n%s}\n}\n", variables(Light))
+	fmt.Fprintf(&b, "@media print {\n:root, :root:not([data-theme=\"light\"]), :root[data-theme=\"dark\"] {\n%s}\n}\n", variables(Print))
 	b.WriteString(rules(func(t Token) string { return "var(--" + string(t) + ")" }))
 	return b.String()
 }

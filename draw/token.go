@@ -34,13 +34,15 @@ var Tokens = [...]Token{
 	TokenLead, TokenClose, TokenGood, TokenWater, TokenWash, TokenDanger, TokenNote, TokenFlagInk, TokenLeadWash,
 }
 
-// Theme is a choice of colours. Files and print are always Light.
+// Theme is a choice of colours.
 type Theme int
 
-// The two themes: graphite on tracing film, and chalk on slate.
+// The themes: graphite on tracing film, chalk on slate, and graphite on white paper, which
+// spares the printer's ink.
 const (
 	Light Theme = iota
 	Dark
+	Print
 )
 
 // Colour gives the token's colour in a theme; an unknown token is ink.
@@ -55,8 +57,11 @@ func (t Theme) Colour(token Token) color.RGBA {
 func tokenColour(t Theme, token Token) (rgb uint32, known bool) {
 	for _, row := range colours {
 		if row.token == token {
-			if t == Dark {
+			switch {
+			case t == Dark:
 				return row.dark, true
+			case t == Print && (token == TokenSheet || token == TokenDesk || token == TokenPaper):
+				return 0xffffff, true
 			}
 			return row.light, true
 		}
@@ -78,10 +83,10 @@ var colours = [...]struct {
 	{TokenHairline, 0xb9c2b9, 0x4d585a},
 	{TokenTone, 0xe2e7df, 0x343d40},
 	{TokenDeep, 0xcfd6cc, 0x414b4e},
-	{TokenLead, 0xb93a1c, 0xf48a6c},
-	{TokenClose, 0x8a6000, 0xe3b54e},
+	{TokenLead, 0xb0351a, 0xf48a6c},
+	{TokenClose, 0x865d00, 0xe3b54e},
 	{TokenGood, 0x2f6b52, 0x86cba9},
-	{TokenWater, 0x2c6e8f, 0x8cc5e0},
+	{TokenWater, 0x2b6b8b, 0x8cc5e0},
 	{TokenWash, 0xd8e5e9, 0x2c434d},
 	{TokenDanger, 0xa3161f, 0xff9a94},
 	{TokenNote, 0x5b636a, 0xb3bcb8},

@@ -7,7 +7,7 @@ import (
 )
 
 // rings are the distances from the place to the box, in millimetres, that are tried.
-var rings = [...]float64{1.5, 4, 8, 14, 22, 34, 50}
+var rings = [...]float64{1.5, 3, 5, 7.5, 10, 13, 16, 20, 24, 29, 35, 42, 50, 60}
 
 const directions = 16
 

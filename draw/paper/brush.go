@@ -23,7 +23,7 @@ func (b *brush) Shut(draw.Group) {}
 func (b *brush) Shape(s draw.Shape) {
 	how := ""
 	if s.Fill != draw.NoFill {
-		c := draw.Light.Colour(s.Fill.Token())
+		c := draw.Print.Colour(s.Fill.Token())
 		b.pdf.SetFillColor(int(c.R), int(c.G), int(c.B))
 		how = "F"
 	}
@@ -43,7 +43,7 @@ func (b *brush) Shape(s draw.Shape) {
 
 // take sets the pen's width, dashes and colour.
 func (b *brush) take(n draw.Nib) {
-	c := draw.Light.Colour(n.Colour)
+	c := draw.Print.Colour(n.Colour)
 	b.pdf.SetDrawColor(int(c.R), int(c.G), int(c.B))
 	b.pdf.SetLineWidth(n.Width * b.factor)
 	b.pdf.SetLineJoinStyle("round")
@@ -77,7 +77,7 @@ func (b *brush) CurveTo(c1, c2, to draw.Point) {
 func (b *brush) Close() { b.pdf.ClosePath() }
 
 func (b *brush) Letter(l draw.Lettering) {
-	c := draw.Light.Colour(l.Ink.Token())
+	c := draw.Print.Colour(l.Ink.Token())
 	b.pdf.SetTextColor(int(c.R), int(c.G), int(c.B))
 	if l.Turn != 0 {
 		centre := b.place(l.At)

@@ -55,7 +55,7 @@ func CrossSection(v draw.View) []draw.Mark {
 		wool(v, -1), wool(v, 1),
 		draw.Area(draw.PenFine, draw.FillPaper, lining.whole(v)),
 		draw.Stroke(draw.PenCut, skin.whole(v)),
-		draw.Stroke(draw.PenCentre, draw.Line(v.At(0, -110), v.At(0, 1985))),
+		draw.Stroke(draw.PenCentre, draw.Line(v.At(0, -60), v.At(0, 1985))),
 	}
 	return []draw.Mark{
 		draw.Group{ID: "cross-body", Class: "body", Title: "body, cut at the third rib", Marks: body},
@@ -84,7 +84,7 @@ func bench(v draw.View, id, name string, from, wide, tall float64) draw.Group {
 
 // CrossDimensions are the dimensions of the cross-section.
 func CrossDimensions(v draw.View) []draw.Mark {
-	below := draw.Stack(v.At(0, -40).Y+7, true,
+	below, _ := draw.Stack(v.At(0, -40).Y, true,
 		draw.Dimension(v.At(-805, 0), v.At(805, 0), draw.Horizontal, 0, "1 610 between the linings"),
 		draw.Chain{Stops: v.Points([2]float64{-795, 0}, [2]float64{-275, 0}, [2]float64{300, 0}, [2]float64{800, 0}), Texts: []string{"520", "575", "500"}, Ends: draw.Oblique},
 	)

@@ -7,9 +7,9 @@ import (
 
 // The three views of the sheet, all 1 : 20.
 var (
-	plan    = draw.View{Origin: draw.Pt(42, 90), Scale: 20}
-	section = draw.View{Origin: draw.Pt(42, 259), Scale: 20, Up: true}
-	cross   = draw.View{Origin: draw.Pt(340, 259), Scale: 20, Up: true}
+	plan    = draw.View{Origin: draw.Pt(42, 86), Scale: 20}
+	section = draw.View{Origin: draw.Pt(42, 254), Scale: 20, Up: true}
+	cross   = draw.View{Origin: draw.Pt(340, 254), Scale: 20, Up: true}
 )
 
 // Sheet is a whole drawing sheet of a made-up van: plan above long section, cross-section
@@ -48,10 +48,11 @@ func planMarks() []draw.Mark {
 		draw.Hatch(draw.Rectangle(v.Box(2350, 640, 760, 200)), draw.HatchRising, 1.6),
 	}
 	marks = append(marks, draw.Ruler{Zero: v.At(0, -960), Along: draw.Horizontal, Metre: 50, To: 4}.Marks()...)
-	marks = append(marks, draw.Dimensions(draw.Stack(v.At(0, 905).Y+7, true,
+	below, _ := draw.Stack(v.At(0, 905).Y, true,
 		draw.Chain{Stops: v.Points([2]float64{60, 850}, [2]float64{1260, 850}, [2]float64{1380, 850}, [2]float64{3280, 850}, [2]float64{3945, 750}),
 			Texts: []string{"galley 1 200", "gap 120", "bed 1 900", "665"}, Ends: draw.Oblique},
-		draw.Dimension(v.At(30, 850), v.At(3945, 750), draw.Horizontal, 0, "3 915 inside the lining"))...)...)
+		draw.Dimension(v.At(30, 850), v.At(3945, 750), draw.Horizontal, 0, "3 915 inside the lining"))
+	marks = append(marks, draw.Dimensions(below...)...)
 	return append(marks, draw.Dimension(v.At(3945, -750), v.At(3945, 750), draw.Vertical, v.At(4130, 0).X, "1 500").Marks()...)
 }
 
@@ -112,19 +113,19 @@ func sectionMarks() []draw.Mark {
 		fitting(v, "section-settle", "settle · battery · boots", "", 1380, 0, 1900, 400),
 		draw.Hatch(draw.Rectangle(v.Box(2350, 0, 760, 130)), draw.HatchRising, 1.6),
 		draw.Stroke(draw.PenHidden, draw.ArcOf(wheel, v.Length(340), 8, 172)),
-	}, draw.Chain{Stops: v.Points([2]float64{1260, 0}, [2]float64{1260, 900}, [2]float64{1260, 1760}), Texts: []string{"900", "860"}, Along: draw.Vertical, At: v.At(1320, 0).X - 0}.Marks()...)
+	}, draw.Chain{Stops: v.Points([2]float64{1260, 0}, [2]float64{1260, 900}, [2]float64{1260, 1760}), Texts: []string{"900", "860"}, Along: draw.Vertical, At: v.At(1345, 0).X}.Marks()...)
 }
 
 // flags lays four margin notes about the drawing and ties them to their places.
 func flags(s draw.Scene) []draw.Mark {
 	notes := []draw.Flag{
-		{ID: "flag-1", Severity: draw.Fault, Number: 1, Place: plan.At(940, 520), Title: "Nothing holds the cool box when you brake", Href: "#note-1"},
+		{ID: "flag-1", Severity: draw.Fault, Number: 1, Place: plan.At(1120, 380), Title: "Nothing holds the cool box when you brake", Href: "#note-1"},
 		{ID: "flag-2", Severity: draw.Close, Number: 2, Place: section.At(2730, -120), Title: "Two rear tyres are nine years old", Href: "#note-2"},
 		{ID: "flag-3", Severity: draw.Note, Number: 3, Place: plan.At(3300, -560), Title: "Toilet not decided", Href: "#note-3"},
 		{ID: "flag-4", Severity: draw.Danger, Number: 4, Place: section.At(1700, 250), Title: "The battery cable has no fuse near the battery", Href: "#note-4"},
 	}
 	p := label.Problem{Bounds: draw.A3.Rect().Inset(14), Gap: 1, Obstacles: s.Letters()}
-	for _, v := range []draw.Rect{plan.Box(-20, -980, 4060, 1920), section.Box(0, -40, 4000, 2080), cross.Box(-930, -40, 1860, 1940)} {
+	for _, v := range []draw.Rect{plan.Box(-20, -980, 4060, 2280), section.Box(0, -40, 4000, 2080), cross.Box(-930, -40, 1860, 1940)} {
 		p.Obstacles = append(p.Obstacles, v)
 	}
 	for _, f := range notes {
