@@ -1,10 +1,6 @@
 package label
 
-import (
-	"math"
-
-	"tumblehome/draw"
-)
+import "tumblehome/draw"
 
 // What a position costs, in millimetres of leader. Leaders that cross are worth a long way
 // round; a leader through a box, or a box on a line, nearly as much.
@@ -15,10 +11,14 @@ const (
 	costLater    = 0.05 // for each candidate that was to be preferred
 )
 
-// cost of laying label i at the box, given where the others lie.
-func (t *table) cost(i int, box draw.Rect) float64 {
+// cost of laying label i at the box, given where the others lie. Once it is sure to reach the
+// limit the rest is not worked out.
+func (t *table) cost(i int, box draw.Rect, limit float64) float64 {
 	l := t.Labels[i]
 	sum := nearest(box, l.Place).Distance(l.Place)
+	if sum >= limit {
+		return sum
+	}
 	mine := l.leader(box)
 	for _, s := range t.Lines {
 		if meets(box, s[0], s[1]) {
@@ -26,15 +26,17 @@ func (t *table) cost(i int, box draw.Rect) float64 {
 		}
 	}
 	for _, o := range t.Obstacles {
-		if len(mine) == 2 && meets(o.Inset(0.2), mine[0], mine[1]) {
+		if len(mine) == 2 && meets(o, mine[0], mine[1]) {
 			sum += costLine
 		}
 	}
-	for j, other := range t.boxes {
-		if j == i || !t.placed[j] {
-			continue
+	for j := range t.boxes {
+		if sum >= limit {
+			return sum
 		}
-		sum += meeting(box, mine, other, t.Labels[j].leader(other))
+		if j != i && t.placed[j] {
+			sum += meeting(box, mine, t.boxes[j], t.leaders[j])
+		}
 	}
 	return sum
 }
@@ -63,6 +65,9 @@ func Cross(a, b, c, d draw.Point) bool {
 // meets tells whether a line segment runs through the inside of a rectangle (clipping after
 // Liang and Barsky).
 func meets(r draw.Rect, a, b draw.Point) bool {
+	if max(a.X, b.X) < r.Min.X || min(a.X, b.X) > r.Max.X || max(a.Y, b.Y) < r.Min.Y || min(a.Y, b.Y) > r.Max.Y {
+		return false // nearly always
+	}
 	from, to := 0.0, 1.0
 	d := b.Sub(a)
 	for _, c := range [4][2]float64{
@@ -72,9 +77,9 @@ func meets(r draw.Rect, a, b draw.Point) bool {
 		case p == 0 && q <= 0:
 			return false
 		case p < 0:
-			from = math.Max(from, q/p)
+			from = max(from, q/p)
 		case p > 0:
-			to = math.Min(to, q/p)
+			to = min(to, q/p)
 		}
 	}
 	return to-from > 1e-9

@@ -33,14 +33,11 @@ type Placed struct {
 
 // Place finds a position for every label, in the order given.
 func Place(p Problem) []Placed {
-	t := &table{Problem: p, boxes: make([]draw.Rect, len(p.Labels)), placed: make([]bool, len(p.Labels))}
+	n := len(p.Labels)
+	t := &table{Problem: p, boxes: make([]draw.Rect, n), leaders: make([][]draw.Point, n), placed: make([]bool, n)}
 	t.gatherCandidates()
 	t.greedy()
-	for range 3 {
-		if !t.improve() {
-			break
-		}
-	}
+	t.improve()
 	if !t.complete() {
 		t.repack()
 		t.improve()
@@ -53,6 +50,7 @@ type table struct {
 	Problem
 	candidates [][]draw.Rect
 	boxes      []draw.Rect
+	leaders    [][]draw.Point
 	placed     []bool
 }
 

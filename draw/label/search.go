@@ -24,69 +24,76 @@ func (t *table) order(measure func(int) float64) []int {
 	return out
 }
 
-// lay puts a label at its cheapest free position, a touching one if none of its own is free.
+// move puts a label at a box.
+func (t *table) move(i int, box draw.Rect) {
+	t.boxes[i], t.leaders[i], t.placed[i] = box, t.Labels[i].leader(box), true
+}
+
+// lay puts a label at its cheapest free position: one of its own, or where those are taken or
+// tangled, one that touches what is there. A label that lies already moves only if that costs
+// less. It tells whether the label moved.
 func (t *table) lay(i int) bool {
 	best, box := math.Inf(1), draw.Rect{}
-	for k, c := range t.candidates[i] {
-		if !t.free(c, i) {
-			continue
-		}
-		if cost := t.cost(i, c) + float64(k)*costLater; cost < best {
-			best, box = cost, c
+	if t.placed[i] {
+		best = t.cost(i, t.boxes[i], best) - 1e-9
+	}
+	had := best
+	try := func(b draw.Rect, later float64) {
+		if cost := t.cost(i, b, best-later) + later; cost < best && t.free(b, i) {
+			best, box = cost, b
 		}
 	}
-	if math.IsInf(best, 1) {
+	for k, c := range t.candidates[i] {
+		try(c, float64(k)*costLater)
+	}
+	if best >= costThrough {
 		for _, c := range t.corners(i) {
-			if cost := t.cost(i, c); cost < best {
-				best, box = cost, c
+			try(c, 0)
+		}
+	}
+	if best < had {
+		t.move(i, box)
+	}
+	return best < had
+}
+
+// rounds bounds the work of improve; nearly always nothing moves after three or four.
+const rounds = 8
+
+// improve takes up each label in turn and lays it anew, then swaps labels that are in each
+// other's way, until nothing moves.
+func (t *table) improve() {
+	for moved, round := true, 0; moved && round < rounds; round++ {
+		moved = false
+		for i := range t.Labels {
+			moved = t.lay(i) || moved
+		}
+		for i := range t.Labels {
+			for j := range i {
+				moved = t.swap(i, j) || moved
 			}
 		}
 	}
-	t.boxes[i], t.placed[i] = box, !math.IsInf(best, 1)
-	return t.placed[i]
-}
-
-// improve takes up each label in turn and lays it anew, then swaps labels whose leaders cross.
-// It tells whether anything moved.
-func (t *table) improve() bool {
-	moved := false
-	for i := range t.Labels {
-		before := t.boxes[i]
-		wasPlaced, had := t.placed[i], t.costNow(i)
-		t.lay(i)
-		if wasPlaced && (!t.placed[i] || t.cost(i, t.boxes[i]) >= had-1e-9) {
-			t.boxes[i], t.placed[i] = before, true
-		}
-		moved = moved || t.boxes[i] != before
-	}
-	for i := range t.Labels {
-		for j := range i {
-			moved = t.swap(i, j) || moved
-		}
-	}
-	return moved
-}
-
-func (t *table) costNow(i int) float64 {
-	if !t.placed[i] {
-		return math.Inf(1)
-	}
-	return t.cost(i, t.boxes[i])
 }
 
 // swap exchanges the positions of two labels when both fit there and it costs less.
 func (t *table) swap(i, j int) bool {
-	if !t.placed[i] || !t.placed[j] || meeting(t.boxes[i], t.Labels[i].leader(t.boxes[i]), t.boxes[j], t.Labels[j].leader(t.boxes[j])) == 0 {
+	if !t.placed[i] || !t.placed[j] || meeting(t.boxes[i], t.leaders[i], t.boxes[j], t.leaders[j]) == 0 {
 		return false
 	}
 	a, b := t.boxes[i], t.boxes[j]
-	had := t.cost(i, a) + t.cost(j, b)
-	t.boxes[i], t.boxes[j] = t.Labels[i].at(b.Centre()), t.Labels[j].at(a.Centre())
-	good := t.suits(i) && t.suits(j) && t.cost(i, t.boxes[i])+t.cost(j, t.boxes[j]) < had-1e-9
-	if !good {
-		t.boxes[i], t.boxes[j] = a, b
+	both := func() float64 {
+		return t.cost(i, t.boxes[i], math.Inf(1)) + t.cost(j, t.boxes[j], math.Inf(1))
 	}
-	return good
+	had := both()
+	t.move(i, t.Labels[i].at(b.Centre()))
+	t.move(j, t.Labels[j].at(a.Centre()))
+	if t.suits(i) && t.suits(j) && both() < had-1e-9 {
+		return true
+	}
+	t.move(i, a)
+	t.move(j, b)
+	return false
 }
 
 // suits tells whether a label may lie where it lies.
@@ -99,21 +106,20 @@ func (t *table) suits(i int) bool {
 // repack gives up nearness for room: all labels are laid from scratch into touching positions,
 // largest first, each as far up and left as it goes. It keeps the result only if more fit.
 func (t *table) repack() {
-	boxes, placed := append([]draw.Rect{}, t.boxes...), append([]bool{}, t.placed...)
-	before := count(placed)
-	for i := range t.placed {
-		t.placed[i] = false
-	}
+	before := *t
+	n := len(t.Labels)
+	t.boxes, t.leaders, t.placed = make([]draw.Rect, n), make([][]draw.Point, n), make([]bool, n)
 	for _, i := range t.order(func(i int) float64 { return -t.Labels[i].Height*1e3 - t.Labels[i].Width }) {
 		best := math.Inf(1)
 		for _, c := range t.corners(i) {
 			if at := c.Min.Y*1e3 + c.Min.X; at < best {
-				best, t.boxes[i], t.placed[i] = at, c, true
+				best = at
+				t.move(i, c)
 			}
 		}
 	}
-	if count(t.placed) < before {
-		t.boxes, t.placed = boxes, placed
+	if count(t.placed) < count(before.placed) {
+		*t = before
 	}
 }
 
