@@ -1,0 +1,27 @@
+// Package arrangement answers: where is every fitting, in every mode of the van?
+//
+// A builder says where a thing stands in words: against the right side, 60 behind the battery, upon the bench. This package turns
+// those words into solids: at rest, and in each mode with its bed pulled out and its lids open. What is carried goes with what
+// carries it. It also turns a drag back into words, keeping the builder's own.
+//
+// Axes are the document's: x rearwards from the datum, y to the right of the middle, z up from the bare load floor, all in mm.
+//
+// # What it assumes
+//
+//   - The room is given as six surfaces, finished: lining and floor covering are on. Sides and roof may curve and have steps
+//     (wheel arches); front, rear and floor are flat.
+//   - A thing is a box, turned or not about the vertical. Only scribed faces are curved: they are cut into slices of at most 5 mm
+//     error, always on the inner side, so a cut thing never stands out of the surface it was cut to.
+//   - Inside a host, walls are as thick as the host's board; a bought host's walls are taken as of no thickness.
+//   - A hollow made thing (carcass, bench, locker) stays where it is when a lid or drawer of it moves; a slatted bed stretches;
+//     anything else moves as a whole. A hinge's pin lies so that a thing folds against the face it hinges at, not through it.
+//   - Where a thing stands against a curved side and a curved roof at once, the roof is taken where the side has been reached at
+//     the height asked of the middle: the two would otherwise chase each other round the corner.
+//   - Faces of other fittings are taken at rest and unscribed (the greatest size).
+//   - Against the outer skin (`where: outside`) a thing stands outside it: behind the rear, on the roof.
+//
+// What cannot be placed (undecided, or resting on something undecided) has no solid; its mass goes to the middle of the living
+// space, and the result says why.
+//
+// The grammar is the build document's; there is no outside source for it. Geometry is solve/solid's, proven there.
+package arrangement

@@ -1,0 +1,120 @@
+package arrangement
+
+import (
+	"math"
+
+	"tumblehome/solve/solid"
+)
+
+// Kit is what a page needs to predict a drag in one mode without asking: outlines, what carries what, surfaces, faces to snap to.
+// All lengths are in mm, rounded to 0.1.
+type Kit struct {
+	Mode     string       `json:"mode"`
+	Fittings []KitFitting `json:"fittings"`
+	Surfaces []KitSurface `json:"surfaces"`
+	Snaps    []Snap       `json:"snaps"`
+}
+
+// KitFitting is one fitting as convex prisms.
+type KitFitting struct {
+	ID      string     `json:"id"`
+	Carrier string     `json:"carrier,omitempty"` // the fitting that takes it along
+	In      bool       `json:"in,omitempty"`      // it stands inside its carrier
+	Where   string     `json:"where,omitempty"`   // outside, under, cab
+	Min     [3]float64 `json:"min"`
+	Max     [3]float64 `json:"max"`
+	Prisms  []KitPrism `json:"prisms"`
+}
+
+// KitPrism is an upright convex prism, its outline counter-clockwise seen from above with x to the right and y away.
+type KitPrism struct {
+	Outline [][2]float64 `json:"outline"`
+	Low     float64      `json:"low"`
+	High    float64      `json:"high"`
+}
+
+// KitSurface is the inside of the living space at one height.
+type KitSurface struct {
+	Height  float64      `json:"height"`
+	Outline [][2]float64 `json:"outline"`
+}
+
+// Snap is a flat face that a dragged face may be laid against. On says which word of the document names it.
+type Snap struct {
+	Axis string  `json:"axis"` // x, y or z
+	At   float64 `json:"at"`
+	Face string  `json:"face"` // rear, galley.rear
+}
+
+// Spacings of the surfaces in a kit [mm]; prediction needs no more, the real answer follows.
+const (
+	kitHeights = 150
+	kitAlong   = 250
+)
+
+// NewKit gathers the drag kit of a mode.
+func NewKit(m *Mode, r Room) Kit {
+	kit := Kit{Mode: m.Name, Fittings: []KitFitting{}, Snaps: roomSnaps(r)}
+	for i := range m.All {
+		s := &m.All[i]
+		if !s.Placed() {
+			continue
+		}
+		kit.Fittings = append(kit.Fittings, kitFitting(s))
+		kit.Snaps = append(kit.Snaps, fittingSnaps(s)...)
+	}
+	top := r.Roof((r.Front()+r.Rear())/2, 0)
+	for z := r.Floor(); z < top; z += kitHeights {
+		kit.Surfaces = append(kit.Surfaces, kitSurface(r, z))
+	}
+	return kit
+}
+
+func kitFitting(s *Standing) KitFitting {
+	f := KitFitting{ID: s.ID, Carrier: s.Carrier, In: s.In, Where: s.Where}
+	f.Min = [3]float64{tenth(s.Box.MinX), tenth(s.Box.MinY), tenth(s.Box.MinZ)}
+	f.Max = [3]float64{tenth(s.Box.MaxX), tenth(s.Box.MaxY), tenth(s.Box.MaxZ)}
+	for _, p := range s.Solid {
+		f.Prisms = append(f.Prisms, KitPrism{tenths(p.Outline), tenth(p.Low), tenth(p.High)})
+	}
+	return f
+}
+
+// kitSurface is the room at a height, counter-clockwise: along the left side rearwards, back along the right.
+func kitSurface(r Room, z float64) KitSurface {
+	n := solid.Every(r.Rear()-r.Front(), kitAlong)
+	s := KitSurface{Height: tenth(z)}
+	for i := range n + 1 {
+		x := r.Front() + (r.Rear()-r.Front())*float64(i)/float64(n)
+		s.Outline = append(s.Outline, [2]float64{tenth(x), tenth(r.Left(x, z))})
+	}
+	for i := n; i >= 0; i-- {
+		x := r.Front() + (r.Rear()-r.Front())*float64(i)/float64(n)
+		s.Outline = append(s.Outline, [2]float64{tenth(x), tenth(r.Right(x, z))})
+	}
+	return s
+}
+
+func roomSnaps(r Room) []Snap {
+	return []Snap{{"x", tenth(r.Front()), "front"}, {"x", tenth(r.Rear()), "rear"}, {"z", tenth(r.Floor()), "floor"}}
+}
+
+func fittingSnaps(s *Standing) []Snap {
+	b := s.Box
+	return []Snap{
+		{"x", tenth(b.MinX), s.ID + ".front"}, {"x", tenth(b.MaxX), s.ID + ".rear"},
+		{"y", tenth(b.MinY), s.ID + ".left"}, {"y", tenth(b.MaxY), s.ID + ".right"},
+		{"z", tenth(b.MinZ), s.ID + ".bottom"}, {"z", tenth(b.MaxZ), s.ID + ".top"},
+	}
+}
+
+func tenths(outline []solid.Point) [][2]float64 {
+	out := make([][2]float64, len(outline))
+	for i, v := range outline {
+		out[i] = [2]float64{tenth(v.X), tenth(v.Y)}
+	}
+	return out
+}
+
+// tenth rounds to 0.1 mm, and -0 to 0.
+func tenth(v float64) float64 { return math.Round(v*10)/10 + 0 }

@@ -1,0 +1,152 @@
+package arrangement
+
+import (
+	"math"
+	"slices"
+
+	"tumblehome/solve/solid"
+)
+
+// tolerance [mm] of cutting a scribed face into slices, always on the inner side.
+const tolerance = 5
+
+// cut is a box whose faces are cut to a frame's surfaces, each shifted by what the fitting keeps clear.
+type cut struct {
+	prism solid.Prism
+	frame *frame
+	faces [6]bool // which faces are cut
+	clear [6]float64
+	xs    []float64 // where along x the surfaces are looked at
+}
+
+// scribe cuts the faces of the prism that follow curved surfaces into slices: upright prisms one above the other, each convex.
+func scribe(p solid.Prism, f *frame, scribed []side, clear [6]float64) solid.Solid {
+	c := cut{prism: p, frame: f, clear: clear}
+	for _, s := range scribed {
+		c.faces[s] = f.curved[s]
+	}
+	if !c.faces[left] && !c.faces[right] && !c.faces[roof] {
+		return solid.Solid{p}
+	}
+	c.xs = c.lookAlong()
+	return c.slice(p.Low, p.High, c.chain(p.Low), c.chain(p.High), nil)
+}
+
+// lookAlong is where along the prism its surfaces are looked at: even places, its own corners, and both sides of every jump.
+func (c *cut) lookAlong() []float64 {
+	b := c.prism.Bounds()
+	n := solid.Every(b.MaxX-b.MinX, step)
+	var xs []float64
+	for i := range n + 1 {
+		xs = append(xs, b.MinX+(b.MaxX-b.MinX)*float64(i)/float64(n))
+	}
+	xs[n] = b.MaxX
+	for _, v := range c.prism.Outline {
+		xs = append(xs, v.X)
+	}
+	slices.Sort(xs)
+	xs = slices.Compact(xs)
+	for _, z := range [3]float64{c.prism.Low, (c.prism.Low + c.prism.High) / 2, c.prism.High} {
+		xs = c.refine(xs, z)
+	}
+	return xs
+}
+
+// refine adds places between two where a side jumps, until the jump lies within a millimetre.
+func (c *cut) refine(xs []float64, z float64) []float64 {
+	var added []float64
+	for i := 1; i < len(xs); i++ {
+		low, high := xs[i-1], xs[i]
+		jump := func(a, b float64) bool { return c.limits(a, z).differs(c.limits(b, z), 4*tolerance) }
+		if !jump(low, high) {
+			continue
+		}
+		for high-low > 1 {
+			m := (low + high) / 2
+			added = append(added, m)
+			if jump(low, m) {
+				high = m
+			} else {
+				low = m
+			}
+		}
+	}
+	xs = append(xs, added...)
+	slices.Sort(xs)
+	return slices.Compact(xs)
+}
+
+// reachY is the room across at one place: from low to high.
+type reachY struct{ low, high float64 }
+
+func (r reachY) differs(o reachY, by float64) bool {
+	return math.Abs(r.low-o.low) > by || math.Abs(r.high-o.high) > by
+}
+
+// limits is how far the cut prism reaches across at x and z.
+func (c *cut) limits(x, z float64) reachY {
+	low, high := c.prism.Across(x)
+	if c.faces[left] {
+		low = max(low, c.frame.Left(x, z)+c.clear[left])
+	}
+	if c.faces[right] {
+		high = min(high, c.frame.Right(x, z)+c.clear[right])
+	}
+	if c.faces[roof] {
+		low, high = c.underRoof(x, z, low, high)
+	}
+	return reachY{low, high}
+}
+
+// underRoof narrows the reach to where the roof is not below z, taking the roof to fall away from its highest place.
+func (c *cut) underRoof(x, z, low, high float64) (float64, float64) {
+	fits := func(y float64) bool { return c.frame.Roof(x, y)+c.clear[roof] >= z }
+	crown := min(max(0, low), high)
+	if !fits(crown) {
+		return crown, crown
+	}
+	return border(crown, low, fits), border(crown, high, fits)
+}
+
+// border is how far from a place where something holds towards another it still holds, to half a millimetre.
+func border(holds, end float64, fits func(float64) bool) float64 {
+	if fits(end) {
+		return end
+	}
+	for math.Abs(end-holds) > 0.5 {
+		if m := (holds + end) / 2; fits(m) {
+			holds = m
+		} else {
+			end = m
+		}
+	}
+	return holds
+}
+
+// chain is the reach at one height, at every place along.
+func (c *cut) chain(z float64) []reachY {
+	chain := make([]reachY, len(c.xs))
+	for i, x := range c.xs {
+		chain[i] = c.limits(x, z)
+	}
+	return chain
+}
+
+// slice cuts between two heights in halves until the reach changes by less than the tolerance, or the slice is as thin as that.
+func (c *cut) slice(z0, z1 float64, below, above []reachY, cuts solid.Solid) solid.Solid {
+	m := (z0 + z1) / 2
+	middle := c.chain(m)
+	same := true
+	for i := range below {
+		same = same && !below[i].differs(above[i], tolerance) && !below[i].differs(middle[i], tolerance) && !above[i].differs(middle[i], tolerance)
+	}
+	if same || z1-z0 <= tolerance {
+		inner := middle
+		for i := range inner {
+			inner[i].low = max(below[i].low, inner[i].low, above[i].low)
+			inner[i].high = min(below[i].high, inner[i].high, above[i].high)
+		}
+		return c.pieces(inner, z0, z1, cuts)
+	}
+	return c.slice(m, z1, middle, above, c.slice(z0, m, below, middle, cuts))
+}

@@ -1,0 +1,224 @@
+package arrangement
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"slices"
+
+	"tumblehome/build"
+	"tumblehome/catalogue/settings"
+	"tumblehome/solve/solid"
+)
+
+// Work says where every fitting is, at rest and in every mode.
+func Work(in Inputs) Result {
+	w := &worker{in: in, place: make(map[string]int, len(in.Things))}
+	ids := slices.Sorted(maps.Keys(in.Things))
+	w.rest = make([]Standing, len(ids))
+	w.state = make([]state, len(ids))
+	for i, id := range ids {
+		w.place[id] = i
+		w.rest[i] = Standing{ID: id}
+	}
+	for i := range ids {
+		w.resolve(i)
+	}
+	result := Result{Rest: w.rest, Assumed: w.assumed}
+	for _, name := range modeNames(in) {
+		result.Modes = append(result.Modes, Mode{Name: name, All: w.inMode(in.Modes[name])})
+	}
+	return result
+}
+
+// modeNames are the modes that always exist and then the builder's own.
+func modeNames(in Inputs) []string {
+	names := []string{"drive", "day", "night"}
+	for _, name := range slices.Sorted(maps.Keys(in.Modes)) {
+		if !slices.Contains(names[:3], name) {
+			names = append(names, name)
+		}
+	}
+	return names
+}
+
+// state of a fitting while places are worked out.
+type state uint8
+
+const (
+	untouched state = iota
+	begun           // being worked out; meeting it again is a ring
+	done
+)
+
+// worker holds what is known so far.
+type worker struct {
+	in      Inputs
+	place   map[string]int // index by id
+	rest    []Standing
+	state   []state
+	assumed []string
+}
+
+// resolve places one fitting at rest, after those it refers to. Rings are refused when a document is read; one met here
+// leaves its fittings undecided.
+func (w *worker) resolve(i int) {
+	if w.state[i] != untouched {
+		return
+	}
+	w.state[i] = begun
+	s := &w.rest[i]
+	thing := w.in.Things[s.ID]
+	s.Where, s.For, s.Carrier = thing.Where, thing.For, thing.In+thing.Upon
+	s.In = thing.In != ""
+	rules, undecided := rulesOf(thing.At)
+	switch reason := w.await(i, rules, undecided); {
+	case reason != "":
+		w.undecided(s, reason)
+	default:
+		w.stand(s, thing, rules)
+	}
+	w.state[i] = done
+}
+
+// await resolves what a fitting refers to and says why it cannot be placed, if so.
+func (w *worker) await(i int, r rules, undecided bool) (reason string) {
+	s := &w.rest[i]
+	thing := w.in.Things[s.ID]
+	switch {
+	case undecided:
+		return "where it stands is not decided"
+	case thing.At == nil && thing.For == "":
+		return "nothing says where it stands"
+	case thing.For != "" && !w.hasOpening(thing.For):
+		return fmt.Sprintf("%s is not an opening", thing.For)
+	}
+	need := func(id string) {
+		j, ok := w.place[id]
+		switch {
+		case reason != "":
+		case !ok:
+			reason = fmt.Sprintf("%s is not there", id)
+		case w.state[j] == begun:
+			reason = fmt.Sprintf("its place and that of %s depend on each other", id)
+		default:
+			if w.resolve(j); w.rest[j].Undecided != "" {
+				reason = fmt.Sprintf("it depends on %s, and %s", id, w.rest[j].Undecided)
+			}
+		}
+	}
+	if s.Carrier != "" {
+		need(s.Carrier)
+	}
+	r.others(need)
+	return reason
+}
+
+// undecided puts the mass of what has no place in the middle of the living space, low.
+func (w *worker) undecided(s *Standing, reason string) {
+	r := w.in.Room
+	s.Undecided = reason
+	s.Middle = [3]float64{(r.Front() + r.Rear()) / 2, 0, r.Floor() + 400}
+	s.Box = Box{MinX: s.Middle[0], MaxX: s.Middle[0], MinY: 0, MaxY: 0, MinZ: s.Middle[2], MaxZ: s.Middle[2]}
+	w.assumed = append(w.assumed, fmt.Sprintf("%s counts at the middle of the living space: %s", s.ID, reason))
+}
+
+// stand places a fitting whose references are all known.
+func (w *worker) stand(s *Standing, thing Thing, r rules) {
+	f := w.frame(s, thing)
+	size, turn := thing.Size, 0.0
+	if thing.Turn != nil {
+		turn = -thing.Turn.Float() * math.Pi / 180 // clockwise seen from above
+	}
+	if thing.For != "" {
+		r, size = w.atOpening(thing, r, size)
+		if thing.Make == "" { // bought: it sits in the hole and stands out of the skin
+			f = outside(w.in.Outside)
+		}
+	} else if r[2].Form == build.LeftOut && hangsFromRoof(thing) {
+		f.hang = true
+	}
+	st := standing{size: size, turn: turn, rules: r, frame: &f, others: w.box}
+	for _, face := range thing.Scribe {
+		st.scribed[sideOf[face]] = true
+		s.scribed = append(s.scribed, sideOf[face])
+	}
+	st.spanTurned()
+	st.place()
+	s.Box = st.prism().Bounds()
+	if s.Box.Empty() {
+		s.Middle = [3]float64{(s.Box.MinX + s.Box.MaxX) / 2, (s.Box.MinY + s.Box.MaxY) / 2, (s.Box.MinZ + s.Box.MaxZ) / 2}
+		w.assumed = append(w.assumed, fmt.Sprintf("%s has no size yet: it counts as a point", s.ID))
+		return
+	}
+	s.Solid = scribe(st.prism(), &f, s.scribed, st.clear())
+	s.Middle[0], s.Middle[1], s.Middle[2] = s.Solid.Middle()
+}
+
+// spanTurned gives a turned thing whose size an axis rule fixes no turn unless it is by quarters.
+func (s *standing) spanTurned() {
+	if s.rules[0].Form != build.Between && s.rules[1].Form != build.Between {
+		return
+	}
+	if quarters := math.Round(s.turn / (math.Pi / 2)); int64(quarters)%2 != 0 {
+		s.size[0], s.size[1] = s.size[1], s.size[0]
+	}
+	s.turn = 0
+}
+
+// clear is how far from each curved surface the fitting was told to keep; its scribed faces keep the same distance.
+func (s *standing) clear() (clear [6]float64) {
+	for _, r := range s.rules {
+		for _, p := range [2]build.Point{r.A, r.B} {
+			if p.Of == "" && p.Face != "" && (r.Form == build.Against || r.Form == build.Between || r.Form == build.From || r.Form == build.To) {
+				clear[sideOf[p.Face]] = p.Plus.Float()
+			}
+		}
+	}
+	return clear
+}
+
+func (w *worker) box(id string) (Box, bool) {
+	i, ok := w.place[id]
+	if !ok {
+		return Box{}, false
+	}
+	return w.rest[i].Box, true
+}
+
+// frame in which a fitting's rules are read.
+func (w *worker) frame(s *Standing, thing Thing) frame {
+	switch {
+	case thing.In != "":
+		return within(w.find(thing.In), w.in.Things[thing.In].Board, w.in.Room)
+	case thing.Upon != "":
+		return upon(w.find(thing.Upon), w.in.Room)
+	case thing.Where == "outside":
+		return outside(w.in.Outside)
+	case thing.Where == "under":
+		return under(w.in.Outside, w.in.Ground)
+	case thing.Where == "cab":
+		if w.in.Cab == nil {
+			w.assume("the cab is taken as 1 m long and as wide and high as the front of the living space")
+		}
+		return cab(w.in.Cab, w.in.Room)
+	}
+	return inside(w.in.Room)
+}
+
+func (w *worker) find(id string) *Standing { return &w.rest[w.place[id]] }
+
+// assume notes an assumption once.
+func (w *worker) assume(words string) {
+	if !slices.Contains(w.assumed, words) {
+		w.assumed = append(w.assumed, words)
+	}
+}
+
+// hangsFromRoof says whether the setting-out of a made thing is carried by the roof.
+func hangsFromRoof(thing Thing) bool {
+	setting, ok := settings.Get(thing.Make)
+	return ok && setting.Carried == settings.Roof
+}
+
+var _ solid.Region = (*frame)(nil)
