@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tumblehome/build"
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
@@ -12,12 +13,18 @@ import (
 // Reckoning is everything that follows from one document on one day. It never changes once made.
 type Reckoning struct {
 	Document *build.Document
+	Today    quantity.Date
 	Figures  []working.Figure  // sorted by code
 	Findings []finding.Finding // gravest first
 
 	Results
 	explain []explainer
 }
+
+type (
+	figure = working.Figure
+	note   = finding.Finding
+)
 
 // explainer shows how one of its figures came about.
 type explainer interface {

@@ -1,0 +1,97 @@
+package reckon
+
+import (
+	"encoding/json"
+
+	"tumblehome/build"
+	"tumblehome/trade/arrangement"
+	"tumblehome/trade/fit"
+)
+
+// workFit judges whether it all fits. The proposals it makes are written in the words of the document, so those words count among its inputs.
+func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
+	type inputs struct {
+		fit.Inputs
+		Words map[string]build.Fitting
+	}
+	in := inputs{Words: w.doc.Fittings, Inputs: fit.Inputs{
+		Room: w.room, Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(),
+		People: w.statures(), Openings: fitOpenings(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
+		Nudge: w.nudge, Lengthen: w.lengthen,
+	}}
+	for i := range w.places.Rest {
+		in.Fittings = append(in.Fittings, w.fitFitting(&w.places.Rest[i]))
+	}
+	for i := range w.places.Modes {
+		in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
+	}
+	return work(m, "fit", 1, func(in inputs) fit.Result { return fit.Work(in.Inputs) }, in)
+}
+
+func (w *stages) statures() []fit.Person {
+	var out []fit.Person
+	for _, id := range build.SortedKeys(w.doc.People) {
+		out = append(out, fit.Person{ID: id, Stature: w.doc.People[id].Stature.Float()})
+	}
+	return out
+}
+
+func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
+	t := w.things[s.ID]
+	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
+		Gives: t.softness(), Rests: t.rests(), Aside: t.aside()}
+}
+
+func (w *stages) fitMode(mode *arrangement.Mode) fit.Mode {
+	out := fit.Mode{Name: mode.Name, Open: w.doc.Modes[mode.Name].Open}
+	for i := range mode.All {
+		s := &mode.All[i]
+		out.Standings = append(out.Standings, fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved})
+	}
+	poses := w.doc.Modes[mode.Name].People
+	for _, id := range build.SortedKeys(poses) {
+		does, at := poseOf(poses[id])
+		out.Poses = append(out.Poses, fit.Pose{Person: id, Does: does, At: at, Head: poses[id].Head})
+	}
+	return out
+}
+
+func poseOf(p build.Pose) (does, at string) {
+	switch {
+	case p.Lies != "":
+		return "lies", p.Lies
+	case p.Sits != "":
+		return "sits", p.Sits
+	case p.Cooks != "":
+		return "cooks", p.Cooks
+	}
+	return "stands", p.Stands
+}
+
+func fitOpenings(doc *build.Document) []fit.Opening {
+	var out []fit.Opening
+	for _, id := range build.SortedKeys(doc.Shell.Openings) {
+		o := doc.Shell.Openings[id]
+		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != ""})
+	}
+	return out
+}
+
+func ends(e *build.Extent) [2]float64 {
+	if e == nil {
+		return [2]float64{}
+	}
+	return [2]float64{e.From.Float(), e.To.Float()}
+}
+
+// nudge is the patch that moves a fitting and keeps the builder's words.
+func (w *stages) nudge(id string, dx, dy, dz float64) (json.RawMessage, bool) {
+	patch, ok := MovePatch(w.doc, &w.places, id, dx, dy, dz, 0)
+	return json.RawMessage(patch.JSON()), ok
+}
+
+// lengthen is the patch that makes a fitting longer along one of its own axes.
+func (w *stages) lengthen(id string, axis int, by float64) (json.RawMessage, bool) {
+	patch, ok := stretchPatch(w.doc, w.things[id], id, axis, by)
+	return json.RawMessage(patch.JSON()), ok
+}

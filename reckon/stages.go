@@ -1,0 +1,89 @@
+package reckon
+
+import (
+	"tumblehome/build"
+	"tumblehome/catalogue"
+	"tumblehome/quantity"
+	"tumblehome/trade/arrangement"
+	"tumblehome/trade/cost"
+	"tumblehome/trade/fit"
+	"tumblehome/trade/lining"
+	"tumblehome/trade/shell"
+	"tumblehome/trade/stock"
+	"tumblehome/trade/takeoff"
+	"tumblehome/trade/weight"
+)
+
+// Results are what the trades found, for those who draw and show them.
+type Results struct {
+	Body   *shell.Body
+	Lining lining.Result
+	Places arrangement.Result
+	Lines  []takeoff.Line // of all that will be in the van, without people, fuel, water and gear
+	Weight weight.Result
+	Fit    fit.Result
+	Stock  stock.Result
+	Cost   cost.Result
+}
+
+// stages holds one reckoning while it is being worked out.
+type stages struct {
+	doc   *build.Document
+	rows  *catalogue.Catalogue
+	today quantity.Date
+
+	body     digestedBody
+	room     digestedRoom
+	skin     outerSkin
+	lining   lining.Result
+	things   map[string]thing
+	places   arrangement.Result
+	linings  []takeoff.Line
+	fittings []takeoff.Line
+	gear     []takeoff.Line
+}
+
+// Reckon works out everything that follows from a document on a day. The document's own day, if it names one, wins.
+func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
+	if doc.Build.Today != nil {
+		today = *doc.Build.Today
+	}
+	w := &stages{doc: doc, rows: catalogue.Builtin().Overlay(doc.Catalogue), today: today}
+	r := &Reckoning{Document: doc, Today: today}
+
+	bare, bodyKey := m.workShell(doc)
+	w.body = digestedBody{bare.Body, bodyKey}
+	w.skin = outer(doc, w.body)
+	lined, roomKey := m.workLining(doc, w.rows, w.body, today)
+	w.lining, w.room = lined, digestedRoom{lined.Room, roomKey}
+	w.things = completed(doc, w.rows)
+	w.places, _ = m.workArrangement(doc, w.room, w.skin, w.things)
+	w.linings = lined.TakeOff()
+	w.fittings = fittingLines(w.things, &w.places, w.rows, today)
+	w.gear = massesAt("/use/gear", "gear", doc.Use.Gear, w.room, false)
+
+	r.Results = Results{Body: bare.Body, Lining: lined, Places: w.places, Lines: takeoff.Gather(w.linings, w.fittings)}
+	r.Weight, _ = m.workWeight(w)
+	r.Fit, _ = m.workFit(w)
+	r.Stock, _ = m.workStock(w)
+	r.Cost, _ = m.workCost(w, r.Stock)
+
+	r.take(found{bare.Figures, bare.Findings, bare.Body})
+	r.take(found{lined.Figures, lined.Findings, lined})
+	r.take(r.Weight)
+	r.take(found{r.Fit.Figures, r.Fit.Findings, &r.Fit})
+	r.take(r.Stock)
+	r.take(r.Cost)
+	r.settle()
+	return r
+}
+
+// found lets a result whose figures and findings are fields speak like one where they are methods.
+type found struct {
+	figures  []figure
+	findings []note
+	explainer
+}
+
+func (f found) Figures() []figure { return f.figures }
+func (f found) Findings() []note  { return f.findings }
