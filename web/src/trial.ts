@@ -1,0 +1,117 @@
+// A trial of one fitting, with all it carries, somewhere else: what would it foul?
+//
+// Whatever overlaps already where the fitting stands is known to the server and may be meant so (a
+// cushion that gives, a bed that slides into its bench): a trial reports only what gets deeper.
+
+import { boundsOf, join, meets, overlap, still, type Bounds, type Prism, type Shift } from "./geometry";
+import { carriers, family, ownerOf, type Axis, type Kit, type KitFitting, type Snap } from "./kit";
+import { Room } from "./room";
+
+/** Deeper than this by prediction is a foul [mm]: solids are rounded to 0.1, scribed faces cut to 5. */
+const slack = 2;
+const slackAtSurfaces = 15;
+
+export interface Found {
+	readonly fouled: readonly string[]; // the fittings it would run into, in the kit's order
+	readonly outside: boolean; // it would stand out of the finished surfaces
+}
+
+/** A face to lay against, with the box of the fitting it belongs to; none for the room's. */
+export interface Face extends Snap {
+	readonly of?: KitFitting;
+}
+
+interface Body {
+	readonly id: string;
+	readonly where: string;
+	readonly box: Bounds;
+	readonly prisms: readonly Prism[];
+	readonly boxes: readonly Bounds[];
+}
+
+export class Trial {
+	readonly family: ReadonlySet<string>;
+	readonly box: Bounds;
+	readonly prisms: readonly Prism[];
+	readonly room: Room;
+	readonly faces: Readonly<Record<Axis, readonly Face[]>>;
+	readonly #moving: readonly Body[];
+	readonly #others: readonly Body[];
+	readonly #host: KitFitting | undefined;
+	readonly #before = new Map<string, number>(); // overlap where it stands, by fitting
+	readonly #outBefore: number;
+
+	constructor(kit: Kit, id: string) {
+		this.family = family(kit, id);
+		const line = carriers(kit, id);
+		const own = kit.fittings.find((f) => f.id === id);
+		this.#host = own?.in ? line[0] : undefined;
+		const around = new Set(own?.in ? line.map((f) => f.id) : []);
+		this.#moving = kit.fittings.filter((f) => this.family.has(f.id)).map(body);
+		this.#others = kit.fittings.filter((f) => !this.family.has(f.id) && !around.has(f.id)).map(body);
+		this.box = own ? { min: own.min, max: own.max } : join(this.#moving.map((b) => b.box));
+		this.prisms = own?.prisms ?? [];
+		this.room = new Room(kit.surfaces ?? []);
+		this.faces = facesOf(kit, this.family);
+		for (const other of this.#others) this.#before.set(other.id, this.#depth(other, still));
+		this.#outBefore = this.#excess(still);
+	}
+
+	at(shift: Shift): Found {
+		const fouled = this.#others
+			.filter((other) => this.#depth(other, shift) > this.#before.get(other.id)! + slack)
+			.map((other) => other.id);
+		if (this.#host && leaves(this.box, this.#host, shift)) fouled.push(this.#host.id);
+		return { fouled, outside: this.#excess(shift) > Math.max(0, this.#outBefore) + slackAtSurfaces };
+	}
+
+	#depth(other: Body, shift: Shift): number {
+		let deepest = 0;
+		for (const mine of this.#moving) {
+			if (mine.where !== other.where || !meets(mine.box, other.box, shift)) continue;
+			mine.prisms.forEach((p, i) => {
+				other.prisms.forEach((q, j) => {
+					if (!meets(mine.boxes[i]!, other.boxes[j]!, shift)) return;
+					deepest = Math.max(deepest, overlap(p, q, shift)?.depth ?? 0);
+				});
+			});
+		}
+		return deepest;
+	}
+
+	#excess(shift: Shift): number {
+		let worst = -Infinity;
+		for (const mine of this.#moving) {
+			if (mine.where === "") for (const p of mine.prisms) worst = Math.max(worst, this.room.excess(p, shift));
+		}
+		return worst;
+	}
+}
+
+/** The faces of all that does not move, by axis. */
+function facesOf(kit: Kit, moving: ReadonlySet<string>): Record<Axis, Face[]> {
+	const byId = new Map(kit.fittings.map((f) => [f.id, f]));
+	const faces: Record<Axis, Face[]> = { x: [], y: [], z: [] };
+	for (const snap of kit.snaps) {
+		const owner = ownerOf(snap);
+		const of = byId.get(owner);
+		if (moving.has(owner) || (owner !== "" && !of)) continue;
+		faces[snap.axis].push(of ? { ...snap, of } : snap);
+	}
+	return faces;
+}
+
+function body(f: KitFitting): Body {
+	const boxes = f.prisms.map(boundsOf);
+	return { id: f.id, where: f.where ?? "", box: join(boxes), prisms: f.prisms, boxes };
+}
+
+/** Whether a box that stands inside a host would leave it, if it is inside now. */
+function leaves(box: Bounds, host: KitFitting, s: Shift): boolean {
+	const shift = [s.dx, s.dy, s.dz];
+	return shift.some((d, i) => {
+		const out = Math.max(host.min[i]! - box.min[i]! - d, box.max[i]! + d - host.max[i]!);
+		const now = Math.max(0, host.min[i]! - box.min[i]!, box.max[i]! - host.max[i]!);
+		return out > now + slack;
+	});
+}

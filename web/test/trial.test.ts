@@ -1,0 +1,124 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { Shift } from "../src/geometry";
+import { carriers, family, type Kit, type KitFitting } from "../src/kit";
+import { Room } from "../src/room";
+import { snap } from "../src/snap";
+import { Trial } from "../src/trial";
+
+type Corners = [number, number, number, number, number, number];
+
+const fitting = (id: string, [x0, x1, y0, y1, z0, z1]: Corners, more: Partial<KitFitting> = {}): KitFitting => ({
+	id, min: [x0, y0, z0], max: [x1, y1, z1],
+	prisms: [{ outline: [[x0, y0], [x1, y0], [x1, y1], [x0, y1]], low: z0, high: z1 }], ...more,
+});
+
+// A room 3 m long and 1.8 m wide, narrowing to 1.4 m at its last height; a bench with a cushion on it and a battery in it; a galley.
+const slice = (height: number, half: number) => ({ height, outline: [[0, -half], [3000, -half], [3000, half], [0, half]] as const });
+
+const kit: Kit = {
+	revision: 7, mode: "day",
+	fittings: [
+		fitting("battery", [1100, 1400, 500, 700, 40, 240], { carrier: "bench", in: true }),
+		fitting("bench", [1000, 2000, 400, 880, 0, 450]),
+		fitting("cushion", [1000, 2000, 400, 880, 450, 550], { carrier: "bench" }),
+		fitting("galley", [200, 900, 400, 880, 0, 900]),
+		fitting("panel", [0, 1500, -400, 400, 1800, 1840], { where: "outside" }),
+		fitting("pillow", [1000, 1400, 500, 800, 540, 600], { carrier: "cushion" }),
+	],
+	surfaces: [slice(0, 900), slice(150, 900), slice(300, 900), slice(900, 900), slice(1500, 700)],
+	snaps: [
+		{ axis: "x", at: 0, face: "front" }, { axis: "x", at: 3000, face: "rear" }, { axis: "z", at: 0, face: "floor" },
+		{ axis: "x", at: 200, face: "galley.front" }, { axis: "x", at: 900, face: "galley.rear" },
+		{ axis: "y", at: 400, face: "galley.left" }, { axis: "z", at: 900, face: "galley.top" },
+		{ axis: "x", at: 1000, face: "bench.front" }, { axis: "x", at: 2000, face: "bench.rear" },
+	],
+};
+
+const by = (dx: number, dy = 0, dz = 0): Shift => ({ dx, dy, dz });
+
+test("what a fitting carries goes with it, at any depth", () => {
+	assert.deepEqual([...family(kit, "bench")].sort(), ["battery", "bench", "cushion", "pillow"]);
+	assert.deepEqual(carriers(kit, "pillow").map((f) => f.id), ["cushion", "bench"]);
+});
+
+test("a ring of carriers ends", () => {
+	const ring: Kit = { ...kit, fittings: [fitting("a", [0, 1, 0, 1, 0, 1], { carrier: "b" }), fitting("b", [0, 1, 0, 1, 0, 1], { carrier: "a" })] };
+	assert.deepEqual([...family(ring, "a")], ["a", "b"]);
+	assert.deepEqual(carriers(ring, "a").map((f) => f.id), ["b", "a"]);
+});
+
+test("a bench pushed into the galley fouls it; beside it, it does not", () => {
+	const trial = new Trial(kit, "bench");
+	assert.deepEqual(trial.at(by(-150)), { fouled: ["galley"], outside: false });
+	assert.deepEqual(trial.at(by(-100)), { fouled: [], outside: false });
+	assert.deepEqual(trial.at(by(200)), { fouled: [], outside: false });
+});
+
+test("a bench pushed through the side or the rear is outside", () => {
+	const trial = new Trial(kit, "bench");
+	assert.equal(trial.at(by(0, 100)).outside, true);
+	assert.equal(trial.at(by(1100)).outside, true);
+	assert.equal(trial.at(by(900)).outside, false);
+});
+
+test("what leans out where the room narrows is outside, and what is higher than the roof", () => {
+	const trial = new Trial(kit, "galley");
+	assert.equal(trial.at(by(0, 0, 400)).outside, true);
+	assert.equal(trial.at(by(0, -200, 400)).outside, false);
+	assert.equal(trial.at(by(0, -400, 1400)).outside, true);
+});
+
+test("an overlap that is there already is no news, a deeper one is", () => {
+	const trial = new Trial(kit, "pillow"); // sinks 10 into its cushion
+	assert.deepEqual(trial.at(by(100)).fouled, []);
+	assert.deepEqual(trial.at(by(0, 0, -20)).fouled, ["cushion"]);
+});
+
+test("what stands in a host may move in it, not leave it", () => {
+	const trial = new Trial(kit, "battery");
+	assert.deepEqual(trial.at(by(200)).fouled, []);
+	assert.deepEqual(trial.at(by(800)).fouled, ["bench"]);
+});
+
+test("what is on the roof meets neither furniture nor surfaces", () => {
+	assert.deepEqual(new Trial(kit, "panel").at(by(0, 300, -1500)), { fouled: [], outside: false });
+});
+
+test("the room is linear between its heights", () => {
+	const room = new Room(kit.surfaces!);
+	assert.equal(room.side(1000, 1200, "right"), 800);
+	assert.equal(room.side(1000, 1200, "left"), -800);
+	assert.equal(room.gap(new Trial(kit, "bench").prisms, by(0), "right"), 20);
+});
+
+test("a bump in the side that no corner meets is seen", () => {
+	const bump = { height: 0, outline: [[0, -900], [1500, -900], [3000, -900], [3000, 900], [1500, 600], [0, 900]] as const };
+	const room = new Room([bump, { ...bump, height: 600 }]);
+	const board = { outline: [[1000, 0], [2000, 0], [2000, 650], [1000, 650]] as const, low: 100, high: 500 };
+	assert.equal(room.excess(board, by(0)), 50);
+});
+
+test("faces within reach catch, others leave whole steps of 5 mm", () => {
+	const trial = new Trial(kit, "bench");
+	const at = (dx: number) => snap(trial, by(dx), ["x"], 15);
+	assert.deepEqual(at(-91), { shift: by(-100), caught: [{ axis: "x", at: 900, face: "galley.rear" }] });
+	assert.deepEqual(at(992), { shift: by(1000), caught: [{ axis: "x", at: 3000, face: "rear" }] });
+	assert.deepEqual(at(317.2), { shift: by(315), caught: [] });
+	assert.deepEqual(at(3), { shift: by(0), caught: [] }); // where it came from
+});
+
+test("the side of the room catches at the place the fitting is dragged to", () => {
+	const { shift, caught } = snap(new Trial(kit, "bench"), by(200, 12), ["x", "y"], 15);
+	assert.deepEqual(shift, by(200, 20));
+	assert.deepEqual(caught, [{ axis: "y", at: 900, face: "right" }]);
+});
+
+test("a box of 200 fittings is tried in well under a frame", () => {
+	const many = Array.from({ length: 200 }, (_, i) => fitting(`f${i}`, [i * 10, i * 10 + 300, -400, 400, 0, 800]));
+	const trial = new Trial({ ...kit, fittings: many }, "f100");
+	const start = performance.now();
+	for (let i = 0; i < 100; i++) trial.at(by(i));
+	const each = (performance.now() - start) / 100;
+	assert.ok(each < 4, `${each} ms each`);
+});
