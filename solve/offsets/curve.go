@@ -17,27 +17,28 @@ func NewCurve(x, y []float64) Curve {
 
 // At returns the height of the curve at x.
 func (c Curve) At(x float64) float64 {
-	i, h, u := c.place(x)
-	if h == 0 {
-		return c.y[i]
-	}
-	a0, a1, a2, a3 := hermite(c.y[i], c.y[i+1], c.d[i]*h, c.d[i+1]*h)
-	return a0 + u*(a1+u*(a2+u*a3))
+	y, _ := c.both(x)
+	return y
 }
 
 // Slope returns dy/dx at x; outside the points it is that of the end.
 func (c Curve) Slope(x float64) float64 {
+	_, slope := c.both(x)
+	return slope
+}
+
+func (c *Curve) both(x float64) (y, slope float64) {
 	i, h, u := c.place(x)
 	if h == 0 {
-		return c.d[i]
+		return c.y[i], c.d[i]
 	}
-	_, a1, a2, a3 := hermite(c.y[i], c.y[i+1], c.d[i]*h, c.d[i+1]*h)
-	return (a1 + u*(2*a2+u*3*a3)) / h
+	a0, a1, a2, a3 := hermite(c.y[i], c.y[i+1], c.d[i]*h, c.d[i+1]*h)
+	return a0 + u*(a1+u*(a2+u*a3)), (a1 + u*(2*a2+u*3*a3)) / h
 }
 
 // place returns the interval that holds x, its length (0 when the curve is a
 // single point) and the fraction of it that lies before x, held to 0..1.
-func (c Curve) place(x float64) (i int, h, u float64) {
+func (c *Curve) place(x float64) (i int, h, u float64) {
 	if len(c.x) < 2 {
 		return 0, 0, 0
 	}

@@ -15,15 +15,17 @@ func (s *Surface) HalfInside(x, z, depth float64) float64 {
 // TopInside returns the height over (x, y) of a second surface that lies depth
 // inside the roof, measured square to it. Beyond the roof's edge it goes on as at the edge.
 func (s *Surface) TopInside(x, y, depth float64) float64 {
-	p, u, v := s.cell(x, s.TopRow())
-	half, halfX, _ := p.slopes(u, v)
-	crown, camber := s.crown.At(x), s.crown.At(x)-s.TopRow()
+	i, u := locate(s.x, x)
+	rows := len(s.z) - 1
+	half, halfX, _ := s.patches[i*rows+rows-1].slopes(u, 1)
+	crown, crownX := s.crown.both(x)
+	camber := crown - s.TopRow()
 	if half <= 0 {
 		return crown - depth
 	}
 	t := math.Min(1, math.Abs(y)/half)
-	g := s.round.at(t)
-	zy := camber * s.round.slope(t) / half
-	zx := s.crown.Slope(x)*(1-g) + zy*t*halfX
+	g, gt := s.round.both(t)
+	zy := camber * gt / half
+	zx := crownX*(1-g) + zy*t*halfX
 	return crown - camber*g - depth*math.Sqrt(1+zx*zx+zy*zy)
 }

@@ -41,12 +41,20 @@ func newRound(t Table, g *grid) round {
 
 // at returns g(t).
 func (r *round) at(t float64) float64 {
-	return r.a*t*t + (1-r.a)*power(t, r.power)
+	g, _ := r.both(t)
+	return g
 }
 
 // slope returns g'(t).
 func (r *round) slope(t float64) float64 {
-	return 2*r.a*t + r.n*(1-r.a)*power(t, r.power-1)
+	_, slope := r.both(t)
+	return slope
+}
+
+// both returns g(t) and g'(t).
+func (r *round) both(t float64) (g, slope float64) {
+	p := (1 - r.a) * power(t, r.power-1)
+	return r.a*t*t + p*t, 2*r.a*t + r.n*p
 }
 
 // area returns the integral of 1 - g over 0..1, the share of the box under
@@ -54,23 +62,23 @@ func (r *round) slope(t float64) float64 {
 func (r *round) area() float64 { return 1 - r.a/3 - (1-r.a)/(r.n+1) }
 
 // invert tabulates t over the square root of g, in which t is nearly straight.
+// g is convex, so Newton's steps from the entry above come down on the root
+// from one side.
 func (r *round) invert() []float64 {
 	table := make([]float64, inverseSteps+1)
-	t := 0.0
-	for k := 1; k < inverseSteps; k++ {
+	t := 1.0
+	table[inverseSteps] = t
+	for k := inverseSteps - 1; k > 0; k-- {
 		w := float64(k) / inverseSteps
-		lo, hi := t, 1.0
-		for range 40 {
-			t = (lo + hi) / 2
-			if r.at(t) < w*w {
-				lo = t
-			} else {
-				hi = t
+		for range 20 {
+			step := (r.at(t) - w*w) / r.slope(t)
+			t -= step
+			if step < 1e-12 {
+				break
 			}
 		}
 		table[k] = t
 	}
-	table[inverseSteps] = 1
 	return table
 }
 

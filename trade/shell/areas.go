@@ -1,6 +1,7 @@
 package shell
 
 import (
+	"math"
 	"slices"
 
 	"tumblehome/solve/offsets"
@@ -36,6 +37,9 @@ func (b *Body) Net(surface string, x0, x1, lo, hi float64) (m2 float64, centre [
 	}
 	for _, arch := range b.arches {
 		net = less(net, b.covered(surface, arch, x0, x1, lo, hi))
+	}
+	if math.Abs(net.Y) < 1e-6 { // what both sides of the roof leave of one another
+		net.Y = 0
 	}
 	return net.Area / 1e6, [3]float64{net.X, net.Y, net.Z}
 }
