@@ -84,6 +84,18 @@ func (s Spread[Q]) Canonical() Spread[Q] {
 	return s
 }
 
+// MarshalText writes String.
+func (s Spread[Q]) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
+// UnmarshalText reads what ParseSpread reads.
+func (s *Spread[Q]) UnmarshalText(text []byte) error {
+	got, err := ParseSpread[Q](string(text))
+	if err == nil {
+		*s = got
+	}
+	return err
+}
+
 // half is the shortest half width that Around would make s from.
 func (s Spread[Q]) half() (half Q, ok bool) {
 	off := s.High.Float() - s.Likely.Float()

@@ -1,0 +1,106 @@
+package build
+
+import (
+	"slices"
+
+	"tumblehome/catalogue/settings"
+	"tumblehome/quantity"
+)
+
+// positions checks that the moves a position names exist and that its amounts
+// are of the move's kind.
+func (r *reader) positions(id string, f Fitting) {
+	moves := movesOf(f)
+	names := SortedKeys(moves)
+	for _, position := range SortedKeys(f.Positions) {
+		for _, move := range SortedKeys(f.Positions[position]) {
+			form, known := moves[move]
+			amount := f.Positions[position][move]
+			at := []string{"fittings", id, "positions", position, move}
+			switch {
+			case !known && len(names) == 0:
+				r.about(References, &quantity.Fault{Wrong: "`" + move + "` is no move of " + id + ", which has none"}, at...)
+			case !known:
+				r.about(References, &quantity.Fault{Wrong: "`" + move + "` is no move of " + id, Expected: quantity.OrList(names), Near: quantity.Near(move, names)}, at...)
+			case amount.Form != Full && amount.Form != form:
+				r.about(Meaning, &quantity.Fault{Wrong: "`" + amount.String() + "` does not fit the move", Expected: map[AmountForm]string{Full: "full", Slid: "full or a length", Swung: "full or an angle"}[form]}, at...)
+			}
+		}
+	}
+}
+
+// movesOf are the moves of a fitting, its own and those its setting-out brings,
+// with what their amounts are counted in.
+func movesOf(f Fitting) map[string]AmountForm {
+	moves := map[string]AmountForm{}
+	if s, ok := settings.Get(f.Make); ok {
+		for _, m := range s.Moves {
+			if moves[m.ID] = Swung; m.Slide != "" {
+				moves[m.ID] = Slid
+			}
+		}
+	}
+	for id, m := range f.Moves {
+		switch {
+		case m.Slide != Direction{}:
+			moves[id] = Slid
+		case m.Hinge != Edge{} || m.Swivel != nil:
+			moves[id] = Swung
+		default:
+			moves[id] = Full
+		}
+	}
+	return moves
+}
+
+// modes checks that the positions taken exist.
+func (r *reader) modes(doc *Document) {
+	for _, mode := range SortedKeys(doc.Modes) {
+		take := doc.Modes[mode].Take
+		for _, id := range SortedKeys(take) {
+			f, position := doc.Fittings[id], take[id]
+			if _, known := f.Positions[position]; known || position == "rest" {
+				continue
+			}
+			names := append(SortedKeys(f.Positions), "rest")
+			r.about(References, &quantity.Fault{
+				Wrong: "`" + clip(position) + "` is no position of " + id, Expected: quantity.OrList(names), Near: quantity.Near(position, names),
+			}, "modes", mode, "take", id)
+		}
+	}
+}
+
+// banks checks that sources and circuits are joined to a bank of batteries.
+func (r *reader) banks(doc *Document) {
+	if doc.Power == nil {
+		return
+	}
+	names := SortedKeys(doc.Power.Batteries)
+	check := func(bank string, steps ...string) {
+		if bank != "" && !slices.Contains(names, bank) {
+			r.about(References, notIn("/power/batteries", bank, r.root.Get("power").Get("batteries")), steps...)
+		}
+	}
+	for _, id := range SortedKeys(doc.Power.Sources) {
+		check(doc.Power.Sources[id].To, "power", "sources", id, "to")
+	}
+	for _, id := range SortedKeys(doc.Power.Circuits) {
+		check(doc.Power.Circuits[id].From, "power", "circuits", id, "from")
+	}
+}
+
+// leftAtHome checks that a load case leaves out gear or fittings that there are.
+func (r *reader) leftAtHome(doc *Document) {
+	for _, id := range SortedKeys(doc.Vehicle.Cases) {
+		for _, left := range doc.Vehicle.Cases[id].Without {
+			_, gear := doc.Use.Gear[left]
+			if _, fitting := doc.Fittings[left]; gear || fitting {
+				continue
+			}
+			names := append(SortedKeys(doc.Use.Gear), SortedKeys(doc.Fittings)...)
+			r.about(References, &quantity.Fault{
+				Wrong: "`" + clip(left) + "` is neither in use.gear nor in fittings", Near: quantity.Near(left, names),
+			}, "vehicle", "cases", id, "without")
+		}
+	}
+}
