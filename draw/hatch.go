@@ -70,7 +70,8 @@ func slanted(r Rect, spacing, rise float64) [][]Point {
 	return out
 }
 
-// zigzags draws rows of zigzag twice as high as they are long, a spacing between rows.
+// zigzags draws rows of zigzag a spacing apart, each zig and zag together a spacing long and
+// six tenths of it high.
 func zigzags(r Rect, spacing float64) [][]Point {
 	var out [][]Point
 	for y := math.Floor(r.Min.Y/spacing) * spacing; y < r.Max.Y; y += spacing {
@@ -78,7 +79,7 @@ func zigzags(r Rect, spacing float64) [][]Point {
 		for k := math.Floor(r.Min.X / (spacing / 2)); k*spacing/2 < r.Max.X+spacing/2; k++ {
 			at := Pt(k*spacing/2, y)
 			if math.Mod(k, 2) != 0 {
-				at.Y += spacing
+				at.Y += 0.6 * spacing
 			}
 			line = append(line, at)
 		}

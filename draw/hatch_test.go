@@ -33,8 +33,8 @@ func TestHatchLinesAreAsLongAsTheAreaAsks(t *testing.T) {
 		{"a disc with a hole, falling", ring, draw.HatchFalling, 0.5, math.Pi * (1600 - 225) / 0.5},
 		{"a disc with a hole, crossed", ring, draw.HatchCross, 1, 2 * math.Pi * (1600 - 225)},
 		{"a disc with a hole, wood", ring, draw.HatchGrain, 1, math.Pi * (1600 - 225)},
-		// Each zig of a zigzag climbs one spacing in half a spacing of length: √5 of the way along.
-		{"a square of insulation", draw.Rectangle(draw.Box(10, 10, 60, 60)), draw.HatchZigzag, 2, 3600 / 2 * math.Sqrt(5)},
+		// Each zig climbs 0.6 of a spacing in half a spacing of length: √(1 + 1.2²) of the way along.
+		{"a square of insulation", draw.Rectangle(draw.Box(10, 10, 60, 60)), draw.HatchZigzag, 2, 3600 / 2 * math.Sqrt(1+1.44)},
 		{"a shape with a bay", slot, draw.HatchRising, 0.5, shoelace(slot) / 0.5},
 	} {
 		t.Run(c.name, func(t *testing.T) {

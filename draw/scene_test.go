@@ -10,16 +10,19 @@ import (
 	"tumblehome/internal/golden"
 )
 
-func TestTheSampleSheetIsAsItWasLookedAt(t *testing.T) {
+func TestTheSamplesAreAsTheyWereLookedAt(t *testing.T) {
 	s := sample.Sheet()
 	golden.Equal(t, "testdata/sheet.golden.svg", svg(t, s, draw.SVGOptions{Standalone: true}))
 	golden.Equal(t, "testdata/sheet.golden.txt", s.String())
+	golden.Equal(t, "testdata/card.golden.svg", svg(t, sample.Card(), draw.SVGOptions{}))
 	golden.Equal(t, "testdata/drawing.golden.css", draw.Stylesheet())
 }
 
-func TestTheSampleSheetWouldPassADraughtsman(t *testing.T) {
-	for _, f := range sample.Sheet().Check() {
-		t.Error(f)
+func TestTheSamplesWouldPassADraughtsman(t *testing.T) {
+	for _, s := range []draw.Scene{sample.Sheet(), sample.Card()} {
+		for _, f := range s.Check() {
+			t.Errorf("%s: %v", s.Title, f)
+		}
 	}
 }
 

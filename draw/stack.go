@@ -49,7 +49,13 @@ func Stack(edge float64, outward bool, chains ...Chain) (set []Chain, end float6
 // rowsOf shares the chains out to rows, nearest first.
 func rowsOf(chains []Chain) [][]Chain {
 	sorted := append([]Chain{}, chains...)
-	sort.SliceStable(sorted, func(i, j int) bool { return sorted[i].reach() < sorted[j].reach() })
+	sort.SliceStable(sorted, func(i, j int) bool {
+		a, b := sorted[i].reach(), sorted[j].reach()
+		if math.Abs(a-b) < 0.5 {
+			return len(sorted[i].Stops) > len(sorted[j].Stops) // the whole lies outside its pieces
+		}
+		return a < b
+	})
 	var rows [][]Chain
 	for _, c := range sorted {
 		row := lowestFree(rows, c)

@@ -61,7 +61,7 @@ func (p *svgBrush) head(s Scene, o SVGOptions) {
 	if o.Standalone {
 		p.b = fmt.Appendf(p.b, ` width="%smm" height="%smm"`, number(window.Width()), number(window.Height()))
 	}
-	p.attribute("role", "img")
+	p.attribute("role", role(s.Marks))
 	p.attribute("aria-label", s.Title)
 	p.b = append(p.b, ">\n"...)
 	p.element("title", s.Title)
@@ -69,6 +69,17 @@ func (p *svgBrush) head(s Scene, o SVGOptions) {
 	if o.Standalone {
 		p.style(o)
 	}
+}
+
+// role is that of a picture. A drawing with links is a group instead: a picture hides what is
+// inside it from a screen reader, and nothing that takes the focus may be hidden.
+func role(marks []Mark) string {
+	for _, m := range marks {
+		if g, ok := m.(Group); ok && (safeLink(g.Href) != "" || role(g.Marks) == "group") {
+			return "group"
+		}
+	}
+	return "img"
 }
 
 func (p *svgBrush) style(o SVGOptions) {

@@ -73,6 +73,15 @@ func TestTextFromTheDocumentCannotBreakOutOfTheDrawing(t *testing.T) {
 	}
 }
 
+func TestOnlyADrawingWithoutLinksIsAPicture(t *testing.T) {
+	for href, want := range map[string]string{"": "img", "#note-1": "group", "javascript:alert(1)": "img"} {
+		s := draw.Scene{Size: draw.A4, Marks: []draw.Mark{draw.Group{Marks: []draw.Mark{draw.Group{Href: href}}}}}
+		if got := svg(t, s, draw.SVGOptions{}); !strings.Contains(got, `role="`+want+`"`) {
+			t.Errorf("with link %q the role should be %s:\n%s", href, want, got)
+		}
+	}
+}
+
 func FuzzHostileText(f *testing.F) {
 	for _, s := range []string{nasty, "", "]]>", "</svg>", "a\u2028b", "\xed\xa0\x80"} {
 		f.Add(s)

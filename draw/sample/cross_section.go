@@ -78,8 +78,7 @@ func bench(v draw.View, id, name string, from, wide, tall float64) draw.Group {
 	r := v.Box(from, 0, wide, tall)
 	return draw.Group{ID: id, Class: "fitting", Digest: "1a", Title: name, Marks: []draw.Mark{
 		draw.Area(draw.PenOutline, draw.FillTone, draw.Rectangle(r)),
-		draw.Lettering{Text: name, At: r.Centre(), Anchor: draw.Middle, Level: draw.Midline, Strong: true},
-	}}
+	}}.With(draw.Caption(r, name, "")...)
 }
 
 // CrossDimensions are the dimensions of the cross-section.

@@ -58,15 +58,9 @@ func planMarks() []draw.Mark {
 
 func fitting(v draw.View, id, name, inside string, across, along, width, depth float64) draw.Group {
 	r := v.Box(across, along, width, depth)
-	g := draw.Group{ID: id, Class: "fitting", Digest: "5c1d", Title: name, Data: map[string]string{"fitting": name}, Marks: []draw.Mark{
+	return draw.Group{ID: id, Class: "fitting", Digest: "5c1d", Title: name, Data: map[string]string{"fitting": name}, Marks: []draw.Mark{
 		draw.Area(draw.PenOutline, draw.FillTone, draw.Rounded(r, 0.8)),
-	}}
-	name1 := draw.Lettering{Text: name, At: r.Centre(), Anchor: draw.Middle, Level: draw.Midline, Strong: true, Size: 2.8}
-	if inside == "" {
-		return g.With(name1)
-	}
-	name1.At.Y -= 2.4
-	return g.With(name1, draw.Lettering{Text: inside, At: r.Centre().Add(draw.Pt(0, 2.4)), Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkQuiet})
+	}}.With(draw.Caption(r, name, inside)...)
 }
 
 func bed(v draw.View) draw.Group {
