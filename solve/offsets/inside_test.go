@@ -1,8 +1,13 @@
 package offsets_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
+
+	"tumblehome/internal/oracle"
+	"tumblehome/internal/proof"
+	"tumblehome/solve/offsets"
 )
 
 // Inside a half cylinder of radius 900 lies one of radius 850.
@@ -25,5 +30,28 @@ func TestASecondSurfaceInsideACylinderIsACylinder(t *testing.T) {
 		if got, want := s.TopInside(700, y, 50), z-50*900/z; math.Abs(got-want) > 0.3 {
 			t.Errorf("roof at y %g: got %.2f, want %.2f", y, got, want)
 		}
+	}
+}
+
+// The tangent plane against a true parallel line: a tenth of a millimetre
+// apart, except above 1350, where the side bends most, one.
+func TestASecondSurfaceAgainstAParallelLine(t *testing.T) {
+	var want struct {
+		Heights, Half []float64
+		Inside        [][2]float64
+	}
+	oracle.Decode(t, oracle.Python, "testdata/inside.py", &want)
+	flat := offsets.Table{Heights: want.Heights}
+	for _, x := range []float64{0, 1000} {
+		flat.Stations = append(flat.Stations, offsets.Station{X: x, Half: want.Half, Crown: 1784})
+	}
+	s := must(t, flat)
+	for _, c := range want.Inside {
+		tolerance := 0.1
+		if c[0] > 1350 {
+			tolerance = 1
+		}
+		proof.Check(t, proof.Case{Name: fmt.Sprintf("half-breadth 60 inside a side at height %g", c[0]), Source: "shapely 1.8.5, buffer of a polygon",
+			Inputs: "testdata/inside.py", Got: s.HalfInside(500, c[0], 60), Expected: c[1], Tolerance: tolerance, Unit: "mm"})
 	}
 }
