@@ -20,6 +20,11 @@ type Inputs struct {
 	Things   map[string]Thing // by fitting id
 	Openings map[string]build.Opening
 	Modes    map[string]build.Mode // drive, day and night exist even if not named here
+
+	// Before is an earlier result of the same build, to save work: what rests on the same numbers stands where it stood. It
+	// is used only if RoomKey, the digest of both rooms, is the same and not empty; the answer is the same either way.
+	Before  *Result
+	RoomKey string
 }
 
 // Thing is a fitting with what the caller knows better.

@@ -9,11 +9,11 @@ const (
 
 // pieces splits the slice whose reach is given at every place along into convex prisms.
 func (c *cut) pieces(reach []reachY, z0, z1 float64, cuts solid.Solid) solid.Solid {
-	var run []place
+	run := c.run[:0]
 	for i, x := range c.xs {
 		here := place{x, reach[i]}
 		if here.high-here.low < 1 {
-			cuts = closeRun(run, z0, z1, cuts)
+			cuts = c.close(run, z0, z1, cuts)
 			run = run[:0]
 			continue
 		}
@@ -23,16 +23,17 @@ func (c *cut) pieces(reach []reachY, z0, z1 float64, cuts solid.Solid) solid.Sol
 			case here.x-last.x < jumpOver && here.differs(last.reachY, tolerance):
 				before := place{here.x, narrower(last.reachY, here.reachY)}
 				run = append(run, before)
-				cuts = closeRun(run, z0, z1, cuts)
+				cuts = c.close(run, z0, z1, cuts)
 				run = run[:0]
 			case !convex(append(run, here)):
-				cuts = closeRun(run, z0, z1, cuts)
+				cuts = c.close(run, z0, z1, cuts)
 				run = append(run[:0], last)
 			}
 		}
 		run = append(run, here)
 	}
-	return closeRun(run, z0, z1, cuts)
+	c.run = run
+	return c.close(run, z0, z1, cuts)
 }
 
 // place is the reach at one place along.
@@ -56,12 +57,12 @@ func convex(run []place) bool {
 	return true
 }
 
-// closeRun makes a prism of a run: the hull of its low and its high chain.
-func closeRun(run []place, z0, z1 float64, cuts solid.Solid) solid.Solid {
+// close makes a prism of a run: the hull of its low and its high chain.
+func (c *cut) close(run []place, z0, z1 float64, cuts solid.Solid) solid.Solid {
 	if len(run) < 2 || run[len(run)-1].x-run[0].x < 0.5 {
 		return cuts
 	}
-	var outline []solid.Point
+	outline := c.outline[:0]
 	for _, p := range run {
 		outline = leftTurns(outline, 0, solid.Point{X: p.x, Y: p.low})
 	}
@@ -69,7 +70,18 @@ func closeRun(run []place, z0, z1 float64, cuts solid.Solid) solid.Solid {
 	for i := len(run) - 1; i >= 0; i-- {
 		outline = leftTurns(outline, turn, solid.Point{X: run[i].x, Y: run[i].high})
 	}
-	return append(cuts, solid.Prism{Outline: outline, Low: z0, High: z1})
+	c.outline = outline
+	return append(cuts, solid.Prism{Outline: c.keep(outline), Low: z0, High: z1})
+}
+
+// keep copies an outline into a block that many share.
+func (c *cut) keep(outline []solid.Point) []solid.Point {
+	if len(c.block)+len(outline) > cap(c.block) {
+		c.block = make([]solid.Point, 0, max(256, len(outline)))
+	}
+	from := len(c.block)
+	c.block = append(c.block, outline...)
+	return c.block[from:len(c.block):len(c.block)]
 }
 
 // leftTurns appends a corner to a chain that began at from, dropping corners that turn right or hardly at all.

@@ -37,6 +37,9 @@ type Result struct {
 	Rest    []Standing // sorted by id
 	Modes   []Mode     // drive, day, night, then the builder's own by name
 	Assumed []string   // what was taken for want of something better, in words
+
+	room  string // key of the room it was worked out in
+	known map[question]answer
 }
 
 // Find is a fitting at rest, or nil.

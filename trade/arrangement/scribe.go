@@ -17,6 +17,19 @@ type cut struct {
 	faces [6]bool // which faces are cut
 	clear [6]float64
 	xs    []float64 // where along x the surfaces are looked at
+	own   []reachY  // how far the uncut prism reaches there
+
+	// room to work in
+	run     []place
+	outline []solid.Point
+	block   []solid.Point
+	chains  [][]reachY
+}
+
+// at is the uncut reach of a prism.
+func at(p solid.Prism, x float64) reachY {
+	low, high := p.Across(x)
+	return reachY{low, high}
 }
 
 // scribe cuts the faces of the prism that follow curved surfaces into slices: upright prisms one above the other, each convex.
@@ -29,6 +42,9 @@ func scribe(p solid.Prism, f *frame, scribed []side, clear [6]float64) solid.Sol
 		return solid.Solid{p}
 	}
 	c.xs = c.lookAlong()
+	for _, x := range c.xs {
+		c.own = append(c.own, at(p, x))
+	}
 	return c.slice(p.Low, p.High, c.chain(p.Low), c.chain(p.High), nil)
 }
 
@@ -57,7 +73,9 @@ func (c *cut) refine(xs []float64, z float64) []float64 {
 	var added []float64
 	for i := 1; i < len(xs); i++ {
 		low, high := xs[i-1], xs[i]
-		jump := func(a, b float64) bool { return c.limits(a, z).differs(c.limits(b, z), 4*tolerance) }
+		jump := func(a, b float64) bool {
+			return c.limits(a, z, at(c.prism, a)).differs(c.limits(b, z, at(c.prism, b)), 4*tolerance)
+		}
 		if !jump(low, high) {
 			continue
 		}
@@ -83,9 +101,9 @@ func (r reachY) differs(o reachY, by float64) bool {
 	return math.Abs(r.low-o.low) > by || math.Abs(r.high-o.high) > by
 }
 
-// limits is how far the cut prism reaches across at x and z.
-func (c *cut) limits(x, z float64) reachY {
-	low, high := c.prism.Across(x)
+// limits is how far the cut prism reaches across at x and z, of what the uncut one does.
+func (c *cut) limits(x, z float64, own reachY) reachY {
+	low, high := own.low, own.high
 	if c.faces[left] {
 		low = max(low, c.frame.Left(x, z)+c.clear[left])
 	}
@@ -125,9 +143,14 @@ func border(holds, end float64, fits func(float64) bool) float64 {
 
 // chain is the reach at one height, at every place along.
 func (c *cut) chain(z float64) []reachY {
-	chain := make([]reachY, len(c.xs))
+	var chain []reachY
+	if n := len(c.chains); n > 0 {
+		chain, c.chains = c.chains[n-1][:0], c.chains[:n-1]
+	} else {
+		chain = make([]reachY, 0, len(c.xs))
+	}
 	for i, x := range c.xs {
-		chain[i] = c.limits(x, z)
+		chain = append(chain, c.limits(x, z, c.own[i]))
 	}
 	return chain
 }
@@ -136,6 +159,7 @@ func (c *cut) chain(z float64) []reachY {
 func (c *cut) slice(z0, z1 float64, below, above []reachY, cuts solid.Solid) solid.Solid {
 	m := (z0 + z1) / 2
 	middle := c.chain(m)
+	defer func() { c.chains = append(c.chains, middle) }()
 	same := true
 	for i := range below {
 		same = same && !below[i].differs(above[i], tolerance) && !below[i].differs(middle[i], tolerance) && !above[i].differs(middle[i], tolerance)

@@ -2,6 +2,7 @@ package arrangement_test
 
 import (
 	"math"
+	"reflect"
 	"testing"
 
 	"tumblehome/build"
@@ -233,6 +234,43 @@ func BenchmarkWork60(b *testing.B) {
 	}
 	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: all, Modes: nightBed}
 	for b.Loop() {
+		arrangement.Work(in)
+	}
+}
+
+func TestAnEarlierResultChangesNothing(t *testing.T) {
+	r := room{lean: 0.2, fall: 0.01, step: 200, crown: 80}
+	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: things(t), Modes: nightBed, RoomKey: "here"}
+	first := arrangement.Work(in)
+	moved := in.Things["settle"]
+	moved.At = place(t, "1000..2880", "right", "")
+	in.Things["settle"] = moved
+	afresh := arrangement.Work(in)
+	in.Before = &first
+	again := arrangement.Work(in)
+	if !reflect.DeepEqual(again, func() arrangement.Result { in.Before = nil; return arrangement.Work(in) }()) {
+		t.Error("worked out from the result before, something differs")
+	}
+	if afresh.Find("bed").Box == first.Find("bed").Box {
+		t.Error("the bed did not go with the settle")
+	}
+	in.Room, in.RoomKey, in.Before = room{}, "elsewhere", &first
+	if other := arrangement.Work(in); other.Find("locker").Box == first.Find("locker").Box && len(other.Find("locker").Solid) > 1 {
+		t.Error("a result of another room was used")
+	}
+}
+
+func BenchmarkMoveOne(b *testing.B) {
+	r := room{lean: 0.2, fall: 0.01, step: 200, crown: 80}
+	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: things(b), Modes: nightBed, RoomKey: "here"}
+	before := arrangement.Work(in)
+	in.Before = &before
+	n := 0.0
+	for b.Loop() {
+		n++
+		one := in.Things["turned"]
+		one.Size[0] = 400 + n/1000
+		in.Things["turned"] = one
 		arrangement.Work(in)
 	}
 }

@@ -13,7 +13,10 @@ import (
 
 // Work says where every fitting is, at rest and in every mode.
 func Work(in Inputs) Result {
-	w := &worker{in: in, place: make(map[string]int, len(in.Things))}
+	w := &worker{in: in, place: make(map[string]int, len(in.Things)), known: make(map[question]answer, len(in.Things))}
+	if in.Before != nil && in.Before.room == in.RoomKey && in.RoomKey != "" {
+		w.before = in.Before.known
+	}
 	ids := slices.Sorted(maps.Keys(in.Things))
 	w.rest = make([]Standing, len(ids))
 	w.state = make([]state, len(ids))
@@ -24,10 +27,11 @@ func Work(in Inputs) Result {
 	for i := range ids {
 		w.resolve(i)
 	}
-	result := Result{Rest: w.rest, Assumed: w.assumed}
+	result := Result{Rest: w.rest, room: in.RoomKey, known: w.known}
 	for _, name := range modeNames(in) {
 		result.Modes = append(result.Modes, Mode{Name: name, All: w.inMode(in.Modes[name])})
 	}
+	result.Assumed = w.assumed
 	return result
 }
 
@@ -58,6 +62,8 @@ type worker struct {
 	rest    []Standing
 	state   []state
 	assumed []string
+	before  map[question]answer // of the result before, in the same room
+	known   map[question]answer
 }
 
 // resolve places one fitting at rest, after those it refers to. Rings are refused when a document is read; one met here
@@ -144,14 +150,13 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 		s.scribed = append(s.scribed, sideOf[face])
 	}
 	st.spanTurned()
-	st.place()
-	s.Box = st.prism().Bounds()
+	a := w.answer(&st, s.scribed)
+	s.Box, s.Solid = a.box, a.solid
 	if s.Box.Empty() {
 		s.Middle = [3]float64{(s.Box.MinX + s.Box.MaxX) / 2, (s.Box.MinY + s.Box.MaxY) / 2, (s.Box.MinZ + s.Box.MaxZ) / 2}
 		w.assumed = append(w.assumed, fmt.Sprintf("%s has no size yet: it counts as a point", s.ID))
 		return
 	}
-	s.Solid = scribe(st.prism(), &f, s.scribed, st.clear())
 	s.Middle[0], s.Middle[1], s.Middle[2] = s.Solid.Middle()
 }
 

@@ -1,0 +1,58 @@
+package arrangement
+
+import (
+	"tumblehome/build"
+	"tumblehome/solve/solid"
+)
+
+// question is all that the place and the solid of a fitting depend on, apart from the surfaces of the room.
+type question struct {
+	size    [3]float64
+	turn    float64
+	rules   rules
+	scribed [6]bool
+	faces   [6]float64
+	curved  [6]bool
+	inset   [6]float64
+	origin  [3]float64
+	outward bool
+	hang    bool
+	others  [6]float64 // where the faces of others lie that the rules name
+}
+
+// answer is where a fitting then stands.
+type answer struct {
+	box   Box
+	solid solid.Solid
+}
+
+func (s *standing) question() question {
+	q := question{
+		size: s.size, turn: s.turn, rules: s.rules, scribed: s.scribed, faces: s.frame.faces, curved: s.frame.curved,
+		inset: s.frame.inset, origin: s.frame.origin, outward: s.frame.outward, hang: s.frame.hang,
+	}
+	for axis, r := range s.rules {
+		for i, p := range [2]build.Point{r.A, r.B} {
+			if p.Of != "" {
+				b, _ := s.others(p.Of)
+				q.others[2*axis+i] = faceOf(b, sideOf[p.Face])
+			}
+		}
+	}
+	return q
+}
+
+// answer works out where the fitting stands, or remembers it from the result before.
+func (w *worker) answer(s *standing, scribed []side) answer {
+	q := s.question()
+	a, known := w.before[q]
+	if !known {
+		s.place()
+		a.box = s.prism().Bounds()
+		if !a.box.Empty() {
+			a.solid = scribe(s.prism(), s.frame, scribed, s.clear())
+		}
+	}
+	w.known[q] = a
+	return a
+}
