@@ -42,7 +42,7 @@ func hex(theme Theme, t Token) string {
 func rules(colour func(Token) string) string {
 	var b strings.Builder
 	b.WriteString(".drawing path { fill: none; fill-rule: evenodd; stroke: none; stroke-linecap: round; stroke-linejoin: round; }\n")
-	fmt.Fprintf(&b, ".drawing text { fill: %s; stroke: none; font-family: \"%s\", \"Barlow\", sans-serif; font-weight: 400; font-kerning: none; white-space: pre; }\n",
+	fmt.Fprintf(&b, ".drawing text { fill: %s; stroke: none; font-family: \"%s\", \"Barlow\", sans-serif; font-weight: 400; font-kerning: none; font-variant-numeric: tabular-nums; white-space: pre; }\n",
 		colour(TokenInk), fonts.Family)
 	b.WriteString(".drawing .strong { font-weight: 600; }\n")
 	for _, p := range Pens {
