@@ -1,6 +1,7 @@
 package weight
 
 import (
+	"fmt"
 	"slices"
 
 	"tumblehome/trade/takeoff"
@@ -201,7 +202,8 @@ func (r *Result) enterWeighings() {
 	}
 	for _, o := range r.offs {
 		w := r.in.Weighings[o.weighing]
-		r.put(working.Figure{Code: "weight.weighing." + w.ID + ".off", Value: o.by, Unit: "kg", Label: "Scale above estimate, " + w.Date.String()},
+		r.put(working.Figure{Code: "weight.weighing." + w.ID + ".off", Value: o.by, Unit: "kg", Label: "Scale above estimate, " + w.Date.String(),
+			Words: fmt.Sprintf("expected %s kg, read %s", kg(o.estimate.mean), kg(o.estimate.mean+o.by))},
 			func() working.Working { return r.showOff(o) })
 	}
 	moved := r.Finished.Total.moved

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"tumblehome/trade/finding"
 	"tumblehome/trade/takeoff"
@@ -55,7 +56,30 @@ func (r *Result) proposals(a axis, c CaseLoad, excess float64) []finding.Proposa
 	if p, ok := r.moved(a, c, excess); ok {
 		out = append(out, p)
 	}
+	if p, ok := r.leftAtHome(a, c, excess); ok {
+		out = append(out, p)
+	}
 	return out
+}
+
+// leftAtHome leaves the lightest single piece of gear at home that takes the excess off.
+func (r *Result) leftAtHome(a axis, c CaseLoad, excess float64) (finding.Proposal, bool) {
+	best := -1
+	for i, l := range r.in.Gear {
+		enough := c.Gear && !c.cargo.leaves(l) && a.carries(r.lever(), l) > excess
+		if enough && (best < 0 || l.Mass < r.in.Gear[best].Mass) {
+			best = i
+		}
+	}
+	if best < 0 || c.assumed {
+		return finding.Proposal{}, false
+	}
+	l := r.in.Gear[best]
+	id := strings.TrimPrefix(l.Pointer, "/use/gear/")
+	return finding.Proposal{
+		Words: "Leave at home: " + thingName(l.Pointer),
+		Patch: patch(append(slices.Clone(c.Without), id), "vehicle", "cases", c.ID, "without"),
+	}, true
 }
 
 // moved shifts the heaviest thing that can go far enough away from the axle: Δx = excess·L/m.

@@ -312,8 +312,11 @@ func TestProposalsTakeTheExcessOff(t *testing.T) {
 			over = f
 		}
 	}
-	if len(over.Proposals) != 2 {
-		t.Fatalf("got %d proposals, want an emptier tank and a move", len(over.Proposals))
+	if len(over.Proposals) != 3 {
+		t.Fatalf("got %d proposals, want an emptier tank, a move and something left at home", len(over.Proposals))
+	}
+	if got, want := string(over.Proposals[2].Patch), `{"vehicle":{"cases":{"bikes":{"without":["toys"]}}}}`; got != want {
+		t.Errorf("left at home: %s, want %s: 10 kg at 3480 take 11.9 off", got, want)
 	}
 	excess := over.Measured.Value - over.Limit.Value
 	var x, percent float64
