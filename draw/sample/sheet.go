@@ -118,10 +118,8 @@ func flags(s draw.Scene) []draw.Mark {
 		{ID: "flag-3", Severity: draw.Note, Number: 3, Place: plan.At(3300, -560), Title: "Toilet not decided", Href: "#note-3"},
 		{ID: "flag-4", Severity: draw.Danger, Number: 4, Place: section.At(1700, 250), Title: "The battery cable has no fuse near the battery", Href: "#note-4"},
 	}
-	p := label.Problem{Bounds: draw.A3.Rect().Inset(14), Gap: 1, Obstacles: s.Letters()}
-	for _, v := range []draw.Rect{plan.Box(-20, -980, 4060, 2280), section.Box(0, -40, 4000, 2080), cross.Box(-930, -40, 1860, 1940)} {
-		p.Obstacles = append(p.Obstacles, v)
-	}
+	p := label.Problem{Bounds: draw.A3.Rect().Inset(14), Gap: 1, Obstacles: append(s.Letters(),
+		plan.Box(-20, -980, 4060, 2280), section.Box(0, -40, 4000, 2080), cross.Box(-930, -40, 1860, 1940))}
 	for _, f := range notes {
 		p.Labels = append(p.Labels, label.Label{Place: f.Place, Width: draw.FlagSize, Height: draw.FlagSize, FromCentre: true, Reach: 3})
 	}
