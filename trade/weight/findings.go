@@ -121,7 +121,7 @@ func (r *Result) tail(a axis, c CaseLoad) string {
 	}
 	most := behind[0]
 	return fmt.Sprintf("Behind the rear axle a thing counts more than once: %s, %s kg, bears on this axle with %s kg and lifts the front by %s.",
-		most.name, kg(most.mass), kg(most.rear), kg(most.rear-most.mass))
+		most.name(), kg(most.mass), kg(most.rear), kg(most.rear-most.mass))
 }
 
 // casePointers names the worst case first, then the others, then the plate.

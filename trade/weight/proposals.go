@@ -14,28 +14,27 @@ import (
 
 // thing is one fitting or one piece of gear with all its lines, filling included.
 type thing struct {
-	pointer, name string
-	mass, rear    float64 // kg, and what of it the rear axle carries
+	pointer    string
+	mass, rear float64 // kg, and what of it the rear axle carries
 }
+
+func (t thing) name() string { return thingName(t.pointer) }
 
 // things gathers what is aboard in a case by what it is about, in order of pointer.
 func (r *Result) things(c CaseLoad) []thing {
-	byPointer := map[string]*thing{}
+	place := make(map[string]int, len(c.cargo.fixed))
+	out := make([]thing, 0, len(c.cargo.fixed))
 	v := r.lever()
 	c.cargo.each(func(l takeoff.Line) {
-		p := l.Pointer
-		t := byPointer[p]
-		if t == nil {
-			t = &thing{pointer: p, name: thingName(p)}
-			byPointer[p] = t
+		i, known := place[l.Pointer]
+		if !known {
+			i = len(out)
+			place[l.Pointer] = i
+			out = append(out, thing{pointer: l.Pointer})
 		}
-		t.mass += l.Mass
-		t.rear += l.Mass * v.share(l.At[0])
+		out[i].mass += l.Mass
+		out[i].rear += l.Mass * v.share(l.At[0])
 	})
-	out := make([]thing, 0, len(byPointer))
-	for _, t := range byPointer {
-		out = append(out, *t)
-	}
 	slices.SortFunc(out, func(a, b thing) int { return cmp.Compare(a.pointer, b.pointer) })
 	return out
 }
@@ -103,7 +102,7 @@ func (r *Result) moved(a axis, c CaseLoad, excess float64) (finding.Proposal, bo
 				continue
 			}
 			return finding.Proposal{
-				Words: fmt.Sprintf("Move the %s %.0f mm %s", t.name, by, direction),
+				Words: fmt.Sprintf("Move the %s %.0f mm %s", t.name(), by, direction),
 				Patch: patch(to, "fittings", m.ID, "at", "x"),
 			}, true
 		}
