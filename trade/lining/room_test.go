@@ -102,8 +102,7 @@ func TestASectionIsAsLargeAsItsOutline(t *testing.T) {
 }
 
 func TestRoofAndSidesCloseTheSameRoom(t *testing.T) {
-	r := lining.Work(dipper())
-	room, bare := r.Room, dipperBody()
+	room, bare := lining.Work(dipper()).Room, dipperBody()
 	rng := rand.New(rand.NewPCG(5, 6))
 	for range 20000 {
 		x := room.Front() + rng.Float64()*(room.Rear()-room.Front())
@@ -113,7 +112,7 @@ func TestRoofAndSidesCloseTheSameRoom(t *testing.T) {
 		if inside && top < z-0.2 {
 			t.Fatalf("(%.1f, %.1f, %.1f) is in the room, but the roof over it is at %.1f", x, y, z, top)
 		}
-		if inside && (math.Abs(y) > bare.Half(x, z) || z > bare.Roof(x, y)) {
+		if inside && (math.Abs(y) > bare.Half(x, z) || z > bare.Top(x, y)) {
 			t.Fatalf("(%.1f, %.1f, %.1f) is in the room but outside the skin", x, y, z)
 		}
 		if near := top - 0.2; near > room.Floor()+1 && !room.Inside(x, y, near) && room.Inside(x, y, near-3) {
