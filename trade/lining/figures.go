@@ -37,6 +37,9 @@ func (r *Result) figures() []working.Figure {
 	}
 	for i := range figures {
 		figures[i].State = working.Current
+		if r.laid.in.Assumed {
+			figures[i].State = working.Assumed
+		}
 	}
 	return figures
 }

@@ -40,6 +40,7 @@ type Inputs struct {
 	Doors     []Door
 	Pressings quantity.Length    // depth of the valleys in the floor
 	Layers    map[string][]Layer // by surface, from the steel inwards
+	Assumed   bool               // the body is a typical one, not measured
 }
 
 // Bay is a part of a surface between two ribs.

@@ -9,6 +9,7 @@ import (
 	"tumblehome/quantity"
 	"tumblehome/trade/lining"
 	"tumblehome/trade/takeoff"
+	"tumblehome/trade/working"
 )
 
 // find sums the lines of a pointer on a surface (all bays where bay is empty).
@@ -147,5 +148,15 @@ func TestEveryWorkingEndsInItsFigure(t *testing.T) {
 	}
 	if _, ok := lining.Work(boxInputs(nil)).Working("lining.colour"); ok {
 		t.Error("a working of nothing")
+	}
+}
+
+func TestFiguresOfAnAssumedBodyAreAssumed(t *testing.T) {
+	in := boxInputs(nil)
+	in.Assumed = true
+	for _, f := range lining.Work(in).Figures {
+		if f.State != working.Assumed {
+			t.Errorf("%s is %s", f.Code, f.State)
+		}
 	}
 }
