@@ -105,13 +105,35 @@ func (l *laid) room() *Room {
 	r.left, r.right = l.wall(Left), l.wall(Right)
 	r.roof = l.fields[Roof]
 	r.roofTo = ends(r.roof)
-	r.lowRoof = far
-	for x := b.Start(); x < b.End()+50; x += 50 {
-		x := math.Min(x, b.End())
-		r.lowRoof = math.Min(r.lowRoof, r.ceiling(x, b.Half(x, b.Eaves()))-5)
-	}
+	r.bound(math.Max(thickest(l.fields[Left]), thickest(l.fields[Right])))
 	r.heights, r.lengths = r.cuts()
 	return r
+}
+
+// bound finds how low the roof comes and how near to the middle the sides come
+// beside it, to spare questions that need neither. thick is the thickest of the side linings.
+func (r *Room) bound(thick float64) {
+	const every, margin = 50, 5
+	b := r.body
+	xs := []float64{b.End()}
+	for x := b.Start(); x < b.End(); x += every {
+		xs = append(xs, x)
+	}
+	r.lowRoof, r.narrow = far, far
+	for _, x := range xs {
+		r.lowRoof = math.Min(r.lowRoof, r.ceiling(x, b.Half(x, b.Eaves()))-margin)
+	}
+	r.lowRoof = math.Max(r.lowRoof, b.Floor()-1)
+	for _, x := range xs {
+		for z := b.Eaves(); z > r.lowRoof-every; z -= every {
+			r.narrow = math.Min(r.narrow, b.HalfInside(x, z, thick)-margin)
+		}
+	}
+	for _, a := range slices.Concat(r.left.hatches, r.right.hatches, r.left.arches, r.right.arches) {
+		if a.up > r.lowRoof { // a door or an arch up to the roof has a thickness of its own
+			r.narrow = 0
+		}
+	}
 }
 
 func thickest(fields []*field) float64 {

@@ -11,6 +11,7 @@ type Room struct {
 	roof               []*field
 	roofTo             []float64 // x at which each bay of the roof ends
 	lowRoof            float64   // below it the roof nowhere narrows the room
+	narrow             float64   // nearer to the middle than this no side comes above lowRoof
 	heights            []float64 // where the build-up of a side changes, and every 100 between
 	lengths            []float64 // where it changes along the van
 }
@@ -76,7 +77,7 @@ func (r *Room) Roof(x, y float64) float64 {
 		w, y = &r.left, -y
 	}
 	z := r.ceiling(x, y)
-	if y <= r.side(w, x, z) {
+	if y <= r.narrow || y <= r.side(w, x, z) {
 		return math.Max(z, r.floor)
 	}
 	return r.under(w, x, y, z)
