@@ -18,14 +18,32 @@ type Digested interface{ ContentDigest() Digest }
 
 // digestOf walks a value by reflection. Functions do not count: whatever they close over must stand in the inputs as well.
 func digestOf(stage string, version int, value any) Digest {
-	w := digester{buffer: make([]byte, 0, 16<<10)}
+	w := digester{buffer: make([]byte, 0, 64<<10), digested: map[reflect.Type]bool{}}
 	w.text(stage)
 	w.number(uint64(version))
 	w.value(reflect.ValueOf(value))
 	return sha256.Sum256(w.buffer)
 }
 
-type digester struct{ buffer []byte }
+type digester struct {
+	buffer   []byte
+	digested map[reflect.Type]bool // which types met so far know their own digest
+}
+
+var digestedType = reflect.TypeFor[Digested]()
+
+// knowsItself asks once for each type: asking every value would allocate for each.
+func (w *digester) knowsItself(v reflect.Value) bool {
+	if k := v.Kind(); k != reflect.Struct && k != reflect.Pointer {
+		return false
+	}
+	known, met := w.digested[v.Type()]
+	if !met {
+		known = v.Type().Implements(digestedType)
+		w.digested[v.Type()] = known
+	}
+	return known && v.CanInterface()
+}
 
 func (w *digester) number(n uint64) { w.buffer = binary.LittleEndian.AppendUint64(w.buffer, n) }
 
@@ -40,12 +58,10 @@ func (w *digester) value(v reflect.Value) {
 		return
 	}
 	w.buffer = append(w.buffer, byte(v.Kind()))
-	if v.CanInterface() {
-		if known, ok := v.Interface().(Digested); ok {
-			d := known.ContentDigest()
-			w.buffer = append(w.buffer, d[:]...)
-			return
-		}
+	if w.knowsItself(v) {
+		d := v.Interface().(Digested).ContentDigest()
+		w.buffer = append(w.buffer, d[:]...)
+		return
 	}
 	switch v.Kind() {
 	case reflect.Float64, reflect.Float32:

@@ -14,7 +14,7 @@ import (
 )
 
 // explanations are those of all trades, by code.
-var explanations = sortedExplanations(shell.Explanations, lining.Explanations, fit.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
+var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), fit.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
 
 func sortedExplanations(trades ...[]finding.Explanation) []finding.Explanation {
 	all := slices.Concat(trades...)

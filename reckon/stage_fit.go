@@ -86,12 +86,14 @@ func ends(e *build.Extent) [2]float64 {
 
 // nudge is the patch that moves a fitting and keeps the builder's words.
 func (w *stages) nudge(id string, dx, dy, dz float64) (json.RawMessage, bool) {
-	patch, ok := MovePatch(w.doc, &w.places, id, dx, dy, dz, 0)
-	return json.RawMessage(patch.JSON()), ok
+	f, ok := w.doc.Fittings[id]
+	if !ok || f.At != nil && f.At.Undecided {
+		return nil, false
+	}
+	return arrangement.PlacePatch(id, f.At, arrangement.Drag(f, w.places.Find(id).Box, dx, dy, dz)), true
 }
 
-// lengthen is the patch that makes a fitting longer along one of its own axes.
+// lengthen is the patch that makes a fitting longer along one axis.
 func (w *stages) lengthen(id string, axis int, by float64) (json.RawMessage, bool) {
-	patch, ok := stretchPatch(w.doc, w.things[id], id, axis, by)
-	return json.RawMessage(patch.JSON()), ok
+	return arrangement.Lengthen(id, w.doc.Fittings[id], axis, by)
 }
