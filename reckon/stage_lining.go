@@ -28,7 +28,7 @@ func (r digestedRoom) ContentDigest() Digest { return r.key }
 
 // workLining lays the layers on the body.
 func (m *Machine) workLining(doc *build.Document, rows *catalogue.Catalogue, body digestedBody, today quantity.Date) (lining.Result, Digest) {
-	in := lining.Inputs{Body: body, Layers: layers(doc.Lining, rows, today)}
+	in := lining.Inputs{Body: body, Assumed: body.Assumed, Layers: layers(doc.Lining, rows, today)}
 	if doc.Shell.Pressings != nil {
 		in.Pressings = doc.Shell.Pressings.Depth
 	}
@@ -41,51 +41,10 @@ func (m *Machine) workLining(doc *build.Document, rows *catalogue.Catalogue, bod
 		m2, centre := body.ArchArea(a)
 		in.Arches = append(in.Arches, lining.Arch{ID: a.ID, Side: a.Side, From: a.From, To: a.To, Face: a.Face, Up: a.Up, Area: m2, Centre: centre})
 	}
-	in.Doors = doors(body)
+	for _, d := range body.Doors() {
+		in.Doors = append(in.Doors, lining.Door(d))
+	}
 	return work(m, "lining", 1, lining.Work, in)
-}
-
-// doors are the openings of the load space that are doors, each with its own bit of lining.
-func doors(body digestedBody) []lining.Door {
-	var out []lining.Door
-	for _, surface := range []string{shell.Left, shell.Right, shell.Rear} {
-		for _, o := range body.Openings(surface) {
-			along := o.X
-			if surface == shell.Rear {
-				along = o.Y
-			}
-			if o.Door == "" || along == nil || o.Z == nil {
-				continue
-			}
-			d := lining.Door{ID: o.ID, Surface: surface, From: along.From.Float(), To: along.To.Float(), Low: o.Z.From.Float(), Up: o.Z.To.Float()}
-			d.Net = math.Max(0, (d.To-d.From)*(d.Up-d.Low)/1e6-glass(body, o))
-			d.Centre = doorMiddle(body, d)
-			out = append(out, d)
-		}
-	}
-	return out
-}
-
-// glass is the area of a door that is glazed: its own, and of windows that lie in it [m2].
-func glass(body digestedBody, door shell.Opening) float64 {
-	area := door.Glazed.Float()
-	for _, o := range body.Openings(door.Through) {
-		if o.In == door.ID && o.X != nil && o.Z != nil {
-			area += (o.X.To - o.X.From).Float() * (o.Z.To - o.Z.From).Float() / 1e6
-		}
-	}
-	return area
-}
-
-func doorMiddle(body digestedBody, d lining.Door) [3]float64 {
-	along, up := (d.From+d.To)/2, (d.Low+d.Up)/2
-	switch d.Surface {
-	case shell.Left:
-		return [3]float64{along, -body.Half(along, up), up}
-	case shell.Right:
-		return [3]float64{along, body.Half(along, up), up}
-	}
-	return [3]float64{body.End(), along, up}
 }
 
 // layers reads what is laid on each surface; left and right win over sides.
