@@ -3,6 +3,8 @@ package build
 import (
 	"fmt"
 	"strings"
+
+	"tumblehome/quantity"
 )
 
 // A FaultKind groups what can be wrong with a document, in the order in which
@@ -42,9 +44,18 @@ func (f Fault) Error() string {
 		b.WriteString("; expected " + f.Expected)
 	}
 	if len(f.Near) > 0 {
-		b.WriteString("; did you mean `" + strings.Join(f.Near, "` or `") + "`?")
+		b.WriteString("; did you mean " + ticked(f.Near) + "?")
 	}
 	return b.String()
+}
+
+// ticked are the words as a sentence quotes them: "`a`, `b` or `c`".
+func ticked(words []string) string {
+	quoted := make([]string, len(words))
+	for i, w := range words {
+		quoted[i] = "`" + w + "`"
+	}
+	return quantity.OrList(quoted)
 }
 
 // Faults are everything wrong with a document, kind by kind.

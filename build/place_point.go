@@ -25,11 +25,14 @@ const (
 	facePattern = `(front|rear|left|right|floor|roof|` + idPattern + `\.(front|rear|left|right|top|bottom))`
 )
 
-var faceText = regexp.MustCompile(`^(?:([a-z0-9-]+)\.)?([a-z]+)(?: *([-+]) *(.+))?$`)
+var faceText = regexp.MustCompile(`^(?:([a-z][a-z0-9-]*)\.)?([a-z]+)(?: *([-+]) *(.+))?$`)
 
 // parsePoint reads `1200`, `rear`, `right - 30` or `galley.rear + 10`.
 func parsePoint(text string) (Point, *quantity.Fault) {
-	m := faceText.FindStringSubmatch(text)
+	var m []string
+	if text != "" && text[0] >= 'a' && text[0] <= 'z' {
+		m = faceText.FindStringSubmatch(text)
+	}
 	if m == nil {
 		length, err := quantity.ParseLength(text)
 		if err != nil {

@@ -32,11 +32,7 @@ func (r *reader) faultAt(kind FaultKind, line, column int, f *quantity.Fault) {
 	}
 	expected := f.Expected
 	if len(f.Examples) > 0 {
-		expected += " such as `" + strings.Join(f.Examples[:len(f.Examples)-1], "`, `")
-		if len(f.Examples) > 1 {
-			expected += "` or `"
-		}
-		expected += f.Examples[len(f.Examples)-1] + "`"
+		expected += " such as " + ticked(f.Examples)
 	}
 	out := Fault{Kind: kind, File: r.file, Line: line, Column: column, Path: strings.Join(r.path, "."), Wrong: f.Wrong, Expected: expected}
 	if f.Near != "" {

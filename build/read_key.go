@@ -48,13 +48,30 @@ func (r *reader) id(reserved []string, at *tree.Node) bool {
 		f.Wrong, f.Expected, f.Examples = "`"+at.Text+"` means something else and can not be an id", "another id", nil
 	case len(at.Text) > longestID:
 		f.Wrong = "`" + clip(at.Text) + "` is too long for an id"
-	case !idText.MatchString(at.Text):
+	case !isID(at.Text):
 		f.Wrong, f.Near = "`"+clip(at.Text)+"` is no id", idFrom(at.Text)
 	default:
 		return true
 	}
 	r.fault(Keys, at, f)
 	return false
+}
+
+// isID tells whether a text is of the form of idPattern. It is asked for every
+// key, so it does without the pattern.
+func isID(s string) bool {
+	if s == "" || s[0] < 'a' || s[0] > 'z' {
+		return false
+	}
+	for i := range len(s) {
+		switch c := s[i]; {
+		case c >= 'a' && c <= 'z', c >= '0' && c <= '9':
+		case c == '-' && i+1 < len(s) && s[i+1] != '-':
+		default:
+			return false
+		}
+	}
+	return true
 }
 
 var notID = regexp.MustCompile(`[^a-z0-9]+`)
@@ -68,7 +85,7 @@ func idFrom(name string) string {
 	for len(id) > 0 && id[len(id)-1] == '-' {
 		id = id[:len(id)-1]
 	}
-	if !idText.MatchString(id) || len(id) > longestID {
+	if !isID(id) || len(id) > longestID {
 		return ""
 	}
 	return id

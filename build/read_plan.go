@@ -127,6 +127,9 @@ func (pl *planner) plan(t reflect.Type, r rules) *plan {
 	return p
 }
 
+// mostFields is how many keys a struct may have: reading ticks them off in 64 bits.
+const mostFields = 64
+
 func (pl *planner) structPlan(t reflect.Type) *plan {
 	if p, known := pl.structs[t]; known {
 		return p
@@ -146,7 +149,9 @@ func (pl *planner) structPlan(t reflect.Type) *plan {
 		key, option, _ := strings.Cut(tag, ",")
 		f := field{key: key, index: i, need: option == "need", says: sf.Tag.Get("says"), draft: sf.Tag.Get("draft") == "yes"}
 		f.plan = pl.plan(sf.Type, rulesOf(key, sf.Tag))
-		p.at[key] = len(p.fields)
+		if p.at[key] = len(p.fields); len(p.fields) >= mostFields {
+			panic(fmt.Sprintf("build: %s has too many keys", t)) // a mistake in a document type
+		}
 		p.fields = append(p.fields, f)
 	}
 	return p

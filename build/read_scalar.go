@@ -58,10 +58,10 @@ var (
 
 func readNumber(text string, v reflect.Value) *quantity.Fault {
 	if v.Kind() == reflect.Int {
-		if !wholeNumber.MatchString(text) {
+		i, err := strconv.Atoi(text)
+		if err != nil || !wholeNumber.MatchString(text) {
 			return &quantity.Fault{Wrong: "`" + clip(text) + "` is not a whole number", Expected: "a whole number"}
 		}
-		i, _ := strconv.Atoi(text)
 		v.SetInt(int64(i))
 		return nil
 	}
@@ -94,7 +94,11 @@ func expectation(p *plan) string {
 	case p.shape == textShape:
 		return "a text"
 	}
-	if g, ok := reflect.Zero(p.typ).Interface().(grammared); ok {
+	t := p.typ
+	if p.shape == spreadShape {
+		t = p.elem.typ
+	}
+	if g, ok := reflect.Zero(t).Interface().(grammared); ok {
 		return "one value such as `" + g.Grammar().Examples[0] + "`"
 	}
 	return "one value"

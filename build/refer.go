@@ -54,9 +54,11 @@ func (r *reader) setting(n *tree.Node) bool {
 		return true
 	}
 	ids := settings.IDs()
-	r.fault(References, n, &quantity.Fault{
-		Wrong: "`" + clip(n.Text) + "` is nothing that can be made here", Expected: quantity.OrList(ids), Near: quantity.Near(n.Text, ids),
-	})
+	f := &quantity.Fault{Wrong: "`" + clip(n.Text) + "` is nothing that can be made here", Near: quantity.Near(n.Text, ids)}
+	if f.Near == "" {
+		f.Expected = quantity.OrList(ids)
+	}
+	r.fault(References, n, f)
 	return false
 }
 

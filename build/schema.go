@@ -78,9 +78,11 @@ func (s *schemer) of(p *plan) schemaOf {
 	return s.scalar(reflect.Zero(p.typ).Interface().(grammared).Grammar())
 }
 
-// nameOf is the name of a type's definition: QuickReadings is quick-readings.
+// nameOf is the name of a type's definition: QuickReadings is
+// keys-of-quick-readings. Quantities have the plain names.
 func nameOf(t reflect.Type) string {
 	var b strings.Builder
+	b.WriteString("keys-of-")
 	if strings.HasSuffix(t.PkgPath(), "/catalogue") && t.Name() != "Row" {
 		b.WriteString("row-")
 	}
@@ -195,7 +197,7 @@ func (s *schemer) choice(p *plan) schemaOf {
 	value := s.of(p.elem)
 	name := "choice-of-" + p.elem.rules.ref
 	if p.elem.shape == structShape {
-		name = "choice-of-" + nameOf(p.elem.typ)
+		name = "choice-of-" + strings.TrimPrefix(nameOf(p.elem.typ), "keys-of-")
 	}
 	return s.named(name, func() schemaOf {
 		open := schemaOf{

@@ -52,7 +52,7 @@ func write(p *plan, v reflect.Value) *tree.Node {
 	case orNoneShape:
 		return writeOrNone(p, v)
 	case spreadShape:
-		return writeSpread(p, v)
+		return writeSpread(v)
 	case patchShape:
 		return v.Interface().(PatchFragment).Node
 	}

@@ -7,18 +7,20 @@ import (
 	"tumblehome/quantity"
 )
 
+// guess is any quantity.Spread.
+type guess interface {
+	Parts() (form quantity.Form, text, likely, low, high string)
+}
+
 // writeSpread writes a guess as `12`, `12 ± 3`, {likely, low, high} or {exactly}.
-func writeSpread(p *plan, v reflect.Value) *tree.Node {
-	canonical := v.MethodByName("Canonical").Call(nil)[0]
-	likely, low, high := canonical.Field(0), canonical.Field(1), canonical.Field(2)
-	part := func(key string, v reflect.Value) tree.Entry {
-		return tree.Entry{Key: key, Value: tree.Plain(marshal(v))}
-	}
-	switch quantity.Form(canonical.Field(3).Int()) {
+func writeSpread(v reflect.Value) *tree.Node {
+	form, text, likely, low, high := v.Interface().(guess).Parts()
+	part := func(key, text string) tree.Entry { return tree.Entry{Key: key, Value: tree.Plain(text)} }
+	switch form {
 	case quantity.Three:
 		return tree.MapOf(part("likely", likely), part("low", low), part("high", high))
 	case quantity.Exact:
 		return tree.MapOf(part("exactly", likely))
 	}
-	return tree.Plain(marshal(canonical))
+	return tree.Plain(text)
 }

@@ -24,6 +24,9 @@ var dates = Grammar{
 
 // ParseDate reads a text such as `2026-03-07`; the error is a *Fault.
 func ParseDate(text string) (Date, error) {
+	if d := dateFrom(text); d != (Date{}) && dateOf(d.midnight()) == d {
+		return d, nil
+	}
 	fault := &Fault{Wrong: "`" + clip(text) + "` is not a date", Expected: "a date", Examples: dates.Examples}
 	if !dateText.MatchString(text) {
 		if t, err := time.Parse("2006-1-2", text); err == nil && t.Year() >= 1900 && t.Year() < 2200 {
@@ -31,12 +34,26 @@ func ParseDate(text string) (Date, error) {
 		}
 		return Date{}, fault
 	}
-	t, err := time.Parse(time.DateOnly, text)
-	if err != nil {
-		fault.Wrong = "`" + text + "` is not in the calendar"
-		return Date{}, fault
+	fault.Wrong = "`" + text + "` is not in the calendar"
+	return Date{}, fault
+}
+
+// dateFrom reads yyyy-mm-dd, perhaps of a day the calendar does not have; the
+// zero Date when the text is no such thing.
+func dateFrom(text string) Date {
+	if len(text) != 10 || text[4] != '-' || text[7] != '-' {
+		return Date{}
 	}
-	return dateOf(t), nil
+	if digits(text[:4]) != 4 || digits(text[5:7]) != 2 || digits(text[8:]) != 2 {
+		return Date{}
+	}
+	year, _ := strconv.Atoi(text[:4])
+	month, _ := strconv.Atoi(text[5:7])
+	day, _ := strconv.Atoi(text[8:])
+	if year < 1900 || year > 2199 {
+		return Date{}
+	}
+	return Date{year, month, day}
 }
 
 func dateOf(t time.Time) Date { return Date{t.Year(), int(t.Month()), t.Day()} }

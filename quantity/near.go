@@ -1,18 +1,19 @@
 package quantity
 
 // Near returns the candidate that word was most probably meant to be, or ""
-// when none is close: at most one slip in a word of up to four letters, two in
-// longer ones, three from ten letters on. A slip is a letter missing, extra,
-// wrong, or two neighbours swapped (optimal string alignment distance, Damerau
-// 1964). A candidate that only continues the word, or the word it, is taken
-// when no slip explains it. The first candidate wins a tie.
+// when none is close: at most one slip in a word of up to six letters, two in
+// longer ones, three from eleven letters on, and never in half of the letters.
+// A slip is a letter missing, extra, wrong, or two neighbours swapped (optimal
+// string alignment distance, Damerau 1964). A candidate that continues the
+// word, or that the word continues, is taken when no slip explains it. The first
+// candidate wins a tie.
 func Near(word string, candidates []string) string {
 	best, bestSlips := "", slipsAllowed(word)+1
 	for _, c := range candidates {
 		if d := len(c) - len(word); d >= bestSlips || -d >= bestSlips {
 			continue
 		}
-		if s := slips(word, c); s < bestSlips && s < len(c) {
+		if s := slips(word, c); s < bestSlips && 2*s < max(len(word), len(c)) {
 			best, bestSlips = c, s
 		}
 	}
@@ -31,9 +32,9 @@ func hasPrefix(s, p string) bool { return len(s) >= len(p) && s[:len(p)] == p }
 
 func slipsAllowed(word string) int {
 	switch n := len(word); {
-	case n <= 4:
+	case n <= 6:
 		return 1
-	case n < 10:
+	case n <= 10:
 		return 2
 	}
 	return 3

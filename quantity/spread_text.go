@@ -96,6 +96,13 @@ func (s *Spread[Q]) UnmarshalText(text []byte) error {
 	return err
 }
 
+// Parts are the canonical texts of a guess and of its values, for those who
+// write the forms that are maps.
+func (s Spread[Q]) Parts() (form Form, text, likely, low, high string) {
+	s = s.Canonical()
+	return s.Form, s.String(), s.Likely.String(), s.Low.String(), s.High.String()
+}
+
 // half is the shortest half width that Around would make s from.
 func (s Spread[Q]) half() (half Q, ok bool) {
 	off := s.High.Float() - s.Likely.Float()

@@ -174,6 +174,10 @@ func (r *reader) mapping(values []*ast.MappingValueNode, start *token.Token, flo
 			r.faults.add(where.Line, where.Column, "`"+key.Value+"` stands here for the second time, first in line "+itoa(line)+"; keep one")
 		}
 		seen[key.Value] = where.Line
+		if null := v.Value.GetToken(); flow && null.Type == token.ImplicitNullType {
+			r.faults.add(where.Line, where.Column, "`"+key.Value+"` has no value; a text with a comma in it stands in quotes")
+			continue
+		}
 		m.Entries = append(m.Entries, Entry{key.Value, r.node(v.Value), where.Line, where.Column})
 	}
 	return m

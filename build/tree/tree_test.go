@@ -96,6 +96,7 @@ func TestWhatHasNoPlaceIsRefusedWithAHint(t *testing.T) {
 		{"null", "a: null", "f:1:4: `null` says nothing; leave the line out, or write `none` or `undecided`"},
 		{"a tilde", "a: ~", "f:1:4: `~` says nothing; leave the line out, or write `none` or `undecided`"},
 		{"nothing after a key", "a:\nb: 1", "f:1:3: nothing is written here; write a value or leave the line out"},
+		{"a comma in a text", "{a: one, two}", "f:1:10: `two` has no value; a text with a comma in it stands in quotes"},
 		{"no number", "a: .nan", "f:1:4: `.nan` is no number; write the number"},
 		{"infinity", "a: -.inf", "f:1:4: `-.inf` is no number; write the number"},
 		{"two documents", "a: 1\n---\nb: 2", "f:3:1: a second document begins here; keep one in a file"},
