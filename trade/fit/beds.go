@@ -1,0 +1,165 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+
+	"tumblehome/catalogue/people"
+	"tumblehome/quantity"
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+var bodySource = finding.Source{
+	Text: "lying adds 15 mm to stature (university tables of body sizes); feet and pillow take 100 to 150 mm (common practice)", Sure: finding.Practice,
+}
+
+// berth is where a person lies in a mode.
+type berth struct {
+	mode   *Mode
+	pose   Pose
+	person Person
+	bed    int
+	axis   int // along which they lie: 0 x, 1 y
+}
+
+func (b berth) length(box solid.Bounds) (along, across float64) {
+	x, y := box.MaxX-box.MinX, box.MaxY-box.MinY
+	if b.axis == 1 {
+		return y, x
+	}
+	return x, y
+}
+
+// beds judges every place where somebody lies: once for a person and bed, in the first mode that has them there.
+func (w *worker) beds() {
+	longEnough := map[string]bool{} // person, or mode and bed, already judged
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		beside := map[int][]berth{}
+		var order []int
+		for _, pose := range mode.Poses {
+			b, ok := w.berth(mode, pose)
+			if !ok {
+				continue
+			}
+			if len(beside[b.bed]) == 0 {
+				order = append(order, b.bed)
+			}
+			beside[b.bed] = append(beside[b.bed], b)
+			if !longEnough[pose.Person] {
+				longEnough[pose.Person] = true
+				w.bedLength(b)
+			}
+		}
+		for _, bed := range order {
+			if key := "width of " + w.in.Fittings[bed].ID; !longEnough[key] {
+				longEnough[key] = true
+				w.bedWidth(beside[bed])
+			}
+		}
+	}
+}
+
+// berth of a pose, if the person, the bed and its place are known. Heads lie along the bed's longer side if nothing is said.
+func (w *worker) berth(mode *Mode, pose Pose) (berth, bool) {
+	p, known := w.people[pose.Person]
+	bed, ok := w.index[pose.At]
+	if pose.Does != "lies" || !known || !ok || len(mode.Standings[bed].Solid) == 0 {
+		return berth{}, false
+	}
+	b := berth{mode: mode, pose: pose, person: w.in.People[p], bed: bed}
+	box := mode.Standings[bed].Box
+	switch pose.Head {
+	case "left", "right":
+		b.axis = 1
+	case "":
+		if box.MaxY-box.MinY > box.MaxX-box.MinX {
+			b.axis = 1
+		}
+	}
+	return b, true
+}
+
+func (w *worker) bedLength(b berth) {
+	body := people.Of(quantity.Length(b.person.Stature))
+	length, _ := b.length(b.mode.Standings[b.bed].Box)
+	need, least := float64(body.LyingLength()), b.person.Stature+people.Lying
+	bed := w.in.Fittings[b.bed]
+	w.show(working.Figure{
+		Code: "fit.bed.length." + b.person.ID, Value: length, Unit: "mm", Label: "Length of the bed for " + b.person.ID,
+		Limit: &need, Least: true, Words: w.name(b.bed) + ", " + b.mode.Name,
+	}, working.Working{
+		Formula: "needed = stature + 15 + 100", Source: bodySource,
+		Lines: []working.Line{
+			{Symbol: "H", Label: "stature", Value: b.person.Stature, Unit: "mm", From: working.Origin{Pointer: pointer("people", b.person.ID) + "/stature"}},
+			{Symbol: "N", Label: "needed", Value: need, Unit: "mm", Sum: fmt.Sprintf("%g + 15 + 100", b.person.Stature), From: working.Origin{Here: true}},
+			{Symbol: "L", Label: "length of " + w.name(b.bed), Value: length, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", bed.ID)}},
+		},
+	})
+	if length >= need-touching {
+		return
+	}
+	out := finding.Finding{
+		Code: "fit.bed.length", Severity: finding.Close, Mode: b.mode.Name,
+		About: []string{pointer("people", b.person.ID), pointer("fittings", bed.ID)},
+		Title: fmt.Sprintf("The bed is short for %s", b.person.ID),
+		Words: fmt.Sprintf("It is %s long. Lying down %s is about %s; with feet and pillow %s is comfortable, so it is %s short of that.",
+			about(length), b.person.ID, about(least), about(need), about(need-length)),
+		Measured: mm(length), Limit: mm(need), Source: bodySource, Proposals: w.longer(b, need-length),
+	}
+	if length < least {
+		out.Severity = finding.Fault
+		out.Title = fmt.Sprintf("The bed is shorter than %s", b.person.ID)
+	}
+	w.find(out)
+}
+
+// longer proposes a longer bed where there is room behind its far end.
+func (w *worker) longer(b berth, by float64) []finding.Proposal {
+	box := b.mode.Standings[b.bed].Box
+	end, wall := box.MaxX, w.in.Room.Rear()
+	if b.axis == 1 {
+		end, wall = box.MaxY, w.in.Room.Right((box.MinX+box.MaxX)/2, box.MaxZ)
+	}
+	by = math.Ceil(by/5) * 5
+	if w.in.Lengthen == nil || end+by > wall {
+		return nil
+	}
+	patch, ok := w.in.Lengthen(w.in.Fittings[b.bed].ID, b.axis, by)
+	if !ok {
+		return nil
+	}
+	return []finding.Proposal{{Words: fmt.Sprintf("make %s %.0f mm longer", w.name(b.bed), by), Patch: patch}}
+}
+
+func (w *worker) bedWidth(beside []berth) {
+	first := beside[0]
+	bodies := make([]people.Body, len(beside))
+	who := []string{pointer("fittings", w.in.Fittings[first.bed].ID)}
+	shoulders := 0.0
+	for i, b := range beside {
+		bodies[i] = people.Of(quantity.Length(b.person.Stature))
+		size, _ := bodies[i].Size(people.Shoulders)
+		shoulders += float64(size)
+		who = append(who, pointer("people", b.person.ID))
+	}
+	_, width := first.length(first.mode.Standings[first.bed].Box)
+	need := float64(people.SideBySide(bodies...))
+	if width >= need-touching {
+		return
+	}
+	out := finding.Finding{
+		Code: "fit.bed.width", Severity: finding.Close, Mode: first.mode.Name, About: who,
+		Title:    fmt.Sprintf("%s is narrow for %d", w.name(first.bed), len(beside)),
+		Words:    fmt.Sprintf("It is %s wide; shoulders side by side and room to turn over need about %s.", about(width), about(need)),
+		Measured: mm(width), Limit: mm(need),
+		Source: finding.Source{Text: "shoulder breadths of the public US Army survey of 2012, scaled by stature; turning room is common practice", Sure: finding.Practice},
+	}
+	if width < shoulders {
+		out.Severity = finding.Fault
+		out.Title = fmt.Sprintf("%s is narrower than the shoulders of who lies there", w.name(first.bed))
+	}
+	w.find(out)
+}

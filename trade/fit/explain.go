@@ -1,0 +1,23 @@
+package fit
+
+import "tumblehome/trade/finding"
+
+// Explanations of every code this package may give.
+var Explanations = []finding.Explanation{
+	{Code: "fit.sticks-out", Meaning: "A fitting stands into the finished floor, a side, the roof, the front or the rear.",
+		Why: "It cannot be there as drawn: it will not go in, or it has to be cut.", Clear: "Move it, make it smaller, or scribe that face to the lining."},
+	{Code: "fit.out-of-host", Meaning: "A fitting that is said to stand inside another does not go in there.",
+		Why: "What holds it cannot be shut, or is drawn too small.", Clear: "Move it inside, or make what holds it larger."},
+	{Code: "fit.foul", Meaning: "Two fittings would be in the same place.", Why: "Both cannot be there, or not in that mode.",
+		Clear: "Move one by the shortest way out; in a mode, choose another position."},
+	{Code: "fit.bed.length", Meaning: "A bed is shorter than its sleeper lying down with feet and pillow.",
+		Why: "A fault means the sleeper does not fit at all; close means sleeping bent or on the side.", Clear: "A longer bed, or lying across a corner."},
+	{Code: "fit.bed.width", Meaning: "A bed is narrower than those who lie in it need to turn over.", Why: "Shoulders side by side, and one who turns wakes the other.",
+		Clear: "A wider bed, or heads at opposite ends."},
+	{Code: "fit.headroom.sit", Meaning: "There is not enough room over a seat to sit upright.", Why: "Rainy days are spent sitting.",
+		Clear: "A lower seat, a thinner cushion, or another place to sit."},
+	{Code: "fit.headroom.stand", Meaning: "Somebody cannot stand upright where they stand.", Why: "Discomfort: cooking and dressing are done stooping.",
+		Clear: "A thinner floor or ceiling, a window in the roof, or living with it."},
+	{Code: "fit.walkway", Meaning: "The way from the side door to a bed, a seat or the cooker is narrow.", Why: "It is the way out in the dark.",
+		Clear: "Move or narrow what stands beside it."},
+}

@@ -1,0 +1,161 @@
+package fit
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+// foul is two fittings in one another.
+type foul struct {
+	a, b int
+	way  solid.Way // by which a is soonest out of b
+}
+
+// fouls finds in every mode what is in what. Pairs that rest are judged once.
+func (w *worker) fouls() {
+	resting := map[[2]int]solid.Way{} // judged pairs at rest; depth 0 is no foul
+	seen := map[[2]int][]string{}     // modes in which a pair at rest fouls
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		found := w.foulsIn(mode, resting)
+		for _, f := range found {
+			if mode.Standings[f.a].Moved || mode.Standings[f.b].Moved {
+				w.reportFoul(f, mode.Name)
+				continue
+			}
+			if key := [2]int{f.a, f.b}; len(seen[key]) == 0 {
+				w.reportFoul(f, "")
+				seen[key] = append(seen[key], mode.Name)
+			}
+		}
+		w.showFouls(mode, found)
+	}
+}
+
+// foulsIn are the fouls of one mode, found by a sweep along x.
+func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
+	var order []int
+	for i := range mode.Standings {
+		if len(mode.Standings[i].Solid) > 0 && w.in.Fittings[i].Gives < 1 {
+			order = append(order, i)
+		}
+	}
+	slices.SortStableFunc(order, func(i, j int) int {
+		return cmp.Compare(mode.Standings[i].Box.MinX, mode.Standings[j].Box.MinX)
+	})
+	var found []foul
+	for n, i := range order {
+		for _, j := range order[n+1:] {
+			if mode.Standings[j].Box.MinX >= mode.Standings[i].Box.MaxX {
+				break
+			}
+			a, b := min(i, j), max(i, j)
+			if !mode.Standings[a].Box.Meets(mode.Standings[b].Box) || w.belong(a, b) {
+				continue
+			}
+			if way := w.judge(mode, a, b, resting); way.Depth > 0 {
+				found = append(found, foul{a, b, way})
+			}
+		}
+	}
+	found = slices.DeleteFunc(found, func(f foul) bool { return w.followsFrom(f, found) })
+	slices.SortFunc(found, func(f, g foul) int { return cmp.Or(cmp.Compare(f.a, g.a), cmp.Compare(f.b, g.b)) })
+	return found
+}
+
+// belong says whether one carries the other, or both belong to openings: these cannot foul.
+func (w *worker) belong(a, b int) bool {
+	return w.carries(a, b) || w.carries(b, a) || w.in.Fittings[a].Where != w.in.Fittings[b].Where
+}
+
+// followsFrom says whether a foul only repeats that what carries one of the two fouls the other.
+func (w *worker) followsFrom(f foul, all []foul) bool {
+	for _, g := range all {
+		if g == f {
+			continue
+		}
+		for _, pair := range [2][2]int{{g.a, g.b}, {g.b, g.a}} {
+			upA, upB := pair[0] == f.a || w.holds(pair[0], f.a), pair[1] == f.b || w.holds(pair[1], f.b)
+			if upA && upB {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// holds says whether j stands inside i.
+func (w *worker) holds(i, j int) bool {
+	return w.in.Fittings[j].In && w.carriers[j] == i
+}
+
+// judge is the way by which a leaves b, with depth 0 if they only touch or one may be pressed so far.
+func (w *worker) judge(mode *Mode, a, b int, resting map[[2]int]solid.Way) solid.Way {
+	sa, sb := &mode.Standings[a], &mode.Standings[b]
+	key := [2]int{a, b}
+	atRest := !sa.Moved && !sb.Moved
+	if atRest {
+		if way, known := resting[key]; known {
+			return way
+		}
+	}
+	way := solid.Way{}
+	if deep, in := sa.Solid.Deepest(sb.Solid); in && deep.Depth > touching {
+		way = sa.Solid.WayOut(sb.Solid)
+		if way.Depth <= touching+w.give(a, sa)+w.give(b, sb) {
+			way = solid.Way{}
+		}
+	}
+	if atRest {
+		resting[key] = way
+	}
+	return way
+}
+
+func (w *worker) reportFoul(f foul, modeName string) {
+	severity, how := finding.Fault, ""
+	if f.way.Depth <= w.in.Error {
+		severity, how = finding.Close, " That is within what the body was read to: try it in card."
+	}
+	when := ""
+	if modeName != "" {
+		when = fmt.Sprintf(" in the mode %q", modeName)
+	}
+	a, b := w.in.Fittings[f.a], w.in.Fittings[f.b]
+	out := finding.Finding{
+		Code: "fit.foul", Severity: severity, About: []string{pointer("fittings", a.ID), pointer("fittings", b.ID)}, Mode: modeName,
+		Title: fmt.Sprintf("%s and %s are %s in one another%s", w.name(f.a), w.name(f.b), about(f.way.Depth), when),
+		Words: fmt.Sprintf("Both cannot be there. The shortest way out is to move %s %s.%s",
+			w.name(f.a), wayWords(away(f.way.X*f.way.Depth), away(f.way.Y*f.way.Depth), away(f.way.Z*f.way.Depth)), how),
+		Measured: mm(f.way.Depth), Limit: mm(touching),
+		Source: finding.Source{Text: "the places and sizes of this build", Sure: finding.Computed},
+	}
+	d := f.way.Depth
+	out.Proposals = append(out.Proposals, w.nudge(f.a, f.way.X*d, f.way.Y*d, f.way.Z*d, modeName)...)
+	out.Proposals = append(out.Proposals, w.nudge(f.b, -f.way.X*d, -f.way.Y*d, -f.way.Z*d, modeName)...)
+	w.find(out)
+}
+
+// showFouls is the figure of a mode: how many pairs foul.
+func (w *worker) showFouls(mode *Mode, found []foul) {
+	none := 0.0
+	how := working.Working{
+		Formula: "number of pairs deeper in one another than 1 mm",
+		Source:  finding.Source{Text: "separating axes of convex prisms (Ericson, Real-Time Collision Detection, 2005)", Sure: finding.Memory},
+		Notes:   []string{"What stands in or upon a fitting does not foul it.", "Soft things may be pressed."},
+	}
+	for _, f := range found {
+		how.Lines = append(how.Lines, working.Line{
+			Label: w.name(f.a) + " in " + w.name(f.b), Value: f.way.Depth, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[f.a].ID)},
+		})
+	}
+	how.Lines = append(how.Lines, working.Line{Symbol: "n", Label: "pairs", Value: float64(len(found)), Unit: "1", From: working.Origin{Here: true}})
+	w.show(working.Figure{
+		Code: "fit.fouls." + mode.Name, Value: float64(len(found)), Unit: "1", Label: "Things in each other's way, " + mode.Name, Limit: &none,
+	}, how)
+}

@@ -1,0 +1,37 @@
+package fit
+
+import (
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+// height is how high the van is with all that stands on its roof, the highest in any mode.
+func (w *worker) height() {
+	if !(w.in.Height > 0) {
+		return
+	}
+	top, highest := w.in.OuterRoof, -1
+	for _, mode := range w.in.Modes {
+		for i := range mode.Standings {
+			s := &mode.Standings[i]
+			if f := w.in.Fittings[i]; len(s.Solid) > 0 && (f.Where == "outside" || f.For != "") && s.Box.MaxZ > top {
+				top, highest = s.Box.MaxZ, i
+			}
+		}
+	}
+	value, words := w.in.Height+top-w.in.OuterRoof, "nothing on the roof"
+	lines := []working.Line{{Symbol: "H", Label: "bare vehicle", Value: w.in.Height, Unit: "mm", From: working.Origin{Pointer: "/vehicle/height"}}}
+	if highest >= 0 {
+		words = "over " + w.name(highest)
+		lines = append(lines, working.Line{
+			Symbol: "r", Label: w.name(highest) + " above the roof", Value: top - w.in.OuterRoof, Unit: "mm",
+			From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[highest].ID)},
+		})
+	}
+	lines = append(lines, working.Line{Symbol: "h", Label: "overall height", Value: value, Unit: "mm", Sum: "H + r", From: working.Origin{Here: true}})
+	w.show(working.Figure{Code: "fit.overall-height", Value: value, Unit: "mm", Label: "Overall height", Words: words}, working.Working{
+		Formula: "h = H + r", Lines: lines,
+		Source: finding.Source{Text: "the vehicle's own height and the fittings on its roof", Sure: finding.Computed},
+		Notes:  []string{"The figure for barriers and ferries: measure it once everything is on."},
+	})
+}

@@ -1,0 +1,75 @@
+package fit
+
+import (
+	"encoding/json"
+
+	"tumblehome/solve/solid"
+)
+
+// Inputs is what fit is judged from.
+type Inputs struct {
+	Room      solid.Region // inside of the finished surfaces
+	Partition bool         // there is a wall at the front; without one things may reach into the cab
+	Error     float64      // how well the body was read, plus or minus [mm]; 0 counts as 1
+	Fittings  []Fitting
+	Modes     []Mode
+	People    []Person // sorted by id
+	Openings  []Opening
+	Height    float64 // of the bare vehicle above the ground [mm]; 0 is not known
+	OuterRoof float64 // z of the highest place of its outer roof
+
+	// Nudge is the merge patch that moves a fitting by so much and keeps the builder's words; Lengthen the one that makes it
+	// longer along x (axis 0) or y (1). Either may be nil: then nothing is proposed.
+	Nudge    func(fitting string, dx, dy, dz float64) (json.RawMessage, bool)
+	Lengthen func(fitting string, axis int, by float64) (json.RawMessage, bool)
+}
+
+// Fitting is what fit needs to know of one, whatever the mode.
+type Fitting struct {
+	ID      string
+	Name    string  // plain name; the id stands in
+	Carrier string  // the fitting it stands in or upon
+	In      bool    // in it, not upon it
+	Where   string  // outside, under, cab; empty is inside
+	For     string  // the opening it belongs to
+	Gives   float64 // share of its least dimension by which it may be pressed: 0 hard, 1 a curtain
+	Rests   bool    // people sit or lie on it
+	Aside   bool    // it is put aside in passing: a table, a step
+}
+
+// Mode is where everything is in one mode. Standings are in the order of Inputs.Fittings.
+type Mode struct {
+	Name      string
+	Standings []Standing
+	Poses     []Pose
+	Open      []string // ids of openings that stand open
+}
+
+// Standing is where a fitting is in a mode.
+type Standing struct {
+	Solid solid.Solid // empty if it is nowhere
+	Box   solid.Bounds
+	Moved bool // not where it rests
+}
+
+// Person is one who lives aboard.
+type Person struct {
+	ID      string
+	Stature float64 // [mm]
+}
+
+// Pose is what a person does in a mode.
+type Pose struct {
+	Person string
+	Does   string // lies, sits, stands, cooks
+	At     string // fitting
+	Head   string // front, rear, left, right
+}
+
+// Opening is a door, window or hatch.
+type Opening struct {
+	ID      string
+	Through string
+	X, Y, Z [2]float64 // extents; the axis it goes through is not used
+	Door    bool
+}

@@ -1,0 +1,121 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+
+	"tumblehome/catalogue/people"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+// sittingVan is the share of stature below which nobody expects to stand in a van: it is only said when the document has somebody
+// stand there.
+const sittingVan = 0.85
+
+// standing judges where a person stands or cooks; who does neither stands where the free floor of the day has most room.
+func (w *worker) standing(p Person) {
+	worst, found := spot{under: math.Inf(1)}, false
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		for _, pose := range mode.Poses {
+			i, ok := w.index[pose.At]
+			if pose.Person != p.ID || pose.Does != "stands" && pose.Does != "cooks" || !ok || len(mode.Standings[i].Solid) == 0 {
+				continue
+			}
+			if s := w.before(mode, i); !found || s.under < worst.under {
+				worst, found = s, true
+			}
+		}
+	}
+	if !found {
+		if worst, found = w.roomiest(); !found {
+			return
+		}
+	}
+	w.reportStanding(p, worst)
+}
+
+// before is where somebody stands at a fitting: before the side of it that faces the middle of the van, where it has most room.
+func (w *worker) before(mode *Mode, i int) spot {
+	b := mode.Standings[i].Box
+	y := b.MinY - beforeWork
+	if (b.MinY+b.MaxY)/2 < 0 {
+		y = b.MaxY + beforeWork
+	}
+	best := spot{under: math.Inf(-1)}
+	for _, x := range spread(b.MinX+headWide/2, b.MaxX-headWide/2, 200) {
+		if under := w.overhead(mode, x, y, w.in.Room.Floor()+stoops, -1); under > best.under {
+			best = spot{x, y, under, mode.Name, i}
+		}
+	}
+	return best
+}
+
+// roomiest is the place of the free floor of the day where a head has most room.
+func (w *worker) roomiest() (spot, bool) {
+	mode := w.mode("day")
+	if mode == nil {
+		return spot{}, false
+	}
+	r := w.in.Room
+	best := spot{under: math.Inf(-1), at: -1}
+	for _, x := range spread(r.Front()+200, r.Rear()-200, 200) {
+		for _, gap := range w.gaps(mode, x) {
+			for _, y := range spread(gap.from+headWide/2, gap.to-headWide/2, 150) {
+				if gap.to-gap.from < 2*headWide {
+					continue
+				}
+				if under := w.overhead(mode, x, y, r.Floor()+stoops, -1); under > best.under {
+					best = spot{x, y, under, mode.Name, -1}
+				}
+			}
+		}
+	}
+	return best, !math.IsInf(best.under, -1)
+}
+
+// mode of this name, else the first, else none.
+func (w *worker) mode(name string) *Mode {
+	for i := range w.in.Modes {
+		if w.in.Modes[i].Name == name {
+			return &w.in.Modes[i]
+		}
+	}
+	if len(w.in.Modes) == 0 {
+		return nil
+	}
+	return &w.in.Modes[0]
+}
+
+func (w *worker) reportStanding(p Person, s spot) {
+	floor := w.in.Room.Floor()
+	have, need := s.under-floor, p.Stature+people.Shoes
+	words, pointers := "where there is most", []string{pointer("people", p.ID)}
+	if s.at >= 0 {
+		words = "at " + w.name(s.at)
+		pointers = append(pointers, pointer("fittings", w.in.Fittings[s.at].ID))
+	}
+	w.show(working.Figure{
+		Code: "fit.headroom.stand." + p.ID, Value: have, Unit: "mm", Label: "Headroom standing, " + p.ID, Limit: &need, Least: true, Words: words,
+	}, working.Working{
+		Formula: "headroom = what is overhead - floor", Source: standSource,
+		Notes: []string{fmt.Sprintf("In shoes %s is %.0f mm; about %.0f is comfortable.", p.ID, need, need+people.Clearance)},
+		Lines: []working.Line{
+			{Symbol: "r", Label: "what is overhead", Value: s.under, Unit: "mm", Sum: fmt.Sprintf("at x %.0f, y %.0f", s.x, s.y), From: working.Origin{Here: true}},
+			{Symbol: "f", Label: "finished floor", Value: floor, Unit: "mm", From: working.Origin{Pointer: "/lining/floor"}},
+			{Symbol: "n", Label: "stature in shoes", Value: need, Unit: "mm", Sum: fmt.Sprintf("%g + 25", p.Stature), From: working.Origin{Pointer: pointer("people", p.ID) + "/stature"}},
+			{Symbol: "h", Label: "headroom", Value: have, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f", s.under, floor), From: working.Origin{Here: true}},
+		},
+	})
+	if have >= need-touching || s.at < 0 && have < sittingVan*p.Stature {
+		return
+	}
+	w.find(finding.Finding{
+		Code: "fit.headroom.stand", Severity: finding.Note, About: pointers,
+		Title: fmt.Sprintf("%s stoops %s", p.ID, words),
+		Words: fmt.Sprintf("There is %s between floor and roof, %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
+			about(have), about(need-have), p.ID),
+		Measured: mm(have), Limit: mm(need), Source: standSource,
+	})
+}
