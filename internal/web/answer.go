@@ -1,0 +1,225 @@
+package web
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"net/http"
+	"net/url"
+	"strings"
+
+	"github.com/a-h/templ"
+
+	"tumblehome/build"
+	"tumblehome/internal/store"
+)
+
+// asked tells the three kinds of reader apart: a script that speaks JSON, a page with script that wants a piece of itself, a plain browser.
+type asked int
+
+const (
+	plainly asked = iota
+	forPiece
+	forJSON
+)
+
+func askedBy(r *http.Request) asked {
+	switch {
+	case isJSON(r) || r.Header.Get("X-Tumblehome") != "":
+		return forJSON
+	case r.Header.Get("HX-Request") == "true":
+		return forPiece
+	}
+	return plainly
+}
+
+// done answers a change that was saved: by its sentence, by the field as it now reads, or by sending a plain browser back where it came from.
+func (s *Server) done(w http.ResponseWriter, r *http.Request) {
+	now, err := s.desk.head(r.Context())
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	switch askedBy(r) {
+	case forJSON:
+		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "sentence": now.Said})
+	case forPiece:
+		s.sendPiece(w, r, http.StatusOK, now, nil)
+	default:
+		http.Redirect(w, r, backTo(r), http.StatusSeeOther)
+	}
+}
+
+// refusal is a change that was not saved, and why.
+type refusal struct {
+	Status  int
+	Says    string
+	Typed   []change
+	Wrong   map[string]string // by path: what is wrong with the value typed there
+	Clashes []store.Clash
+	Head    int
+	Held    *errHeld
+}
+
+// at is what was typed for a path and what is wrong with it.
+func (f *refusal) at(path string) (typed, wrong string, ok bool) {
+	if f == nil {
+		return "", "", false
+	}
+	for _, c := range f.Typed {
+		if string(c.Path) == path {
+			return c.Value, f.Wrong[path], true
+		}
+	}
+	return "", "", false
+}
+
+// refuse answers a change that was not saved, keeping what was typed.
+func (s *Server) refuse(w http.ResponseWriter, r *http.Request, err error, typed []change) {
+	f := s.refusalOf(err, typed)
+	if f.Status == http.StatusInternalServerError {
+		s.fail(w, r, err)
+		return
+	}
+	now, headErr := s.desk.head(r.Context())
+	if headErr != nil {
+		s.fail(w, r, headErr)
+		return
+	}
+	switch askedBy(r) {
+	case forJSON:
+		sendJSON(w, f.Status, f.json())
+	case forPiece:
+		s.sendPiece(w, r, f.Status, now, f)
+	default:
+		s.sendRefusal(w, r, now, f)
+	}
+}
+
+// refusalOf sorts errors: what the reader can mend, and what is a failure of the program.
+func (s *Server) refusalOf(err error, typed []change) *refusal {
+	f := &refusal{Status: http.StatusInternalServerError, Typed: typed, Says: err.Error()}
+	var unreadable errUnreadable
+	var tooLarge *http.MaxBytesError
+	var conflict *store.Conflict
+	var held *errHeld
+	var faults build.Faults
+	switch {
+	case errors.As(err, &unreadable):
+		f.Status = http.StatusBadRequest
+	case errors.As(err, &tooLarge):
+		f.Status, f.Says = http.StatusRequestEntityTooLarge, "This is more than the workspace takes at once."
+	case errors.As(err, &conflict):
+		f.Status, f.Clashes, f.Head = http.StatusConflict, conflict.Clashes, conflict.Head
+		f.Says = "Somebody else changed the same thing meanwhile. Nothing was saved."
+	case errors.As(err, &held):
+		f.Status, f.Says, f.Held = http.StatusUnprocessableEntity, "", held
+	case errors.As(err, &faults):
+		f.Status = http.StatusUnprocessableEntity
+		f.Says, f.Wrong = explain(faults, typed)
+	case errors.Is(err, store.ErrNothingToUndo), errors.Is(err, store.ErrNothingToRedo):
+		f.Status, f.Says = http.StatusUnprocessableEntity, capital(err.Error())+"."
+	case errors.Is(err, store.ErrNoRevision):
+		f.Status = http.StatusNotFound
+	}
+	return f
+}
+
+// explain puts each fault beside the value it is about; what is about none of them is said above all.
+func explain(faults build.Faults, typed []change) (above string, beside map[string]string) {
+	beside = map[string]string{}
+	var rest []string
+	for _, fault := range faults {
+		words := faultWords(fault)
+		if at := closest(fault.Path, typed); at != "" {
+			beside[at] = strings.TrimSpace(beside[at] + " " + words)
+			continue
+		}
+		rest = append(rest, capital(pathWords(fault.Path))+": "+words)
+	}
+	return strings.Join(rest, "\n"), beside
+}
+
+// closest is the path of the value that a fault is about: the same place, one above or one below it.
+func closest(path string, typed []change) string {
+	for _, c := range typed {
+		p := c.Path.Path()
+		if p == path || strings.HasPrefix(path, p+".") || strings.HasPrefix(p, path+".") && path != "" {
+			return string(c.Path)
+		}
+	}
+	return ""
+}
+
+func faultWords(f build.Fault) string {
+	text := capital(f.Wrong)
+	if f.Expected != "" {
+		text += "; wanted is " + f.Expected
+	}
+	text += "."
+	if len(f.Near) > 0 {
+		text += " Perhaps " + strings.Join(f.Near, " or ") + "?"
+	}
+	return strings.ReplaceAll(text, "`", "")
+}
+
+func (f *refusal) json() map[string]any {
+	out := map[string]any{"message": f.Says}
+	if len(f.Wrong) > 0 {
+		out["wrong"] = f.Wrong
+	}
+	if len(f.Clashes) > 0 {
+		type clash struct {
+			Place  string `json:"place"`
+			Words  string `json:"words"`
+			Mine   string `json:"mine"`
+			Theirs string `json:"theirs"`
+		}
+		var all []clash
+		for _, c := range f.Clashes {
+			all = append(all, clash{string(c.Pointer), pathWords(c.Pointer.Path()), c.Mine, c.Theirs})
+		}
+		out["conflict"], out["revision"] = all, f.Head
+	}
+	return out
+}
+
+func sendJSON(w http.ResponseWriter, status int, value any) {
+	text, err := json.Marshal(value)
+	if err != nil {
+		http.Error(w, "The answer could not be written.", http.StatusInternalServerError)
+		return
+	}
+	w.Header().Set("Content-Type", "application/json")
+	w.Header().Set("Cache-Control", "no-store")
+	w.WriteHeader(status)
+	_, _ = w.Write(append(text, '\n')) // a reader that left needs no answer
+}
+
+// send writes a component as HTML. It is drawn whole before a byte is sent, so that a failure never leaves half a page.
+func (s *Server) send(w http.ResponseWriter, r *http.Request, status int, c templ.Component) {
+	var page bytes.Buffer
+	if err := c.Render(r.Context(), &page); err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	w.Header().Set("Cache-Control", "no-store")
+	w.WriteHeader(status)
+	_, _ = w.Write(page.Bytes()) // a reader that left needs no answer
+}
+
+// fail answers a failure of the program: in full in the log, in one neutral line on the page.
+func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
+	s.log.Error("request failed", "method", r.Method, "path", r.URL.Path, "error", err)
+	http.Error(w, "Something went wrong here; nothing was changed. The terminal says what.", http.StatusInternalServerError)
+}
+
+// backTo is the page a form came from, and never one of another server.
+func backTo(r *http.Request) string {
+	back, err := url.Parse(r.PostFormValue("back"))
+	if err != nil || back.Host != "" || back.Scheme != "" || !strings.HasPrefix(back.Path, "/") || strings.HasPrefix(back.Path, "//") || strings.ContainsAny(back.Path, "\\") {
+		return "/arrangement"
+	}
+	return back.String()
+}

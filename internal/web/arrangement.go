@@ -1,0 +1,172 @@
+package web
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/catalogue/settings"
+	"tumblehome/internal/words"
+	"tumblehome/quantity"
+	"tumblehome/trade/arrangement"
+)
+
+// fittingView is one line of the list of fittings.
+type fittingView struct {
+	ID, Name    string
+	Kind        string // what it is: made of what, or which row of the catalogue
+	Whereabouts string // where it is, in words
+	Fitted      bool   // it is in the van today
+	CanMove     bool
+	Entries     []entry
+}
+
+// fittingsOf lists the fittings by id; in the van of today only those that are in.
+func fittingsOf(v view) []fittingView {
+	var out []fittingView
+	for _, id := range sortedKeys(v.Doc.Fittings) {
+		f := v.Doc.Fittings[id]
+		if v.Mode == today && f.Fitted == nil {
+			continue
+		}
+		out = append(out, fittingView{
+			ID: id, Name: nameOf(id, f), Kind: v.kindOf(f), Whereabouts: v.whereabouts(id, f), Fitted: f.Fitted != nil,
+			CanMove: f.For == "" && f.At != nil && !f.At.Undecided, Entries: fittingEntries(id, f),
+		})
+	}
+	return out
+}
+
+func nameOf(id string, f build.Fitting) string { return cmp.Or(f.Called, unhyphen(id)) }
+
+// kindOf says what a fitting is.
+func (v view) kindOf(f build.Fitting) string {
+	kind := ""
+	switch {
+	case f.Buy != "":
+		if row, ok := v.Rows.Row(f.Buy); ok {
+			kind = "bought: " + decapital(row.Name)
+		}
+	case f.Make != "":
+		if s, ok := settings.Get(f.Make); ok {
+			kind = "made: " + decapital(s.Name)
+		}
+	}
+	if f.Fitted == nil {
+		return strings.TrimPrefix(kind+", planned", ", ")
+	}
+	return kind
+}
+
+// whereabouts says where a fitting is in the mode shown, from the finished front, as a person with a tape would.
+func (v view) whereabouts(id string, f build.Fitting) string {
+	s := v.standing(id)
+	frame := frameWords(f)
+	switch {
+	case s == nil:
+		return frame
+	case s.Undecided != "":
+		return capital(s.Undecided) + "."
+	case s.Off:
+		return "Out of the van in this mode."
+	case !s.Placed():
+		return frame
+	}
+	text := boxWords(s)
+	if frame != "" {
+		text = frame + "; " + text
+	}
+	if s.Moved {
+		text += ", not where it rests"
+	}
+	return capital(text) + "."
+}
+
+func frameWords(f build.Fitting) string {
+	switch {
+	case f.In != "":
+		return "in " + unhyphen(f.In)
+	case f.Upon != "":
+		return "upon " + unhyphen(f.Upon)
+	case f.For != "":
+		return "at " + pathWords(f.For)
+	case f.Where != "":
+		return map[string]string{"outside": "outside", "under": "under the floor", "cab": "in the cab"}[f.Where]
+	}
+	return ""
+}
+
+func boxWords(s *arrangement.Standing) string {
+	b := s.Box
+	mm := func(v float64) string { return words.Amount(v, "mm") }
+	side := "in the middle"
+	switch {
+	case b.MinY >= 0:
+		side = "on the right"
+	case b.MaxY <= 0:
+		side = "on the left"
+	}
+	return fmt.Sprintf("%s long from %s, %s wide %s, %s to %s up", mm(b.MaxX-b.MinX), mm(b.MinX), mm(b.MaxY-b.MinY), side, mm(b.MinZ), mm(b.MaxZ))
+}
+
+// fittingEntries are the values of a fitting that a builder changes by hand.
+func fittingEntries(id string, f build.Fitting) []entry {
+	at := "/fittings/" + id
+	out := []entry{{Path: at + "/called", Label: "name"}}
+	if f.For == "" {
+		out = append(out,
+			fieldOf(at+"/at/x", "along, from the front", "mm"), fieldOf(at+"/at/y", "across", "mm"), fieldOf(at+"/at/z", "up", "mm"),
+			fieldOf(at+"/turn", "turned", ""))
+	}
+	out = append(out, fieldOf(at+"/size/x", "length", "mm"), fieldOf(at+"/size/y", "width", "mm"), fieldOf(at+"/size/z", "height", "mm"))
+	if f.Make != "" {
+		out = append(out, fieldOf(at+"/of", "of which board", ""))
+	}
+	return append(out,
+		fieldOf(at+"/mass", "mass", "kg"),
+		fieldOf(at+"/fitted", "in the van since", ""),
+		entry{Path: at + "/note", Label: "remark", Long: true})
+}
+
+// modeWords says which van is shown.
+func (v view) modeWords() string {
+	if v.Mode == today {
+		return "as it stands today"
+	}
+	for _, m := range v.modes() {
+		if m.Value == v.Mode {
+			return decapital(m.Words) + ", as planned"
+		}
+	}
+	return "as planned"
+}
+
+// nudgeSteps are the moves without a pointer.
+var nudgeSteps = []choice{
+	{"x -10", "10 mm forwards"}, {"x 10", "10 mm rearwards"}, {"y -10", "10 mm to the left"}, {"y 10", "10 mm to the right"},
+	{"z 10", "10 mm up"}, {"z -10", "10 mm down"}, {"turn 90", "turn by a quarter"},
+}
+
+// free is an id that a collection does not hold yet: the one wished, or with a number.
+func free[T any](id string, taken map[string]T) string {
+	if _, used := taken[id]; !used {
+		return id
+	}
+	for n := 2; ; n++ {
+		numbered := fmt.Sprintf("%s-%d", id, n)
+		if _, used := taken[numbered]; !used {
+			return numbered
+		}
+	}
+}
+
+const longestID = 40
+
+// lengthOf is a size along an axis in words, or "".
+func lengthOf(l quantity.Length) string {
+	if l == 0 {
+		return ""
+	}
+	return words.Amount(l.Float(), "mm")
+}

@@ -1,0 +1,125 @@
+package web
+
+import (
+	"cmp"
+	"encoding/json"
+	"errors"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"tumblehome/build/tree"
+	"tumblehome/internal/store"
+	"tumblehome/reckon"
+)
+
+// wish is an edit as it comes in: values for places, or a patch, made while looking at a revision.
+type wish struct {
+	Revision int             `json:"revision"`
+	Patch    json.RawMessage `json:"patch"`
+	Moves    []reckon.Move          `json:"moves"`
+	Mode     string          `json:"mode"`
+	Words    string          `json:"words"`
+	By       string          `json:"by"`
+
+	changes []change
+}
+
+// errUnreadable is a request that no page of ours would send.
+type errUnreadable string
+
+func (e errUnreadable) Error() string { return string(e) }
+
+// readWish reads JSON from script, or a form.
+func readWish(r *http.Request) (wish, error) {
+	var w wish
+	if isJSON(r) {
+		decoder := json.NewDecoder(r.Body)
+		decoder.DisallowUnknownFields()
+		if err := decoder.Decode(&w); err != nil {
+			return w, bodyError(err)
+		}
+		return w, nil
+	}
+	if err := r.ParseForm(); err != nil {
+		return w, bodyError(err)
+	}
+	var err error
+	if w.Revision, err = strconv.Atoi(r.PostFormValue("base")); err != nil {
+		return w, errUnreadable("the form does not say which revision it was made for")
+	}
+	w.Words, w.By = r.PostFormValue("words"), r.PostFormValue("by")
+	w.Patch = json.RawMessage(r.PostFormValue("patch"))
+	paths, values := r.PostForm["path"], r.PostForm["value"]
+	if len(paths) != len(values) {
+		return w, errUnreadable("the form has not as many values as places")
+	}
+	for i, p := range paths {
+		w.changes = append(w.changes, change{tree.Pointer(p), values[i]})
+	}
+	if len(w.changes) == 0 && len(w.Patch) == 0 {
+		return w, errUnreadable("the form holds no value")
+	}
+	return w, nil
+}
+
+func bodyError(err error) error {
+	var tooLarge *http.MaxBytesError
+	if errors.As(err, &tooLarge) {
+		return err
+	}
+	return errUnreadable("the request could not be read: " + err.Error())
+}
+
+func isJSON(r *http.Request) bool {
+	return strings.HasPrefix(r.Header.Get("Content-Type"), "application/json")
+}
+
+// editOf turns a wish into an edit of the store.
+func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
+	base, err := s.desk.base(r.Context(), w.Revision)
+	if err != nil {
+		return store.Edit{}, err
+	}
+	e := store.Edit{Base: w.Revision, Words: w.Words, By: w.By}
+	switch {
+	case len(w.Moves) > 0:
+		then, err := s.desk.at(r.Context(), w.Revision)
+		if err != nil {
+			return e, err
+		}
+		patch, words, err := then.patchOfMoves(w.Moves)
+		if err != nil {
+			return e, err
+		}
+		e.Patch, e.Words = patch, cmp.Or(e.Words, words)
+	case len(w.Patch) > 0:
+		if e.Patch, err = tree.ParsePatch(w.Patch); err != nil {
+			return e, errUnreadable(err.Error())
+		}
+	default:
+		e.Patch = patchOf(base, w.changes)
+	}
+	if e.Words == "" {
+		e.Words = wordsOf(base, e.Patch)
+	}
+	return e, nil
+}
+
+// edit saves what somebody changed.
+func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
+	wanted, err := readWish(r)
+	if err != nil {
+		s.refuse(w, r, err, nil)
+		return
+	}
+	e, err := s.editOf(r, wanted)
+	if err == nil {
+		_, err = s.desk.save(r.Context(), e)
+	}
+	if err != nil {
+		s.refuse(w, r, err, wanted.changes)
+		return
+	}
+	s.done(w, r)
+}

@@ -1,0 +1,67 @@
+package web
+
+import (
+	"strconv"
+	"strings"
+
+	"github.com/a-h/templ"
+)
+
+// entry describes one value that can be edited in place.
+type entry struct {
+	Path    string // JSON Pointer of the value
+	Label   string // what it is, in plain words
+	Unit    string // of a bare number
+	Quiet   bool   // the label is for screen readers only, because a heading says it
+	Long    bool   // several lines of text
+	Choices []choice
+}
+
+// choice is one of several words allowed, and how it reads.
+type choice struct{ Value, Words string }
+
+// wordsAllowed offers words that read as they are written.
+func wordsAllowed(words ...string) []choice {
+	out := make([]choice, len(words))
+	for i, w := range words {
+		out[i] = choice{w, unhyphen(w)}
+	}
+	return out
+}
+
+// offered is the list with what stands there now in it, so that looking at a page changes nothing.
+func (f entry) offered(now string) []choice {
+	for _, c := range f.Choices {
+		if c.Value == now {
+			return f.Choices
+		}
+	}
+	words := now
+	if now == "" {
+		words = "not said"
+	}
+	return append([]choice{{now, words}}, f.Choices...)
+}
+
+// id is that of the input, unique within a page.
+func (f entry) id(v view) string {
+	return "v-" + v.Region + strings.NewReplacer("/", "-", "~", "-").Replace(f.Path)
+}
+
+func (f entry) described(v view) templ.Attributes {
+	if v.wrong(f.Path) == "" {
+		return nil
+	}
+	return templ.Attributes{"aria-invalid": "true", "aria-describedby": f.id(v) + "-wrong"}
+}
+
+// size gives an input about the room its text needs.
+func (f entry) size(v view) string {
+	return strconv.Itoa(min(max(len([]rune(v.text(f.Path)))+1, 6), 40))
+}
+
+// fieldOf is a field with a label and a unit.
+func fieldOf(path, label, unit string) entry { return entry{Path: path, Label: label, Unit: unit} }
+
+// quietly is a field in a table whose head says what it is.
+func quietly(path, label string) entry { return entry{Path: path, Label: label, Quiet: true} }

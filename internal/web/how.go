@@ -1,0 +1,121 @@
+package web
+
+import (
+	"net/http"
+	"net/url"
+	"strconv"
+	"strings"
+
+	"tumblehome/internal/words"
+	"tumblehome/reckon"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+// showHow shows how a figure came about, or what a margin note means.
+func (s *Server) showHow(w http.ResponseWriter, r *http.Request) {
+	now, err := s.desk.head(r.Context())
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	v := s.viewOf(r, now, "", "")
+	code := r.PathValue("code")
+	if how, ok := now.Working(code); ok {
+		figure, _ := now.Figure(code)
+		s.showBeside(w, r, v, how.Label, howFigure(v, figure, how))
+		return
+	}
+	if explained, ok := reckon.Explain(code); ok {
+		s.showBeside(w, r, v, explained.Meaning, howNote(v, explained, here(now.Findings, code, r.FormValue("about"))))
+		return
+	}
+	s.notFound(w, r)
+}
+
+// here are the findings of a code in this build; where one is asked for by what it is about, that one alone.
+func here(all []finding.Finding, code, about string) []finding.Finding {
+	var out []finding.Finding
+	for _, f := range all {
+		if f.Code == code && (about == "" || len(f.About) > 0 && f.About[0] == about) {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// origin is where a line of a working came from, with the page where that can be looked at or changed.
+type origin struct{ Words, Address string }
+
+func originOf(o working.Origin) origin {
+	switch {
+	case o.Pointer != "":
+		return origin{"from this build: " + pathWords(pointerPath(o.Pointer)), addressOf(o.Pointer)}
+	case o.Row != "":
+		return origin{"from the catalogue: " + o.Row, ""}
+	case o.Figure != "":
+		return origin{"another figure", "/how/" + url.PathEscape(o.Figure)}
+	case o.Assumption != "":
+		return origin{"assumed: " + o.Assumption, ""}
+	}
+	return origin{"from the lines above", ""}
+}
+
+func pointerPath(pointer string) string {
+	return strings.ReplaceAll(strings.TrimPrefix(pointer, "/"), "/", ".")
+}
+
+// homes are the pages where the sections of the document can be changed.
+var homes = map[string]string{
+	"fittings": "/arrangement", "modes": "/arrangement", "shell": "/shell", "removed": "/shell", "lining": "/build-up",
+	"vehicle": "/weight", "people": "/weight", "use": "/weight", "spending": "/cost", "prices": "/cost", "build": "/cost",
+	"stock": "/cost", "alternatives": "/revisions",
+}
+
+// addressOf is the page where a place of the document can be changed.
+func addressOf(pointer string) string {
+	steps := strings.Split(strings.TrimPrefix(pointer, "/"), "/")
+	home := homes[steps[0]]
+	if steps[0] == "fittings" && len(steps) > 1 {
+		return home + "#fitting-" + url.PathEscape(steps[1])
+	}
+	return home
+}
+
+// lineValue writes a line's value with the digits needed to follow the sum by hand.
+func lineValue(l working.Line) string {
+	decimals := 2
+	if l.Value == float64(int64(l.Value)) {
+		decimals = 0
+	}
+	text := strconv.FormatFloat(l.Value, 'f', decimals, 64)
+	if l.Unit == "" || l.Unit == "1" {
+		return text
+	}
+	return text + " " + unitWords(l.Unit)
+}
+
+var unitSigns = map[string]string{"m2": "m²", "m3": "m³", "mm2": "mm²", "kg/m2": "kg/m²"}
+
+func unitWords(unit string) string { return cmpOr(unitSigns[unit], unit) }
+
+// sureWords says how far a source can be trusted.
+func sureWords(s finding.Sure) string {
+	return map[finding.Sure]string{
+		finding.Read: "read in the source named", finding.Memory: "from memory, not looked up",
+		finding.Practice: "a habit of the trade", finding.Computed: "follows from figures of this build",
+	}[s]
+}
+
+// measureWords writes what was measured, or its limit.
+func measureWords(m *finding.Measure) string {
+	if m == nil {
+		return ""
+	}
+	return words.Fine(m.Value, m.Unit)
+}
+
+// stateWords says when a figure is less than sure.
+func stateWords(s working.State) string {
+	return map[working.State]string{working.Assumed: "rests on something not decided or not measured yet", working.Older: "of an earlier revision; the new one is on its way"}[s]
+}

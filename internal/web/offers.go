@@ -1,0 +1,246 @@
+package web
+
+import (
+	"net/http"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/build/tree"
+	"tumblehome/catalogue"
+	"tumblehome/catalogue/settings"
+	"tumblehome/internal/store"
+	"tumblehome/quantity"
+	"tumblehome/reckon"
+	"tumblehome/trade/finding"
+)
+
+// mostOffers is how many things one wish may mean before it is better to write another word.
+const mostOffers = 8
+
+// offersFor are what a beginner's words may mean.
+func (s *state) offersFor(words string) []settings.Offer {
+	all := settings.Offers(s.Rows, words)
+	return all[:min(len(all), mostOffers)]
+}
+
+// showOffers shows what some words may mean, each ready to be put in.
+func (s *Server) showOffers(w http.ResponseWriter, r *http.Request) {
+	now, err := s.desk.head(r.Context())
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	v := s.viewOf(r, now, "arrangement", r.FormValue("mode")).in("fittings")
+	wanted := strings.TrimSpace(r.FormValue("words"))
+	s.showBeside(w, r, v, "Add "+wanted, offersList(v, wanted, now.offersFor(wanted)))
+}
+
+// addFitting puts in what was chosen at the first free place. Words alone lead to the list of what they may mean.
+func (s *Server) addFitting(w http.ResponseWriter, r *http.Request) {
+	base, err := baseOf(r)
+	if err != nil {
+		s.refuse(w, r, err, nil)
+		return
+	}
+	now, err := s.desk.head(r.Context())
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	wanted := strings.TrimSpace(r.PostFormValue("words"))
+	chosen, ok := now.chosen(r.PostFormValue("make"), r.PostFormValue("buy"), wanted)
+	if !ok {
+		v := s.viewOf(r, now, "arrangement", r.PostFormValue("mode")).in("fittings")
+		s.showBeside(w, r, v, "Add "+wanted, offersList(v, wanted, now.offersFor(wanted)))
+		return
+	}
+	patch := s.put(now, chosen, wanted)
+	if _, err := s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "added: " + decapital(chosen.Name)}); err != nil {
+		s.refuse(w, r, err, nil)
+		return
+	}
+	s.done(w, r)
+}
+
+// chosen is the offer that a form names.
+func (s *state) chosen(makes, buys, words string) (settings.Offer, bool) {
+	if makes == "" && buys == "" {
+		return settings.Offer{}, false
+	}
+	for _, o := range settings.Offers(s.Rows, words) {
+		if o.Make == makes && o.Buy == buys {
+			return o, true
+		}
+	}
+	if setting, ok := settings.Get(makes); ok {
+		return setting.Offer(s.Rows, 0), true
+	}
+	if row, ok := s.Rows.Row(buys); ok {
+		return settings.Offer{Buy: buys, Name: row.Name}, true
+	}
+	return settings.Offer{}, false
+}
+
+// put is the patch that puts something in at the first free place: against one side or the other, from the front rearwards, where it
+// gets in nobody's way. Where there is none it waits without a place.
+func (s *Server) put(now *state, o settings.Offer, words string) tree.Patch {
+	id := free(idFor(o, words), now.Doc.Fittings)
+	at := tree.PointerTo("fittings", id)
+	fitting := fittingNode(now, o)
+	for _, place := range now.places(o) {
+		patch := tree.Setting(at, withPlace(fitting, place))
+		if s.isFree(now, patch, string(at)) {
+			return patch
+		}
+	}
+	return tree.Setting(at, set(fitting, []string{"at"}, "undecided"))
+}
+
+// idFor names a new fitting by the first word of the wish, else by what it is.
+func idFor(o settings.Offer, words string) string {
+	wish := catalogue.ReadWish(words)
+	for _, w := range wish.Words {
+		if id := asID(w); id != "" {
+			return id
+		}
+	}
+	return shortID(asID(cmpOr(o.Make, o.Buy)))
+}
+
+// asID turns a word into an id, or "" where nothing of it can be one.
+func asID(word string) string {
+	var b strings.Builder
+	for _, r := range strings.ToLower(word) {
+		switch {
+		case r >= 'a' && r <= 'z', r >= '0' && r <= '9' && b.Len() > 0:
+			b.WriteRune(r)
+		case b.Len() > 0:
+			b.WriteByte('-')
+		}
+	}
+	id := strings.Trim(strings.ReplaceAll(b.String(), "--", "-"), "-")
+	if reservedIDs[id] {
+		return id + "-1"
+	}
+	return shortID(id)
+}
+
+// reservedIDs are the words that no fitting may be called, because places are told with them.
+var reservedIDs = map[string]bool{
+	"front": true, "rear": true, "left": true, "right": true, "floor": true, "roof": true, "top": true, "bottom": true,
+	"from": true, "to": true, "mid": true, "none": true, "undecided": true,
+}
+
+// fittingNode is an offer as a fitting without a place.
+func fittingNode(now *state, o settings.Offer) *tree.Node {
+	n := &tree.Node{Kind: tree.Map}
+	put := func(value string, steps ...string) {
+		if value != "" {
+			n = set(n, steps, value)
+		}
+	}
+	put(o.Make, "make")
+	put(o.Buy, "buy")
+	if row, ok := now.Rows.Row(o.Buy); ok && row.Stands != "" && row.Stands != "inside" {
+		put(row.Stands, "where")
+	}
+	if o.Make != "" {
+		put(sizeText(o.X), "size", "x")
+		put(sizeText(o.Y), "size", "y")
+		put(sizeText(o.Z), "size", "z")
+	}
+	return n
+}
+
+func sizeText(l quantity.Length) string {
+	if l <= 0 {
+		return ""
+	}
+	return l.String()
+}
+
+func withPlace(fitting *tree.Node, place build.Place) *tree.Node {
+	for axis, rule := range map[string]string{"x": place.X.String(), "y": place.Y.String(), "z": place.Z.String()} {
+		if rule != "" {
+			fitting = set(fitting, []string{"at", axis}, rule)
+		}
+	}
+	return fitting
+}
+
+const searchStep = 100 // mm between the places that are tried
+
+// places are where an offer may stand, the likeliest first.
+func (s *state) places(o settings.Offer) []build.Place {
+	room := s.Lining.Room
+	if room == nil || s.Doc == nil {
+		return nil
+	}
+	against := func(face string) build.AxisRule {
+		return build.AxisRule{Form: build.Against, A: build.Point{Face: face}}
+	}
+	var out []build.Place
+	for x := room.Front(); x+o.X.Float() <= room.Rear(); x += searchStep {
+		along := build.AxisRule{Form: build.LowAt, A: build.Point{Plus: quantity.Length(float64(int(x)))}}
+		for _, side := range []string{"right", "left"} {
+			out = append(out, build.Place{X: along, Y: against(side), Z: heightFor(o)})
+		}
+	}
+	return out
+}
+
+// heightFor is how high something usually hangs; what stands on the floor needs no word.
+func heightFor(o settings.Offer) build.AxisRule {
+	setting, ok := settings.Get(o.Make)
+	if !ok || setting.Carried != settings.Side && setting.Carried != settings.Roof {
+		return build.AxisRule{}
+	}
+	return build.AxisRule{Form: build.Against, A: build.Point{Face: "roof"}}
+}
+
+// isFree reports whether a patch brings no fault about the fitting it puts in.
+func (s *Server) isFree(now *state, patch tree.Patch, pointer string) bool {
+	doc, err := build.DecodeTree(tree.Merge(now.Node, patch), s.desk.rows)
+	if err != nil {
+		return false
+	}
+	for _, f := range reckon.Compare(now.Reckoning, s.desk.reckon(doc, now.Day)).Appeared {
+		if f.Severity >= finding.Close && startsWith(f.Code, "fit") && aboutThing(f, pointer) {
+			return false
+		}
+	}
+	return true
+}
+
+func aboutThing(f finding.Finding, pointer string) bool {
+	for _, p := range f.About {
+		if p == pointer || strings.HasPrefix(p, pointer+"/") {
+			return true
+		}
+	}
+	return false
+}
+
+// offerWords says how large and heavy an offer usually is.
+func offerWords(o settings.Offer) string {
+	var parts []string
+	if o.Make != "" {
+		parts = append(parts, "made")
+	} else {
+		parts = append(parts, "bought")
+	}
+	if o.X > 0 && o.Y > 0 && o.Z > 0 {
+		parts = append(parts, o.X.String()+" × "+o.Y.String()+" × "+o.Z.String()+" mm")
+	}
+	if m := o.Mass.Mean(); m > 0 {
+		parts = append(parts, "about "+massText(m))
+	}
+	return strings.Join(parts, ", ")
+}
+
+func massText(m quantity.Mass) string {
+	if m < 10 {
+		return plainNumber(m.Float()) + " kg"
+	}
+	return plainNumber(float64(int(m+0.5))) + " kg"
+}

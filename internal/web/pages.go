@@ -1,0 +1,98 @@
+package web
+
+import (
+	"net/http"
+	"net/url"
+	"strings"
+
+	"github.com/a-h/templ"
+)
+
+// page is one whole page: the question it answers and what its sheet holds.
+type page struct {
+	question string
+	sheet    func(view) templ.Component
+}
+
+// waysIn are the pages in the order of the work, as the navigation lists them.
+var waysIn = []choice{
+	{"arrangement", "Arrangement"}, {"shell", "Shell"}, {"build-up", "Build-up"}, {"weight", "Weight"}, {"cost", "Cost"}, {"revisions", "Revisions"},
+}
+
+func pages() map[string]page {
+	return map[string]page{
+		"arrangement": {"What are we building?", arrangementPage},
+		"shell":       {"What have we got?", shellPage},
+		"build-up":    {"What goes on the steel?", buildUpPage},
+		"weight":      {"Is it legal, does it sit level?", weightPage},
+		"cost":        {"What has it cost, what will it?", costPage},
+		"revisions":   {"What did that change?", revisionsPage},
+	}
+}
+
+// regions are the pieces of pages that fetch themselves.
+func regions() map[string]func(view) templ.Component {
+	return map[string]func(view) templ.Component{
+		"drawing": drawingRegion, "notes": notesRegion, "headline": headlineRegion, "fittings": fittingsRegion, "said": saidRegion,
+		"weight": weightRegion, "revisions": revisionsRegion, "shell": shellRegion, "build-up": buildUpRegion, "cost": costRegion,
+	}
+}
+
+func wayTitle(name string) string {
+	for _, w := range waysIn {
+		if w.Value == name {
+			return w.Words
+		}
+	}
+	return "Pages"
+}
+
+// htmxConfig keeps htmx from inserting styles and from reopening what the reader has folded.
+const htmxConfig = `{"includeIndicatorCSS":false,"history":false,"morphIgnore":["data-htmx-powered","open"]}`
+
+func (s *Server) showPage(name string) http.HandlerFunc {
+	return func(w http.ResponseWriter, r *http.Request) {
+		now, err := s.desk.head(r.Context())
+		if err != nil {
+			s.fail(w, r, err)
+			return
+		}
+		s.send(w, r, http.StatusOK, s.whole(s.viewOf(r, now, name, r.FormValue("mode"))))
+	}
+}
+
+// whole is a whole page.
+func (s *Server) whole(v view) templ.Component {
+	p := s.pages[v.Page]
+	return layout(v, p.question, p.sheet(v))
+}
+
+// sendRefusal shows the page that a form came from once more, with what was typed and why it was refused; a conflict has a page of its own.
+func (s *Server) sendRefusal(w http.ResponseWriter, r *http.Request, now *state, f *refusal) {
+	v := s.viewOf(r, now, "arrangement", "")
+	back, _ := url.Parse(backTo(r)) // backTo gives only addresses that parse
+	if name := strings.TrimPrefix(back.Path, "/"); s.pages[name].sheet != nil {
+		v = s.viewOf(r, now, name, back.Query().Get("mode"))
+	}
+	v.Refused = f
+	if f.shownOn(r) {
+		s.send(w, r, f.Status, s.whole(v))
+		return
+	}
+	s.send(w, r, f.Status, layout(v, "Nothing was saved", refusalPage(v)))
+}
+
+// shownOn reports whether the page itself can show the refusal beside what was typed.
+func (f *refusal) shownOn(r *http.Request) bool {
+	return len(f.Clashes) == 0 && f.Held == nil && len(f.Wrong) > 0 && f.Says == "" && r.PostFormValue("back") != ""
+}
+
+func (s *Server) notFound(w http.ResponseWriter, r *http.Request) {
+	now, err := s.desk.head(r.Context())
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	v := s.viewOf(r, now, "", "")
+	s.send(w, r, http.StatusNotFound, layout(v, "There is no such page", plainPage("There is no such page", "The pages of this build stand in the list beside.")))
+}

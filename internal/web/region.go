@@ -1,0 +1,88 @@
+package web
+
+import (
+	"bytes"
+	"net/http"
+	"sync"
+)
+
+// bases remembers since which revision each region reads as it does. A form in a region that nobody has changed is as good as new, and
+// the region's digest stays the same from one revision to the next.
+type bases struct {
+	mu    sync.Mutex
+	known map[string]since
+}
+
+type since struct {
+	digest string
+	base   int
+}
+
+// of is the revision since which a region reads like this.
+func (b *bases) of(key, digest string, head int) int {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if b.known == nil {
+		b.known = map[string]since{}
+	}
+	if b.known[key].digest != digest {
+		b.known[key] = since{digest, head}
+	}
+	return b.known[key].base
+}
+
+// showRegion sends one region, or says that it reads as the asker has it.
+func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
+	draw, ok := regions()[r.PathValue("name")]
+	if !ok {
+		http.Error(w, "There is no such region.", http.StatusNotFound)
+		return
+	}
+	now, err := s.desk.head(r.Context())
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	page := r.FormValue("page")
+	if _, known := s.pages[page]; !known {
+		page = "arrangement"
+	}
+	v := s.viewOf(r, now, page, r.FormValue("mode")).in(r.PathValue("name"))
+	v.Base = 0
+	var text bytes.Buffer
+	if err := draw(v).Render(r.Context(), &text); err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	sum := digest(text.Bytes())
+	w.Header().Set("ETag", `"`+sum+`"`)
+	w.Header().Set("Cache-Control", "no-cache")
+	if r.Header.Get("If-None-Match") == `"`+sum+`"` {
+		w.WriteHeader(http.StatusNotModified)
+		return
+	}
+	v.Base = s.bases.of(v.Region+"?"+v.Page+"&"+v.Mode, sum, now.Revision.N)
+	text.Reset()
+	if err := draw(v).Render(r.Context(), &text); err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	w.Header().Set("X-Revision", count(now.Revision.N))
+	_, _ = w.Write(text.Bytes()) // a reader that left needs no answer
+}
+
+// sendPiece answers a form, sent by script, with the region it stands in.
+func (s *Server) sendPiece(w http.ResponseWriter, r *http.Request, status int, now *state, f *refusal) {
+	name, page := r.PostFormValue("region"), r.PostFormValue("page")
+	draw, ok := regions()[name]
+	if !ok {
+		name, draw = "said", saidRegion
+	}
+	if _, known := s.pages[page]; !known {
+		page = "arrangement"
+	}
+	v := s.viewOf(r, now, page, r.PostFormValue("mode")).in(name)
+	v.Refused = f
+	s.send(w, r, status, draw(v))
+}

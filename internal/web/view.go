@@ -1,0 +1,152 @@
+package web
+
+import (
+	"context"
+	"net/http"
+	"net/url"
+	"strconv"
+	"strings"
+	"time"
+
+	"github.com/a-h/templ"
+
+	"tumblehome/build/tree"
+	"tumblehome/draw"
+	"tumblehome/reckon"
+)
+
+// view is what a page is drawn from: the build as it is now, and what its reader asked for.
+type view struct {
+	*state
+	Page    string // which page
+	Mode    string // drive, day, night, the builder's own, or today
+	Region  string // the region being drawn; the forms in it name it, to be answered with it
+	Base    int    // the revision that forms are made for
+	Refused *refusal
+	ctx     context.Context
+	server  *Server
+}
+
+// viewOf reads from a request what its reader wants to see.
+func (s *Server) viewOf(r *http.Request, now *state, pageName, mode string) view {
+	if !now.knows(mode) {
+		mode = now.firstMode()
+	}
+	return view{state: now, Page: pageName, Mode: mode, Base: now.Revision.N, ctx: r.Context(), server: s}
+}
+
+// in is the view while one region of it is drawn.
+func (v view) in(region string) view {
+	v.Region = region
+	return v
+}
+
+// address is that of the page itself, to come back to after a post.
+func (v view) address() string {
+	if v.Page == "arrangement" {
+		return "/arrangement?mode=" + url.QueryEscape(v.Mode)
+	}
+	return "/" + v.Page
+}
+
+// regionAddress is where a region fetches itself.
+func (v view) regionAddress(name string) string {
+	return "/region/" + name + "?mode=" + url.QueryEscape(v.Mode) + "&page=" + url.QueryEscape(v.Page)
+}
+
+// region makes an element one that fetches itself when there is news.
+func (v view) region(name string) templ.Attributes {
+	return templ.Attributes{
+		"id": "region-" + name, "data-region": name, "data-src": v.regionAddress(name),
+		"hx-get": v.regionAddress(name), "hx-trigger": "news from:body", "hx-swap": "outerMorph",
+	}
+}
+
+// sends makes a form one that, with script, is answered with the region it stands in.
+func (v view) sends(action string) templ.Attributes {
+	return templ.Attributes{
+		"method": "post", "action": action,
+		"hx-post": action, "hx-target": "#region-" + v.Region, "hx-swap": "outerMorph",
+	}
+}
+
+// opens makes a link one that, with script, shows its page beside the drawing instead of leaving it.
+func (v view) opens(address string) templ.Attributes {
+	return templ.Attributes{"href": address, "hx-get": address, "hx-target": "#beside", "hx-swap": "innerHTML"}
+}
+
+// text is what stands at a place of the document; where a value was refused, what was typed there.
+func (v view) text(path string) string {
+	if typed, _, ok := v.Refused.at(path); ok {
+		return typed
+	}
+	return valueText(v.Node, tree.Pointer(path))
+}
+
+// wrong is why the value typed at a place was refused, or "".
+func (v view) wrong(path string) string {
+	_, wrong, _ := v.Refused.at(path)
+	return wrong
+}
+
+func (v view) base() string { return strconv.Itoa(v.Base) }
+
+// asset is the address of a file that pages load.
+func (v view) asset(name string) string { return v.server.assets.address(name) }
+
+// drawn reports whether there is somebody to draw the arrangement.
+func (v view) drawn() bool { return v.server.draw != nil }
+
+// drawing is the arrangement in the mode asked for, as SVG of our own making.
+func (v view) drawing() templ.Component {
+	return svgOf(v.server.draw(v.Reckoning, v.Mode), "sheet-drawing")
+}
+
+// svgOf writes a drawing into a page. The writer escapes every text of the builder's.
+func svgOf(scene draw.Scene, id string) templ.Component {
+	var text strings.Builder
+	_ = scene.SVG(&text, draw.SVGOptions{ID: id}) // a builder of text takes everything
+	return templ.Raw(text.String())
+}
+
+// today is the mode of the van as it stands.
+const today = "today"
+
+// firstMode is what is shown when nobody asks for a mode.
+func (s *state) firstMode() string { return "day" }
+
+// modes are the ways the van stands, each with its title, the van of today last.
+func (s *state) modes() []choice {
+	out := []choice{{"drive", "Drive"}, {"day", "Day"}, {"night", "Night"}}
+	for i := range out {
+		if title := s.Doc.Modes[out[i].Value].Title; title != "" {
+			out[i].Words = title
+		}
+	}
+	for _, id := range sortedKeys(s.Doc.Modes) {
+		if id != "drive" && id != "day" && id != "night" {
+			out = append(out, choice{id, cmpOr(s.Doc.Modes[id].Title, capital(unhyphen(id)))})
+		}
+	}
+	return append(out, choice{today, "Today"})
+}
+
+func (s *state) knows(mode string) bool {
+	for _, m := range s.modes() {
+		if m.Value == mode {
+			return true
+		}
+	}
+	return false
+}
+
+// when says at what time the revision was made, short.
+func when(t, now time.Time) string {
+	if t.Year() == now.Year() && t.YearDay() == now.YearDay() {
+		return "today " + t.Format("15:04")
+	}
+	return t.Format("2 January 2006, 15:04")
+}
+
+// difference compares two reckonings for a page.
+func difference(from, to *reckon.Reckoning) reckon.Difference { return reckon.Compare(from, to) }
