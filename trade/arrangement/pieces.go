@@ -20,7 +20,7 @@ func (c *cut) pieces(reach []reachY, z0, z1 float64, cuts solid.Solid) solid.Sol
 		if n := len(run); n > 0 {
 			last := run[n-1]
 			switch {
-			case here.x-last.x < jumpOver && here.differs(last.reachY, tolerance):
+			case here.x-last.x < jumpOver && here.differs(last.reachY, bend):
 				before := place{here.x, narrower(last.reachY, here.reachY)}
 				run = append(run, before)
 				cuts = c.close(run, z0, z1, cuts)

@@ -48,7 +48,7 @@ func scribe(p solid.Prism, f *frame, scribed []side, clear [6]float64) solid.Sol
 	return c.slice(p.Low, p.High, c.chain(p.Low), c.chain(p.High), nil)
 }
 
-// lookAlong is where along the prism its surfaces are looked at: even places, its own corners, and both sides of every jump.
+// lookAlong is where along the prism its surfaces are looked at: even places, its own corners, and both sides of every step.
 func (c *cut) lookAlong() []float64 {
 	b := c.prism.Bounds()
 	n := solid.Every(b.MaxX-b.MinX, step)
@@ -63,35 +63,34 @@ func (c *cut) lookAlong() []float64 {
 	slices.Sort(xs)
 	xs = slices.Compact(xs)
 	for _, z := range [3]float64{c.prism.Low, (c.prism.Low + c.prism.High) / 2, c.prism.High} {
-		xs = c.refine(xs, z)
+		for i, coarse := 1, xs; i < len(coarse); i++ {
+			xs = c.refine(xs, coarse[i-1], coarse[i], c.look(coarse[i-1], z), c.look(coarse[i], z), z)
+		}
+		slices.Sort(xs)
+		xs = slices.Compact(xs)
 	}
 	return xs
 }
 
-// refine adds places between two where a side jumps, until the jump lies within a millimetre.
-func (c *cut) refine(xs []float64, z float64) []float64 {
-	var added []float64
-	for i := 1; i < len(xs); i++ {
-		low, high := xs[i-1], xs[i]
-		jump := func(a, b float64) bool {
-			return c.limits(a, z, at(c.prism, a)).differs(c.limits(b, z, at(c.prism, b)), 4*tolerance)
-		}
-		if !jump(low, high) {
-			continue
-		}
-		for high-low > 1 {
-			m := (low + high) / 2
-			added = append(added, m)
-			if jump(low, m) {
-				high = m
-			} else {
-				low = m
-			}
-		}
+// look is the reach at one place.
+func (c *cut) look(x, z float64) reachY { return c.limits(x, z, at(c.prism, x)) }
+
+// bend is how far [mm] the middle between two places may be off the straight line before it is looked at more closely.
+const bend = 1
+
+// refine appends the middle of two places if a side bends or steps between them, and goes on until a step lies within a millimetre.
+func (c *cut) refine(xs []float64, x0, x1 float64, r0, r1 reachY, z float64) []float64 {
+	if x1-x0 <= 1 {
+		return xs
 	}
-	xs = append(xs, added...)
-	slices.Sort(xs)
-	return slices.Compact(xs)
+	m := (x0 + x1) / 2
+	r := c.look(m, z)
+	if !r.differs(reachY{(r0.low + r1.low) / 2, (r0.high + r1.high) / 2}, bend) {
+		return xs
+	}
+	xs = append(xs, m)
+	xs = c.refine(xs, x0, m, r0, r, z)
+	return c.refine(xs, m, x1, r, r1, z)
 }
 
 // reachY is the room across at one place: from low to high.
