@@ -110,6 +110,9 @@ func material(name string, rows *catalogue.Catalogue) lining.Material {
 		Spread: quantity.Share(m.Spread / math.Sqrt(7))} // the standard deviation of an even PERT guess
 }
 
+// thickestSlat parts slats and cladding, which cover a surface, from battens, which carry what does: common practice, no source.
+const thickestSlat quantity.Length = 12
+
 // layerKind says how a material behaves in a build-up.
 func layerKind(m catalogue.Material) lining.Kind {
 	switch {
@@ -117,7 +120,7 @@ func layerKind(m catalogue.Material) lining.Kind {
 		return lining.Fill
 	case m.Group == "insulation":
 		return lining.Patch
-	case m.Group == "timber" && m.PerArea == 0:
+	case m.Group == "timber" && m.Kind == "length" && m.Thick > thickestSlat:
 		return lining.Batten
 	case m.Group == "floor" || m.Group == "lining" || m.Group == "soft":
 		return lining.Cover

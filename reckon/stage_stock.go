@@ -58,11 +58,12 @@ func (w *stages) offers(name string) []stock.Offer {
 	var out []stock.Offer
 	for _, id := range m.Stock {
 		row, _ := w.rows.Row(id)
-		o := stock.Offer{Of: name, Row: id, Each: row.Each, Waste: m.Waste, Unit: "m2", Holds: packArea(row)}
-		if m.PerArea == 0 || row.Kind == "length" {
+		o := stock.Offer{Of: name, Row: id, Each: row.Each, Waste: m.Waste, Price: w.price(id)}
+		if row.Kind == "length" { // battens are counted by the metre, slats and cladding by what they cover
 			o.Unit, o.Holds = "m", valueOf(row.Long).Float()/1000
+			out = append(out, o)
 		}
-		o.Price = w.price(id)
+		o.Unit, o.Holds = "m2", packArea(row)
 		if o.Holds > 0 {
 			out = append(out, o)
 		}
