@@ -1,0 +1,148 @@
+// Dragging a fitting on the drawing. The pointer's place is only noted when it moves; at most once a
+// frame the fitting is snapped, shifted, tried and asked about.
+
+import { axesOf, drawing, fittingAt, inVan, lineOf, sheet, viewOf, type View } from "./drawing";
+import { Marks } from "./marks";
+import { Motion } from "./motion";
+import * as paper from "./paper";
+import { current as selected, select } from "./selection";
+import { snap } from "./snap";
+
+const threshold = 4; // px before a press becomes a drag
+const pull = 15; // mm from which a face catches, at the drawing's whole size
+const leastPull = 3; // px: nearer no hand can aim
+
+interface Drag {
+	readonly pointer: number;
+	readonly id: string;
+	readonly view: View;
+	readonly from: PointerEvent;
+	at: PointerEvent;
+	frame: number;
+	motion?: Motion;
+	marks?: Marks;
+}
+
+let drag: Drag | undefined;
+let tapping: PointerEvent | undefined; // a press that may yet be a tap
+
+export function begin(): void {
+	const on = sheet();
+	if (!on) return;
+	on.addEventListener("pointerdown", press);
+	on.addEventListener("pointermove", move);
+	on.addEventListener("pointerup", lift);
+	on.addEventListener("pointercancel", (e) => e.pointerId === drag?.pointer && cancel());
+	document.addEventListener("keydown", (e) => {
+		if (e.key !== "Escape" || !drag) return;
+		e.preventDefault();
+		cancel();
+	});
+	// A page that scrolls under the finger would take the drag away.
+	const hold = (e: TouchEvent) => e.touches.length === 1 && grip(e.target as Element, e.touches[0]!) === selected() && selected() && e.preventDefault();
+	on.addEventListener("touchstart", hold, { passive: false });
+}
+
+/** Whether a drag is under way, so that the paper stays where it is. */
+export const underWay = (): boolean => drag?.motion !== undefined;
+
+/** What a press takes hold of: the selected fitting wherever it is under the pointer, else what lies on top. */
+function grip(target: Element, at: { clientX: number; clientY: number }): string | undefined {
+	const own = selected();
+	const below = own ? document.elementsFromPoint(at.clientX, at.clientY) : [];
+	return below.some((e) => fittingAt(e) === own) ? own : fittingAt(target);
+}
+
+function press(e: PointerEvent): void {
+	tapping = e.isPrimary && e.button === 0 ? e : undefined;
+	if (drag || e.button !== 0 || !e.isPrimary) {
+		if (drag && !e.isPrimary) cancel(); // a second finger moves the paper
+		return;
+	}
+	const id = grip(e.target as Element, e);
+	const view = viewOf(e.target as Element);
+	if (!id || !view) return;
+	const touch = e.pointerType === "touch";
+	if (touch && id !== selected()) return; // a tap selects first
+	select(id);
+	if (!touch) lineOf(id)?.focus({ preventScroll: true });
+	if (!touch) e.preventDefault();
+	drag = { pointer: e.pointerId, id, view, from: e, at: e, frame: 0 };
+}
+
+function move(e: PointerEvent): void {
+	if (e.pointerId !== drag?.pointer) return;
+	drag.at = e;
+	if (!drag.motion) {
+		if (apart(e, drag.from) < threshold) return;
+		start(drag);
+	}
+	drag.frame ||= requestAnimationFrame(frame);
+}
+
+function start(d: Drag): void {
+	drawing()?.setPointerCapture(d.pointer);
+	performance.clearMeasures("drag");
+	const marks = (d.marks = new Marks(d.id, d.view, 1 / paper.nearness()));
+	d.motion = new Motion(d.id);
+	d.motion.onSwap = () => marks.lay();
+	document.body.classList.add("is-dragging");
+}
+
+/** One step of a drag, measured: its time is what dragging feels like. */
+function frame(): void {
+	if (!drag?.motion) return;
+	const begun = performance.now();
+	drag.frame = 0;
+	follow(drag, drag.motion);
+	performance.measure("drag", { start: begun });
+}
+
+function follow(d: Drag, motion: Motion): void {
+	const mm = paper.pixel();
+	const wanted = inVan(d.view, (d.at.clientX - d.from.clientX) * mm, (d.at.clientY - d.from.clientY) * mm);
+	const axes = axesOf[d.view.name];
+	const tolerance = Math.max(pull / paper.nearness(), (leastPull * mm) / d.view.scale);
+	const free = d.at.altKey || !motion.trial;
+	const { shift, caught } = free ? { shift: whole(wanted), caught: [] } : snap(motion.trial!, wanted, axes, tolerance);
+	d.marks?.show(shift, caught);
+	if (shift.dx !== motion.shift.dx || shift.dy !== motion.shift.dy || shift.dz !== motion.shift.dz) motion.to(shift);
+}
+
+const apart = (a: PointerEvent, b: PointerEvent) => Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY);
+
+const whole = (s: { dx: number; dy: number; dz: number }) => ({ dx: Math.round(s.dx), dy: Math.round(s.dy), dz: Math.round(s.dz) });
+
+function lift(e: PointerEvent): void {
+	if (e.pointerId !== drag?.pointer) {
+		tap(e);
+		return;
+	}
+	const { motion } = drag;
+	if (motion) {
+		drag.at = e;
+		follow(drag, motion);
+	}
+	end();
+	void motion?.drop();
+}
+
+/** A tap selects what is under the finger, or nothing. */
+function tap(e: PointerEvent): void {
+	const from = tapping;
+	if (e.pointerId === from?.pointerId && apart(e, from) < threshold) select(fittingAt(e.target as Element));
+}
+
+function cancel(): void {
+	const motion = drag?.motion;
+	end();
+	motion?.cancel();
+}
+
+function end(): void {
+	if (!drag) return;
+	cancelAnimationFrame(drag.frame);
+	drag.marks?.remove();
+	drag = undefined;
+	document.body.classList.remove("is-dragging");
+}

@@ -1,0 +1,85 @@
+// The drawing in the page: its views, the groups of its fittings, and where a millimetre of the van lies on the sheet.
+
+import type { Shift } from "./geometry";
+import type { Axis } from "./kit";
+
+export type ViewName = "plan" | "side" | "cross";
+
+/** One view of the drawing, in millimetres of the sheet; it has no transform of its own. */
+export interface View {
+	readonly name: ViewName;
+	readonly element: SVGGraphicsElement;
+	readonly scale: number; // sheet mm for one mm of the van
+	readonly originX: number;
+	readonly originY: number;
+}
+
+/** The axes of the van that run to the right and downwards on each view; heights run up the sheet. */
+export const axesOf: Record<ViewName, readonly [across: Axis, along: Axis]> = { plan: ["x", "y"], side: ["x", "z"], cross: ["y", "z"] };
+
+export const sheet = (): HTMLElement | null => document.querySelector<HTMLElement>(".sheet[data-region=drawing]");
+
+export const drawing = (): SVGSVGElement | null => sheet()?.querySelector("svg") ?? null;
+
+export const mode = (): string => document.body.dataset["mode"] ?? "";
+
+export function views(): View[] {
+	const groups = drawing()?.querySelectorAll<SVGGraphicsElement>("g[data-view][data-scale]") ?? [];
+	return [...groups].map((element) => ({
+		name: element.dataset["view"] as ViewName,
+		element,
+		scale: Number(element.dataset["scale"]),
+		originX: Number(element.dataset["originX"]),
+		originY: Number(element.dataset["originY"]),
+	}));
+}
+
+export const viewOf = (part: Element): View | undefined => views().find((v) => v.element.contains(part));
+
+/** A shift on the sheet. */
+export function onSheet(v: View, s: Shift): readonly [x: number, y: number] {
+	switch (v.name) {
+		case "plan": return [s.dx * v.scale, s.dy * v.scale];
+		case "side": return [s.dx * v.scale, -s.dz * v.scale];
+		case "cross": return [s.dy * v.scale, -s.dz * v.scale];
+	}
+}
+
+/** A way on the sheet in millimetres of the van; the axis that the view does not show stays. */
+export function inVan(v: View, x: number, y: number): Shift {
+	const [across, along] = [x / v.scale, y / v.scale];
+	switch (v.name) {
+		case "plan": return { dx: across, dy: along, dz: 0 };
+		case "side": return { dx: across, dy: 0, dz: -along };
+		case "cross": return { dx: 0, dy: across, dz: -along };
+	}
+}
+
+/** Where a flat face lies on the sheet, across or along. */
+export function faceOnSheet(v: View, axis: Axis, at: number): { across: boolean; at: number } | undefined {
+	const [across, along] = axesOf[v.name];
+	if (axis === across) return { across: true, at: v.originX + at * v.scale };
+	if (axis === along) return { across: false, at: v.originY + (axis === "z" ? -at : at) * v.scale };
+	return undefined;
+}
+
+/** The fitting that a part of the drawing belongs to. */
+export const fittingAt = (part: Element | null): string | undefined => part?.closest<SVGElement>("svg [data-fitting]")?.dataset["fitting"];
+
+/** The groups of a fitting in all views; the group of one fitting never lies in that of another. */
+export function groupsOf(id: string): SVGGraphicsElement[] {
+	const found = drawing()?.querySelectorAll<SVGGraphicsElement>(`[data-fitting="${CSS.escape(id)}"]`) ?? [];
+	return [...found].filter((g) => !g.closest("[data-keep]"));
+}
+
+/** The line of the list of fittings. */
+export const lineOf = (id: string): HTMLElement | null => document.querySelector<HTMLElement>(`.fittings [data-fitting="${CSS.escape(id)}"]`);
+
+/** What the builder calls a fitting. */
+export const nameOf = (id: string): string => lineOf(id)?.dataset["name"] ?? id.replaceAll("-", " ");
+
+export function svgElement<K extends keyof SVGElementTagNameMap>(tag: K, attributes: Record<string, string> = {}): SVGElementTagNameMap[K] {
+	const e = document.createElementNS("http://www.w3.org/2000/svg", tag);
+	for (const [name, value] of Object.entries(attributes)) e.setAttribute(name, value);
+	return e;
+}

@@ -1,0 +1,42 @@
+// A margin note, its flag and the fittings it is about light up together, under the pointer or with the focus.
+
+import { fittingAt, groupsOf, lineOf } from "./drawing";
+
+const lit = "is-lit";
+
+export function begin(): void {
+	for (const enter of ["pointerover", "focusin"] as const) document.addEventListener(enter, (e) => light(e.target));
+	for (const leave of ["pointerout", "focusout"] as const) document.addEventListener(leave, dark);
+}
+
+function dark(): void {
+	for (const e of document.querySelectorAll(`.${lit}`)) e.classList.remove(lit);
+}
+
+function light(on: EventTarget | null): void {
+	if (!(on instanceof Element)) return;
+	for (const note of notesFor(on)) {
+		note.classList.add(lit);
+		flagOf(note)?.classList.add(lit);
+		for (const id of fittingsOf(note)) for (const e of [...groupsOf(id), lineOf(id)]) e?.classList.add(lit);
+	}
+}
+
+/** The notes that an element belongs to: its own, its flag's, or those about its fitting. */
+function notesFor(e: Element): HTMLElement[] {
+	const own = e.closest<HTMLElement>(".note[data-number]");
+	if (own) return [own];
+	const flag = e.closest(".flag[id]");
+	const all = [...document.querySelectorAll<HTMLElement>(".note[data-number]")];
+	if (flag) return all.filter((note) => flagOf(note) === flag);
+	const id = fittingAt(e) ?? e.closest<HTMLElement>(".fittings [data-fitting]")?.dataset["fitting"];
+	return id ? all.filter((note) => fittingsOf(note).includes(id)) : [];
+}
+
+const flagOf = (note: HTMLElement): Element | null => document.getElementById(`flag-${note.dataset["number"]}`);
+
+/** The fittings among what a note is about: pointers such as /fittings/settle/at. */
+function fittingsOf(note: HTMLElement): string[] {
+	const about = (note.dataset["about"] ?? "").split(/\s+/);
+	return about.flatMap((p) => /^\/?fittings[/.]([^/.]+)/.exec(p)?.[1] ?? []);
+}

@@ -1,0 +1,26 @@
+// The drag kit of the page's mode, fetched when a fitting is selected and again when the build has changed.
+
+import { mode } from "./drawing";
+import type { Kit } from "./kit";
+import { newest } from "./regions";
+import { get } from "./wire";
+
+let kit: Kit | undefined;
+let coming: Promise<void> | undefined;
+
+/** The kit if it is of the newest revision; otherwise it is fetched, and there is no prediction yet. */
+export function current(): Kit | undefined {
+	if (kit && kit.revision >= newest() && kit.mode === mode()) return kit;
+	void bring();
+	return undefined;
+}
+
+/** Fetches the kit unless it is at hand or on its way. */
+export function bring(): Promise<void> {
+	if (kit && kit.revision >= newest() && kit.mode === mode()) return Promise.resolve();
+	coming ??= get<Kit>(`/drag-kit?mode=${encodeURIComponent(mode())}`)
+		.then((fresh) => { kit = fresh; })
+		.catch(() => { kit = undefined; }) // without it a drag goes by previews alone
+		.finally(() => { coming = undefined; });
+	return coming;
+}

@@ -1,0 +1,105 @@
+// Regions: parts of a page that fetch themselves again when they show something older than the newest
+// revision. A region is <… data-region="notes" data-src="/region/notes?mode=day">.
+
+import { morph } from "./morph";
+import { head } from "./wire";
+
+interface Shown {
+	revision: number; // what the region shows, at least
+	etag: string;
+	wanted: number;
+	flight?: Promise<void> | undefined;
+}
+
+const shown = new WeakMap<Element, Shown>();
+
+/** Hears of a region that was swapped, and which revision it shows now. */
+type Listener = (region: string, revision: number) => void;
+
+const listeners = new Set<Listener>();
+
+export function afterSwap(then: Listener): void {
+	listeners.add(then);
+}
+
+/** The newest revision this page has heard of. */
+export function newest(): number {
+	return Number(document.body.dataset["revision"] ?? 0);
+}
+
+/** Tells of a newer revision; every region that shows an older one fetches itself. */
+export async function refresh(revision: number): Promise<void> {
+	if (revision > newest()) document.body.dataset["revision"] = String(revision);
+	await Promise.all(all().map((region) => bring(region, newest())));
+}
+
+/** Asks for every region again, as after a sleep: what has not changed costs a line. */
+export async function check(): Promise<void> {
+	await Promise.all(all().map((region) => {
+		stateOf(region).revision = -1;
+		return bring(region, newest());
+	}));
+}
+
+const all = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>("[data-region][data-src]")];
+
+function stateOf(region: HTMLElement): Shown {
+	let s = shown.get(region);
+	if (!s) {
+		s = { revision: Number(document.body.dataset["drawn"] ?? newest()), etag: region.dataset["etag"] ?? "", wanted: 0 };
+		shown.set(region, s);
+	}
+	return s;
+}
+
+/** Remembers which revision the page was drawn for, before news changes it. */
+export function begin(): void {
+	document.body.dataset["drawn"] = String(newest());
+	for (const region of all()) stateOf(region);
+}
+
+/** Fetches a region until it shows the revision; done when it does, or when nobody answers. */
+function bring(region: HTMLElement, revision: number): Promise<void> {
+	const s = stateOf(region);
+	s.wanted = Math.max(s.wanted, revision);
+	if (s.revision < s.wanted) s.flight ??= fetchAll(region, s).finally(() => {
+		s.flight = undefined;
+		working();
+	});
+	working();
+	return s.flight ?? Promise.resolve();
+}
+
+async function fetchAll(region: HTMLElement, s: Shown): Promise<void> {
+	try {
+		while (s.revision < s.wanted && region.isConnected) await fetchOnce(region, s);
+	} catch {
+		s.wanted = s.revision; // nobody answers: the next news asks again
+	}
+}
+
+async function fetchOnce(region: HTMLElement, s: Shown): Promise<void> {
+	const asked = s.wanted;
+	const answer = await fetch(region.dataset["src"]!, { cache: "no-store", headers: { ...head, ...(s.etag && { "If-None-Match": s.etag }) } });
+	if (!answer.ok && answer.status !== 304) throw new Error(`${answer.status}`);
+	s.revision = Math.max(asked, Number(answer.headers.get("Revision") ?? 0));
+	if (!answer.ok) return;
+	s.etag = answer.headers.get("ETag") ?? "";
+	swap(region, await answer.text(), s.revision);
+}
+
+function swap(region: HTMLElement, text: string, revision: number): void {
+	const page = new DOMParser().parseFromString(text, "text/html");
+	const name = region.dataset["region"]!;
+	const fresh = page.querySelector(`[data-region="${CSS.escape(name)}"]`);
+	if (!fresh) return;
+	const focused = document.activeElement;
+	morph(region, fresh);
+	if (focused instanceof HTMLElement && focused !== document.activeElement && focused.isConnected) focused.focus({ preventScroll: true });
+	for (const then of listeners) then(name, revision);
+}
+
+/** Says for as long as it lasts that something shown is older than the newest revision. */
+function working(): void {
+	document.body.classList.toggle("is-working", all().some((region) => stateOf(region).flight !== undefined));
+}

@@ -1,0 +1,64 @@
+// Buttons for the paper: nearer, farther, the whole sheet; on a narrow window one view at a time.
+
+import { sheet, views, type ViewName } from "./drawing";
+import * as paper from "./paper";
+import { afterSwap } from "./regions";
+
+const narrow = window.matchMedia("(max-width: 640px)");
+const names: readonly (readonly [ViewName, string])[] = [["plan", "plan"], ["side", "side"], ["cross", "across"]];
+const room = 6; // mm of the sheet kept about a view
+
+let only: ViewName = "plan";
+
+export function begin(): void {
+	if (!sheet()) return;
+	const bar = document.createElement("div");
+	bar.className = "paper-tools";
+	bar.setAttribute("role", "group");
+	bar.setAttribute("aria-label", "The paper");
+	bar.append(
+		...names.map(([name, words]) => button(words, words, () => turnTo(name), name)),
+		button("+", "Nearer", () => nearer(1.5)),
+		button("−", "Farther", () => nearer(1 / 1.5)),
+		button("whole", "The whole drawing", paper.whole),
+	);
+	(document.querySelector("main > header") ?? sheet()!).after(bar);
+	narrow.addEventListener("change", layOut);
+	afterSwap((region) => region === "drawing" && layOut());
+	layOut();
+}
+
+function button(words: string, label: string, press: () => void, view?: ViewName): HTMLButtonElement {
+	const b = document.createElement("button");
+	b.type = "button";
+	b.textContent = words;
+	if (label !== words) b.setAttribute("aria-label", label);
+	if (view) b.dataset["only"] = view;
+	b.addEventListener("click", press);
+	return b;
+}
+
+function nearer(times: number): void {
+	const r = sheet()!.getBoundingClientRect();
+	paper.zoom(times, r.left + r.width / 2, r.top + r.height / 2);
+}
+
+function turnTo(name: ViewName): void {
+	only = name;
+	layOut();
+}
+
+let laid = "";
+
+/** Shows one view on a narrow window, all of them on a wide one; the nearness stays if that is so already. */
+function layOut(): void {
+	const on = sheet();
+	if (!on) return;
+	const wanted = narrow.matches ? only : "";
+	for (const [name] of names) on.classList.toggle(`is-only-${name}`, wanted === name);
+	for (const b of document.querySelectorAll<HTMLElement>("[data-only]")) b.setAttribute("aria-pressed", String(b.dataset["only"] === wanted));
+	if (wanted === laid) return;
+	laid = wanted;
+	const box = views().find((v) => v.name === wanted)?.element.getBBox();
+	paper.setHome(box && { x: box.x - room, y: box.y - room, width: box.width + 2 * room, height: box.height + 2 * room });
+}
