@@ -12,7 +12,8 @@
 //     (wheel arches); front, rear and floor are flat.
 //   - A thing is a box, turned or not about the vertical. Only scribed faces are curved: they are cut into slices of at most 5 mm
 //     error, always on the inner side, so a cut thing never stands out of the surface it was cut to.
-//   - Inside a host, walls are as thick as the host's board; a bought host's walls are taken as of no thickness.
+//   - Inside a host, walls are as thick as the host's board; a bought host's walls are taken as of no thickness. A side that the
+//     host has scribed to the lining is open to it: the lining is its inner face.
 //   - A hollow made thing (carcass, bench, locker) stays where it is when a lid or drawer of it moves; a slatted bed stretches;
 //     anything else moves as a whole. A hinge's pin lies so that a thing folds against the face it hinges at, not through it.
 //   - Where a thing stands against a curved side and a curved roof at once, the roof is taken where the side has been reached at

@@ -24,7 +24,6 @@ type frame struct {
 	faces   [6]float64 // flat faces; for curved ones the face of the box about the frame
 	curved  [6]bool    // these follow the room
 	room    Room       // what curved faces follow
-	inset   [6]float64 // how far inside the room's surface a curved face lies
 	origin  [3]float64
 	outward bool // against means outside the faces
 	hang    bool // z left out: against the roof instead of on the floor
@@ -38,21 +37,21 @@ func (f *frame) Floor() float64 { return f.faces[floor] }
 
 func (f *frame) Left(x, z float64) float64 {
 	if f.curved[left] {
-		return f.room.Left(x, z) + f.inset[left]
+		return f.room.Left(x, z)
 	}
 	return f.faces[left]
 }
 
 func (f *frame) Right(x, z float64) float64 {
 	if f.curved[right] {
-		return f.room.Right(x, z) - f.inset[right]
+		return f.room.Right(x, z)
 	}
 	return f.faces[right]
 }
 
 func (f *frame) Roof(x, y float64) float64 {
 	if f.curved[roof] {
-		return f.room.Roof(x, y) - f.inset[roof]
+		return f.room.Roof(x, y)
 	}
 	return f.faces[roof]
 }
@@ -103,11 +102,12 @@ func flat(b Box) frame {
 	return frame{faces: [6]float64{b.MinX, b.MaxX, b.MinY, b.MaxY, b.MinZ, b.MaxZ}}
 }
 
-// within is the frame of what stands in a host: its inner faces. A face that the host has scribed to the room follows it.
+// within is the frame of what stands in a host: its inner faces. A side that the host has scribed to the room is open to it: there
+// the room's surface is the inner face.
 func within(host *Standing, board float64, r Room) frame {
 	b := host.Box
 	f := flat(Box{b.MinX + board, b.MinY + board, b.MinZ + board, b.MaxX - board, b.MaxY - board, b.MaxZ - board})
-	f.follow(host, board, r)
+	f.follow(host, r)
 	f.origin = [3]float64{f.faces[front], (f.faces[left] + f.faces[right]) / 2, f.faces[floor]}
 	return f
 }
@@ -116,19 +116,18 @@ func within(host *Standing, board float64, r Room) frame {
 func upon(host *Standing, r Room) frame {
 	b := host.Box
 	f := flat(Box{b.MinX, b.MinY, b.MaxZ, b.MaxX, b.MaxY, max(b.MaxZ, r.Roof((b.MinX+b.MaxX)/2, 0))})
-	f.follow(host, 0, r)
-	f.curved[roof], f.room = true, r
-	f.inset[roof] = 0
+	f.follow(host, r)
+	f.curved[roof] = true
 	f.origin = [3]float64{b.MinX, (b.MinY + b.MaxY) / 2, b.MaxZ}
 	return f
 }
 
 // follow lets the sides that the host has scribed to the room follow the room.
-func (f *frame) follow(host *Standing, board float64, r Room) {
+func (f *frame) follow(host *Standing, r Room) {
 	f.room = r
-	for _, s := range host.scribed {
+	for _, s := range host.Scribed {
 		if s == left || s == right {
-			f.curved[s], f.inset[s] = true, board
+			f.faces[s], f.curved[s] = faceOf(host.Box, s), true
 		}
 	}
 }

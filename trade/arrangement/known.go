@@ -13,7 +13,6 @@ type question struct {
 	scribed [6]bool
 	faces   [6]float64
 	curved  [6]bool
-	inset   [6]float64
 	origin  [3]float64
 	outward bool
 	hang    bool
@@ -29,7 +28,7 @@ type answer struct {
 func (s *standing) question() question {
 	q := question{
 		size: s.size, turn: s.turn, rules: s.rules, scribed: s.scribed, faces: s.frame.faces, curved: s.frame.curved,
-		inset: s.frame.inset, origin: s.frame.origin, outward: s.frame.outward, hang: s.frame.hang,
+		origin: s.frame.origin, outward: s.frame.outward, hang: s.frame.hang,
 	}
 	for axis, r := range s.rules {
 		for i, p := range [2]build.Point{r.A, r.B} {

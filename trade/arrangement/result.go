@@ -20,7 +20,7 @@ type Standing struct {
 	Undecided string      // why it has no place, in words; empty if it has one
 	Off       bool        // it is out of the van
 	Moved     bool        // not where it rests
-	scribed   []side
+	Scribed   []side      // faces cut to the surfaces of the room, from within
 }
 
 // Placed says whether the fitting has a solid.

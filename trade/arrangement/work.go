@@ -147,10 +147,10 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 	st := standing{size: size, turn: turn, rules: r, frame: &f, others: w.box}
 	for _, face := range thing.Scribe {
 		st.scribed[sideOf[face]] = true
-		s.scribed = append(s.scribed, sideOf[face])
+		s.Scribed = append(s.Scribed, sideOf[face])
 	}
 	st.spanTurned()
-	a := w.answer(&st, s.scribed)
+	a := w.answer(&st, s.Scribed)
 	s.Box, s.Solid = a.box, a.solid
 	if s.Box.Empty() {
 		s.Middle = [3]float64{(s.Box.MinX + s.Box.MaxX) / 2, (s.Box.MinY + s.Box.MaxY) / 2, (s.Box.MinZ + s.Box.MaxZ) / 2}

@@ -13,7 +13,7 @@
 //   - Soft things give: each says which share of its least dimension.
 //   - Under a sitter a cushion gives a quarter of its thickness (common practice, no source).
 //   - Who sits puts the head where the seat has most room over it, at least 200 from its front edge and 150 from its back.
-//   - Who stands at a fitting has the head 150 before it; who stands nowhere by name stands where the free floor has most room.
+//   - Who stands at a fitting has the head 200 before it; who stands nowhere by name stands where the free floor has most room.
 //   - The way from the side door is measured across the van at every 50 mm, from 100 to 1400 above the floor, up to each fitting
 //     at which somebody lies, sits or cooks; that a way swerves is not seen.
 //

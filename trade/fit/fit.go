@@ -40,6 +40,8 @@ type worker struct {
 	people   map[string]int
 	result   Result
 	carriers []int // index of each fitting's carrier, -1 for none
+	roof     float64
+	roofSeen bool
 }
 
 func newWorker(in Inputs) *worker {

@@ -13,10 +13,10 @@ import (
 
 // Allowances for heads and seats [mm].
 const (
-	headWide   = 180  // a head and some air, across and along
+	headWide   = 160  // a head, across and along (from memory: 155)
 	fromEdge   = 200  // from the front edge of a seat to the middle of the head, least
 	fromBack   = 150  // from its back
-	beforeWork = 150  // from the edge of what somebody stands at to the middle of the head
+	beforeWork = 200  // from the edge of what somebody stands at to the middle of the head: half a body's depth and some air
 	stoops     = 1200 // what begins above this over the floor is overhead; below it nobody stands there
 	slump      = 40   // slumped people need 35 to 50 less
 	presses    = 0.25 // share of a cushion's thickness that a sitter presses it

@@ -47,9 +47,10 @@ type Mode struct {
 
 // Standing is where a fitting is in a mode.
 type Standing struct {
-	Solid solid.Solid // empty if it is nowhere
-	Box   solid.Bounds
-	Moved bool // not where it rests
+	Solid   solid.Solid // empty if it is nowhere
+	Box     solid.Bounds
+	Moved   bool         // not where it rests
+	Scribed []solid.Side // faces cut to the room from within: not judged while it rests
 }
 
 // Person is one who lives aboard.

@@ -3,6 +3,7 @@ package fit
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
@@ -52,15 +53,70 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 
 // excess of the box first; only when it stands out does the cut solid matter.
 func (w *worker) excess(s *Standing, side solid.Side) float64 {
-	by := solid.Box(s.Box).ExcessAt(w.in.Room, side, step)
+	if !s.Moved && slices.Contains(s.Scribed, side) {
+		return 0
+	}
+	by := w.boxExcess(s.Box, side)
 	if by <= touching || len(s.Solid) == 1 && len(s.Solid[0].Outline) == 4 && s.Solid[0].Bounds() == s.Box && isBox(s.Solid[0]) {
 		return by
 	}
 	by = math.Inf(-1)
 	for _, p := range s.Solid {
-		by = max(by, p.ExcessAt(w.in.Room, side, step))
+		if side == solid.Roof {
+			by = max(by, w.roofExcess(p.Bounds()))
+		} else {
+			by = max(by, p.ExcessAt(room, side, step))
+		}
 	}
 	return by
+}
+
+func (w *worker) boxExcess(b solid.Bounds, side solid.Side) float64 {
+	if side == solid.Roof {
+		return w.roofExcess(b)
+	}
+	return solid.Box(b).ExcessAt(w.in.Room, side, step)
+}
+
+// roofMargin is how far [mm] below the lowest roof near the middle of the van a thing counts as clear of the roof unseen.
+const roofMargin = 150
+
+// roofExcess is how far a box stands out of the roof. What stands out of a side is that side's matter: the roof is looked at only
+// between the sides at the height of the box's top.
+func (w *worker) roofExcess(b solid.Bounds) float64 {
+	if over := b.MaxZ - (w.lowRoof() - roofMargin); over <= 0 {
+		return over
+	}
+	r := w.in.Room
+	n := solid.Every(b.MaxY-b.MinY, step)
+	return solid.Greatest(b.MinX, b.MaxX, 0, 1, solid.Grid{U: solid.Every(b.MaxX-b.MinX, step), V: n}, func(x, t float64) float64 {
+		y := b.MinY + t*(b.MaxY-b.MinY)
+		y = min(max(y, r.Left(x, b.MaxZ)), r.Right(x, b.MaxZ))
+		return b.MaxZ - r.Roof(x, y)
+	})
+}
+
+// lowRoof is the lowest the roof comes over the middle of the van, looked for once.
+func (w *worker) lowRoof() float64 {
+	if w.roofSeen {
+		return w.roof
+	}
+	r := w.in.Room
+	w.roof, w.roofSeen = math.Inf(1), true
+	for _, x := range spread(r.Front(), r.Rear(), 250) {
+		for _, y := range spread(0.6*r.Left(x, r.Floor()+600), 0.6*r.Right(x, r.Floor()+600), 300) {
+			w.roof = min(w.roof, r.Roof(x, y))
+		}
+	}
+	return w.roof
+}
+
+// grazed is the room with its roof seen from a touch further in. What only touches a steep side stands by a hair out of it, and the
+// roof there would be where that side was last so wide, far below.
+type grazed struct{ solid.Region }
+
+func (g grazed) Roof(x, y float64) float64 {
+	return max(g.Region.Roof(x, y), g.Region.Roof(x, y-math.Copysign(min(touching, math.Abs(y)), y)))
 }
 
 // isBox says whether a prism of four corners fills its bounds.
