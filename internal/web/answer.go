@@ -14,24 +14,8 @@ import (
 	"tumblehome/internal/store"
 )
 
-// asked tells the three kinds of reader apart: a script that speaks JSON, a page with script that wants a piece of itself, a plain browser.
-type asked int
-
-const (
-	plainly asked = iota
-	forPiece
-	forJSON
-)
-
-func askedBy(r *http.Request) asked {
-	switch {
-	case isJSON(r) || r.Header.Get("X-Tumblehome") != "":
-		return forJSON
-	case r.Header.Get("HX-Request") == "true":
-		return forPiece
-	}
-	return plainly
-}
+// byScript tells a page's script, which is answered with JSON or with pieces of pages, from a plain browser.
+func byScript(r *http.Request) bool { return isJSON(r) || r.Header.Get("X-Tumblehome") != "" }
 
 // done answers a change that was saved: by its sentence, by the field as it now reads, or by sending a plain browser back where it came from.
 func (s *Server) done(w http.ResponseWriter, r *http.Request) {
@@ -40,14 +24,11 @@ func (s *Server) done(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, err)
 		return
 	}
-	switch askedBy(r) {
-	case forJSON:
+	if byScript(r) {
 		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "sentence": now.Said})
-	case forPiece:
-		s.sendPiece(w, r, http.StatusOK, now, nil)
-	default:
-		http.Redirect(w, r, backTo(r), http.StatusSeeOther)
+		return
 	}
+	http.Redirect(w, r, backTo(r), http.StatusSeeOther)
 }
 
 // refusal is a change that was not saved, and why.
@@ -86,14 +67,11 @@ func (s *Server) refuse(w http.ResponseWriter, r *http.Request, err error, typed
 		s.fail(w, r, headErr)
 		return
 	}
-	switch askedBy(r) {
-	case forJSON:
+	if byScript(r) {
 		sendJSON(w, f.Status, f.json())
-	case forPiece:
-		s.sendPiece(w, r, f.Status, now, f)
-	default:
-		s.sendRefusal(w, r, now, f)
+		return
 	}
+	s.sendRefusal(w, r, now, f)
 }
 
 // refusalOf sorts errors: what the reader can mend, and what is a failure of the program.
@@ -165,6 +143,9 @@ func faultWords(f build.Fault) string {
 
 func (f *refusal) json() map[string]any {
 	out := map[string]any{"message": f.Says}
+	if f.Held != nil {
+		out["message"] = f.Held.inFull()
+	}
 	if len(f.Wrong) > 0 {
 		out["wrong"] = f.Wrong
 	}

@@ -25,6 +25,15 @@ func (e *errHeld) Error() string {
 	return capital(unhyphen(e.ID)) + " is still wanted elsewhere. Take it out there first, or take out all of it:"
 }
 
+// inFull is the sentence with the places, for a reader who sees no list.
+func (e *errHeld) inFull() string {
+	words := make([]string, len(e.Places))
+	for i, p := range e.Places {
+		words[i] = pathWords(p.Path())
+	}
+	return e.Error() + " " + strings.Join(words, "; ") + "."
+}
+
 // nudgeFitting moves a fitting by some millimetres, or turns it, for whoever uses no pointer.
 func (s *Server) nudgeFitting(w http.ResponseWriter, r *http.Request) {
 	m, base, err := readNudge(r)

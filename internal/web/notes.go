@@ -47,12 +47,16 @@ func concern(page, code string) bool {
 
 func (n note) anchor() string { return "note-" + count(n.Number) }
 
+// about is what the note is about in the first place.
 func (n note) about() string {
 	if len(n.About) == 0 {
 		return ""
 	}
 	return n.About[0]
 }
+
+// all that the note is about, for the page's script.
+func (n note) all() string { return strings.Join(n.About, " ") }
 
 // why is the page that explains the note.
 func (n note) why() string {

@@ -47,9 +47,6 @@ func wayTitle(name string) string {
 	return "Pages"
 }
 
-// htmxConfig keeps htmx from inserting styles and from reopening what the reader has folded.
-const htmxConfig = `{"includeIndicatorCSS":false,"history":false,"morphIgnore":["data-htmx-powered","open"]}`
-
 func (s *Server) showPage(name string) http.HandlerFunc {
 	return func(w http.ResponseWriter, r *http.Request) {
 		now, err := s.desk.head(r.Context())

@@ -55,6 +55,7 @@ func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	sum := digest(text.Bytes())
+	w.Header().Set("Revision", count(now.Revision.N))
 	w.Header().Set("ETag", `"`+sum+`"`)
 	w.Header().Set("Cache-Control", "no-cache")
 	if r.Header.Get("If-None-Match") == `"`+sum+`"` {
@@ -68,21 +69,5 @@ func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
-	w.Header().Set("X-Revision", count(now.Revision.N))
 	_, _ = w.Write(text.Bytes()) // a reader that left needs no answer
-}
-
-// sendPiece answers a form, sent by script, with the region it stands in.
-func (s *Server) sendPiece(w http.ResponseWriter, r *http.Request, status int, now *state, f *refusal) {
-	name, page := r.PostFormValue("region"), r.PostFormValue("page")
-	draw, ok := regions()[name]
-	if !ok {
-		name, draw = "said", saidRegion
-	}
-	if _, known := s.pages[page]; !known {
-		page = "arrangement"
-	}
-	v := s.viewOf(r, now, page, r.PostFormValue("mode")).in(name)
-	v.Refused = f
-	s.send(w, r, status, draw(v))
 }

@@ -20,7 +20,7 @@ type view struct {
 	*state
 	Page    string // which page
 	Mode    string // drive, day, night, the builder's own, or today
-	Region  string // the region being drawn; the forms in it name it, to be answered with it
+	Region  string // the region being drawn; ids begin with it, since one value may stand in two
 	Base    int    // the revision that forms are made for
 	Refused *refusal
 	ctx     context.Context
@@ -54,25 +54,9 @@ func (v view) regionAddress(name string) string {
 	return "/region/" + name + "?mode=" + url.QueryEscape(v.Mode) + "&page=" + url.QueryEscape(v.Page)
 }
 
-// region makes an element one that fetches itself when there is news.
+// region makes an element one that script fetches again when it shows something older than the newest revision.
 func (v view) region(name string) templ.Attributes {
-	return templ.Attributes{
-		"id": "region-" + name, "data-region": name, "data-src": v.regionAddress(name),
-		"hx-get": v.regionAddress(name), "hx-trigger": "news from:body", "hx-swap": "outerMorph",
-	}
-}
-
-// sends makes a form one that, with script, is answered with the region it stands in.
-func (v view) sends(action string) templ.Attributes {
-	return templ.Attributes{
-		"method": "post", "action": action,
-		"hx-post": action, "hx-target": "#region-" + v.Region, "hx-swap": "outerMorph",
-	}
-}
-
-// opens makes a link one that, with script, shows its page beside the drawing instead of leaving it.
-func (v view) opens(address string) templ.Attributes {
-	return templ.Attributes{"href": address, "hx-get": address, "hx-target": "#beside", "hx-swap": "innerHTML"}
+	return templ.Attributes{"id": "region-" + name, "data-region": name, "data-src": v.regionAddress(name)}
 }
 
 // text is what stands at a place of the document; where a value was refused, what was typed there.
