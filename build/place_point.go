@@ -41,6 +41,9 @@ func parsePoint(text string) (Point, *quantity.Fault) {
 		return Point{Plus: length}, nil
 	}
 	p := Point{Of: m[1], Face: m[2]}
+	if p.Of != "" && !isID(p.Of) {
+		return Point{}, axisFault("`"+p.Of+"` is no id of a fitting", "")
+	}
 	if fault := p.knowsFace(text); fault != nil {
 		return Point{}, fault
 	}
