@@ -6,7 +6,8 @@ import { Marks } from "./marks";
 import { Motion } from "./motion";
 import * as paper from "./paper";
 import { current as selected, select } from "./selection";
-import { snap } from "./snap";
+import { snap, type Caught } from "./snap";
+import type { Faces } from "./wire";
 
 const threshold = 4; // px before a press becomes a drag
 const pull = 15; // mm from which a face catches, at the drawing's whole size
@@ -104,9 +105,16 @@ function follow(d: Drag, motion: Motion): void {
 	const axes = axesOf[d.view.name];
 	const tolerance = Math.max(pull / paper.nearness(), (leastPull * mm) / d.view.scale);
 	const free = d.at.altKey || !motion.trial;
-	const { shift, caught } = free ? { shift: whole(wanted), caught: [] } : snap(motion.trial!, wanted, axes, tolerance);
+	const { shift, caught } = free ? { shift: whole(wanted), caught: [] as const } : snap(motion.trial!, wanted, axes, tolerance);
 	d.marks?.show(shift, caught);
-	if (shift.dx !== motion.shift.dx || shift.dy !== motion.shift.dy || shift.dz !== motion.shift.dz) motion.to(shift);
+	if (shift.dx !== motion.shift.dx || shift.dy !== motion.shift.dy || shift.dz !== motion.shift.dz) motion.to(shift, 0, facesOf(motion, caught));
+}
+
+/** What the document may say it stands against. Upon or in a carrier the room's words mean the carrier's own faces, so they are left out. */
+function facesOf(motion: Motion, caught: readonly Caught[]): Faces {
+	const carried = motion.trial?.carried ?? false;
+	const named = caught.filter((c) => c.against && !(carried && !c.face.includes(".")));
+	return Object.fromEntries(named.map((c) => [c.axis, c.face]));
 }
 
 const apart = (a: PointerEvent, b: PointerEvent) => Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY);

@@ -11,7 +11,7 @@ import * as shifts from "./shifts";
 import { speak } from "./speak";
 import * as strip from "./strip";
 import { Trial } from "./trial";
-import type { Move, Preview } from "./wire";
+import type { Faces, Move, Preview } from "./wire";
 
 let underWay: Motion | undefined;
 
@@ -21,6 +21,7 @@ export const current = (): Motion | undefined => underWay;
 export class Motion {
 	shift: Shift = still;
 	turn = 0;
+	snap: Faces = {};
 	trial: Trial | undefined;
 	onSwap: () => void = () => {};
 	readonly #previews: Previews;
@@ -46,9 +47,10 @@ export class Motion {
 		return this.trial?.family ?? [this.id];
 	}
 
-	to(shift: Shift, turn = 0): void {
+	to(shift: Shift, turn = 0, snap: Faces = {}): void {
 		this.shift = shift;
 		this.turn = turn;
+		this.snap = snap;
 		shifts.shift(this.#family, shift);
 		if (this.trial) {
 			const found = this.trial.at(shift);
@@ -96,7 +98,7 @@ export class Motion {
 	}
 
 	#move(): Move {
-		return { fitting: this.id, ...this.shift, turn: this.turn };
+		return { fitting: this.id, ...this.shift, turn: this.turn, snap: this.snap };
 	}
 
 	// Where the server's answer and the prediction differ, the answer wins.

@@ -7,14 +7,15 @@ import type { Face, Trial } from "./trial";
 /** Positions off every face are whole multiples of this [mm], as the pages round. */
 const step = 5;
 
-/** Faces that only line up pull half as far as faces that touch, and not beyond this distance [mm]. */
+/** Faces in line pull half as far as faces laid against each other, and none beyond this distance [mm]. */
 const reach = 600;
 
-/** A face that was snapped to, to be shown. */
+/** A face that was snapped to: laid against it, or only in line with it. */
 export interface Caught {
 	readonly axis: Axis;
 	readonly at: number;
 	readonly face: string;
+	readonly against: boolean;
 }
 
 export interface Snapped {
@@ -47,27 +48,38 @@ function pulls(trial: Trial, axis: Axis, shift: Shift, tolerance: number): Pull[
 	const i = indexOf[axis];
 	const wanted = [shift.dx, shift.dy, shift.dz][i]!;
 	const found: Pull[] = [];
-	const add = (by: number, reaches: number, to?: Caught) => {
+	const add = (by: number, reaches: number, caught?: Caught) => {
 		const strain = Math.abs(by - wanted) / reaches;
-		if (strain <= 1) found.push(to ? { by, strain, caught: { axis, at: to.at, face: to.face } } : { by, strain });
+		if (strain <= 1) found.push(caught ? { by, strain, caught } : { by, strain });
 	};
 	add(0, tolerance / 2);
 	for (const face of trial.faces[axis]) {
-		const weight = pullOf(face, trial.box, shift, i);
-		if (weight === 0) continue;
-		for (const end of [trial.box.min[i], trial.box.max[i]]) add(tenth(face.at - end), tolerance * weight, face);
+		const near = nearness(face, trial.box, shift, i);
+		for (const end of ["min", "max"] as const) {
+			const against = touches(face, end);
+			if (near === 0 || (!against && !face.of)) continue; // nothing stands beyond the room's faces
+			const whole = against && near === 1;
+			add(tenth(face.at - trial.box[end][i]!), whole ? tolerance : tolerance / 2, { axis, at: face.at, face: face.face, against: whole });
+		}
 	}
 	if (axis === "y") for (const to of ["left", "right"] as const) {
 		const gap = trial.room.gap(trial.prisms, shift, to);
 		const by = tenth(shift.dy + (to === "left" ? -gap : gap));
 		const end = to === "left" ? trial.box.min[1] : trial.box.max[1];
-		if (Number.isFinite(gap)) add(by, tolerance, { axis, at: end + by, face: to });
+		if (Number.isFinite(gap)) add(by, tolerance, { axis, at: end + by, face: to, against: true });
 	}
 	return found;
 }
 
-// pullOf is 1 for a face that the box may touch, a half for one to line up with, 0 for one far away.
-function pullOf(face: Face, box: Bounds, shift: Shift, axis: number): number {
+/** Whether an end of a box would lie against a face, not in line with it: behind what is before it, within what is around it. */
+function touches(face: Face, end: "min" | "max"): boolean {
+	const name = face.face.slice(face.face.lastIndexOf(".") + 1);
+	const high = name === "rear" || name === "right" || name === "top" || name === "roof";
+	return high === (face.of ? end === "min" : end === "max");
+}
+
+// nearness is 1 for a face that the box passes, a half for one beside its way, 0 for one far away.
+function nearness(face: Face, box: Bounds, shift: Shift, axis: number): number {
 	const other = face.of;
 	if (!other) return 1;
 	const by = [shift.dx, shift.dy, shift.dz];

@@ -31,6 +31,7 @@ interface Body {
 
 export class Trial {
 	readonly family: ReadonlySet<string>;
+	readonly carried: boolean; // it stands in or upon another
 	readonly box: Bounds;
 	readonly prisms: readonly Prism[];
 	readonly room: Room;
@@ -45,6 +46,7 @@ export class Trial {
 		this.family = family(kit, id);
 		const line = carriers(kit, id);
 		const own = kit.fittings.find((f) => f.id === id);
+		this.carried = line.length > 0;
 		this.#host = own?.in ? line[0] : undefined;
 		const around = new Set(own?.in ? line.map((f) => f.id) : []);
 		this.#moving = kit.fittings.filter((f) => this.family.has(f.id)).map(body);

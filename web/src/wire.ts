@@ -1,11 +1,16 @@
 // Talking with the server: what goes out says that a script sends it, and what comes back is sorted.
 
 import type { Shift } from "./geometry";
+import type { Axis } from "./kit";
 
-/** One fitting to be moved [mm] and turned [degrees, counter-clockwise from above]. */
+/** The faces that a fitting is laid against, by axis, as the kit names them. */
+export type Faces = Readonly<Partial<Record<Axis, string>>>;
+
+/** One fitting to be moved [mm], turned [degrees, clockwise from above] and laid against faces. */
 export interface Move extends Shift {
 	readonly fitting: string;
 	readonly turn: number;
+	readonly snap: Faces;
 }
 
 export interface Saved {
@@ -50,6 +55,7 @@ export class Refused extends Error {
 		readonly wrong: Readonly<Record<string, string>> = {},
 		readonly conflict: readonly Clash[] = [],
 		readonly revision = 0,
+		readonly held = false, // it would be done together with what hangs on it
 	) {
 		super(message);
 	}
@@ -91,8 +97,8 @@ async function reach(path: string, request: RequestInit): Promise<Response> {
 async function refusal(answer: Response): Promise<Refused> {
 	const text = await answer.text();
 	try {
-		const said = JSON.parse(text) as { message?: string; wrong?: Record<string, string>; conflict?: Clash[]; revision?: number };
-		return new Refused(answer.status, said.message ?? "", said.wrong, said.conflict, said.revision);
+		const said = JSON.parse(text) as Partial<Pick<Refused, "message" | "wrong" | "conflict" | "revision" | "held">>;
+		return new Refused(answer.status, said.message ?? "", said.wrong, said.conflict, said.revision, said.held);
 	} catch {
 		return new Refused(answer.status, text.trim() || silent);
 	}

@@ -6,7 +6,7 @@ import { Previews, type Asked } from "../src/preview";
 import { Speaker } from "../src/speak";
 import { Refused, type Preview } from "../src/wire";
 
-const question = (dx: number): Asked => ({ revision: 1, mode: "day", moves: [{ fitting: "settle", dx, dy: 0, dz: 0, turn: 0 }] });
+const question = (dx: number): Asked => ({ revision: 1, mode: "day", moves: [{ fitting: "settle", dx, dy: 0, dz: 0, turn: 0, snap: {} }] });
 const answer = (sentence: string): Preview => ({ revision: 1, figures: [], appeared: [], cleared: [], sentence, fouls: [] });
 const later = () => new Promise<void>((done) => queueMicrotask(() => queueMicrotask(() => queueMicrotask(done))));
 

@@ -102,16 +102,19 @@ test("a bump in the side that no corner meets is seen", () => {
 test("faces within reach catch, others leave whole steps of 5 mm", () => {
 	const trial = new Trial(kit, "bench");
 	const at = (dx: number) => snap(trial, by(dx), ["x"], 15);
-	assert.deepEqual(at(-91), { shift: by(-100), caught: [{ axis: "x", at: 900, face: "galley.rear" }] });
-	assert.deepEqual(at(992), { shift: by(1000), caught: [{ axis: "x", at: 3000, face: "rear" }] });
+	assert.deepEqual(at(-91), { shift: by(-100), caught: [{ axis: "x", at: 900, face: "galley.rear", against: true }] });
+	assert.deepEqual(at(992), { shift: by(1000), caught: [{ axis: "x", at: 3000, face: "rear", against: true }] });
 	assert.deepEqual(at(317.2), { shift: by(315), caught: [] });
+	assert.deepEqual(at(-794), { shift: by(-800), caught: [{ axis: "x", at: 200, face: "galley.front", against: false }] }); // in line only
+	assert.deepEqual(at(-790), { shift: by(-790), caught: [] });
+	assert.deepEqual(at(1995), { shift: by(1995), caught: [] }); // nothing stands beyond the rear
 	assert.deepEqual(at(3), { shift: by(0), caught: [] }); // where it came from
 });
 
 test("the side of the room catches at the place the fitting is dragged to", () => {
 	const { shift, caught } = snap(new Trial(kit, "bench"), by(200, 12), ["x", "y"], 15);
 	assert.deepEqual(shift, by(200, 20));
-	assert.deepEqual(caught, [{ axis: "y", at: 900, face: "right" }]);
+	assert.deepEqual(caught, [{ axis: "y", at: 900, face: "right", against: true }]);
 });
 
 test("a van of 200 fittings is tried in well under a frame", () => {
