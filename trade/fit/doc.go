@@ -2,7 +2,7 @@
 //
 // It takes the finished room and the solids of every fitting in every mode and says: what stands out of the finished surfaces,
 // what fouls what and by which way it is soonest out, whether beds are long and wide enough for who lies in them, whether heads
-// clear the roof sitting and standing, how wide the way from the side door is, and how high the van is with all that is on its
+// clear the roof sitting and standing, how wide the way from the side door is, whether two ways out are left at night, and how high the van is with all that is on its
 // roof.
 //
 // Axes are the document's: x rearwards, y to the right, z up from the bare load floor; all lengths in mm.

@@ -18,6 +18,10 @@ var Explanations = []finding.Explanation{
 		Clear: "A lower seat, a thinner cushion, or another place to sit."},
 	{Code: "fit.headroom.stand", Meaning: "Somebody cannot stand upright where they stand.", Why: "Discomfort: cooking and dressing are done stooping.",
 		Clear: "A thinner floor or ceiling, a window in the roof, or living with it."},
+	{Code: "fit.way-out", Meaning: "Fewer than two ways out are free while somebody sleeps.", Why: "One may be barred by fire or by another car.",
+		Clear: "Keep a second door or hatch free at night."},
+	{Code: "fit.way-out.blocked", Meaning: "Something stands before a way out while somebody sleeps.", Why: "One way less in the dark.",
+		Clear: "Move it, or see that two others stay free."},
 	{Code: "fit.walkway", Meaning: "The way from the side door to a bed, a seat or the cooker is narrow.", Why: "It is the way out in the dark.",
 		Clear: "Move or narrow what stands beside it."},
 }

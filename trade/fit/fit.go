@@ -28,6 +28,7 @@ func Work(in Inputs) Result {
 	w.beds()
 	w.heads()
 	w.walkway()
+	w.ways()
 	w.height()
 	finding.Sort(w.result.Findings)
 	return w.result

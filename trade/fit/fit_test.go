@@ -239,3 +239,42 @@ func BenchmarkWork(b *testing.B) {
 		fit.Work(v.in)
 	}
 }
+
+func TestTwoWaysOutAreLeftAtNight(t *testing.T) {
+	asleep := func(boxes ...solid.Bounds) *van {
+		v := in(high).person("a", 1670).put(fit.Fitting{ID: "bed", Rests: true}, box(2000, 2900, -900, 900, 400, 460))
+		for i, b := range boxes {
+			v.put(fit.Fitting{ID: fmt.Sprint("it", i)}, b)
+		}
+		v.mode("night", nil, fit.Pose{Person: "a", Does: "lies", At: "bed", Head: "left"})
+		v.in.Openings = []fit.Opening{
+			{ID: "rear", Through: "rear", Y: [2]float64{-700, 700}, Z: [2]float64{0, 1500}, WayOut: true},
+			{ID: "side", Through: "left", X: [2]float64{100, 1000}, Z: [2]float64{0, 1500}, WayOut: true},
+			{ID: "window", Through: "right", X: [2]float64{100, 700}, Z: [2]float64{800, 1200}},
+		}
+		return v
+	}
+	tests := []struct {
+		name string
+		v    *van
+		ways float64
+		want string
+	}{
+		{"over the bed to the rear, and by the side", asleep(), 2, ""},
+		{"a box in half of the door leaves enough", asleep(box(100, 500, -900, -400, 40, 1600)), 2, ""},
+		{"a box in the middle of the door leaves too little on either side", asleep(box(400, 700, -900, -400, 40, 1600)), 1,
+			"fault fit.way-out night [night] 1\nnote fit.way-out.blocked it0 side [night]"},
+		{"well before the door it does not matter", asleep(box(400, 700, -500, -100, 40, 1600)), 2, ""},
+		{"both are blocked", asleep(box(100, 1000, -800, -400, 40, 1600), box(2700, 2890, -800, 800, 460, 1300)), 0,
+			"danger fit.way-out night [night] 0\nnote fit.way-out.blocked it0 side [night]\nnote fit.way-out.blocked it1 rear [night]"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			r := fit.Work(tt.v.in)
+			sound(t, r)
+			if got := figure(t, r, "fit.ways-out").Value; got != tt.ways || told(r) != tt.want {
+				t.Errorf("ways %g, findings\n%s\nwant %g,\n%s", got, told(r), tt.ways, tt.want)
+			}
+		})
+	}
+}

@@ -73,4 +73,5 @@ type Opening struct {
 	Through string
 	X, Y, Z [2]float64 // extents; the axis it goes through is not used
 	Door    bool
+	WayOut  bool // opens from inside without tools
 }

@@ -65,7 +65,7 @@ func (w *worker) excess(s *Standing, side solid.Side) float64 {
 		if side == solid.Roof {
 			by = max(by, w.roofExcess(p.Bounds()))
 		} else {
-			by = max(by, p.ExcessAt(room, side, step))
+			by = max(by, p.ExcessAt(w.in.Room, side, step))
 		}
 	}
 	return by
@@ -109,14 +109,6 @@ func (w *worker) lowRoof() float64 {
 		}
 	}
 	return w.roof
-}
-
-// grazed is the room with its roof seen from a touch further in. What only touches a steep side stands by a hair out of it, and the
-// roof there would be where that side was last so wide, far below.
-type grazed struct{ solid.Region }
-
-func (g grazed) Roof(x, y float64) float64 {
-	return max(g.Region.Roof(x, y), g.Region.Roof(x, y-math.Copysign(min(touching, math.Abs(y)), y)))
 }
 
 // isBox says whether a prism of four corners fills its bounds.

@@ -76,7 +76,10 @@ func told(r fit.Result) string {
 		if f.Mode != "" {
 			line += " [" + f.Mode + "]"
 		}
-		lines = append(lines, fmt.Sprintf("%s %.0f", line, f.Measured.Value))
+		if f.Measured != nil {
+			line += fmt.Sprintf(" %.0f", f.Measured.Value)
+		}
+		lines = append(lines, line)
 	}
 	return strings.Join(lines, "\n")
 }

@@ -12,11 +12,11 @@ import (
 )
 
 const (
-	escapeWidth = 450 // mm
-	sidling     = 370 // mm
-	bodyFrom    = 100 // above the floor [mm]: lower things are stepped over
-	bodyTo      = 1400
-	across      = 50 // mm between the places measured
+	escapeWidth = 450  // mm
+	sidling     = 370  // mm
+	bodyFrom    = 100  // above the floor [mm]: lower things are stepped over
+	bodyTo      = 1400 // shoulders; in a low van three quarters of its height
+	across      = 50   // mm between the places measured
 )
 
 var walkSource = finding.Source{
@@ -63,7 +63,7 @@ func (w *worker) goals() []int {
 	var goals []int
 	for _, mode := range w.in.Modes {
 		for _, pose := range mode.Poses {
-			if i, ok := w.index[pose.At]; ok && w.in.Fittings[i].Where == "" && !slices.Contains(goals, i) {
+			if i, ok := w.index[pose.At]; ok && !w.in.Fittings[i].isOutside() && !slices.Contains(goals, i) {
 				goals = append(goals, i)
 			}
 		}
@@ -71,6 +71,9 @@ func (w *worker) goals() []int {
 	slices.Sort(goals)
 	return goals
 }
+
+// isOutside says whether a fitting is outside the van or under it.
+func (f Fitting) isOutside() bool { return f.Where == "outside" || f.Where == "under" }
 
 // way is the narrowest place between a door and a fitting: across the gap between them, or where they overlap along the van.
 func (w *worker) way(mode *Mode, door Opening, goal solid.Bounds) narrow {
@@ -99,12 +102,13 @@ func (w *worker) way(mode *Mode, door Opening, goal solid.Bounds) narrow {
 func (w *worker) gaps(mode *Mode, x float64) []gap {
 	r := w.in.Room
 	low, high := math.Inf(-1), math.Inf(1)
-	for _, z := range [3]float64{bodyFrom, (bodyFrom + bodyTo) / 2, bodyTo} {
+	top := w.shoulders(x)
+	for _, z := range [3]float64{bodyFrom, (bodyFrom + top) / 2, top} {
 		low, high = max(low, r.Left(x, r.Floor()+z)), min(high, r.Right(x, r.Floor()+z))
 	}
 	var taken []gap
 	for i := range mode.Standings {
-		if g, ok := w.takes(mode, i, x); ok {
+		if g, ok := w.takes(mode, i, x, top); ok {
 			taken = append(taken, g)
 		}
 	}
@@ -122,16 +126,21 @@ func (w *worker) gaps(mode *Mode, x float64) []gap {
 	return slices.DeleteFunc(free, func(g gap) bool { return g.to <= g.from })
 }
 
-// takes is what a fitting takes of the floor at x.
-func (w *worker) takes(mode *Mode, i int, x float64) (gap, bool) {
+// shoulders is how high above the floor a body is wide at x.
+func (w *worker) shoulders(x float64) float64 {
+	return min(bodyTo, 0.75*(w.in.Room.Roof(x, 0)-w.in.Room.Floor()))
+}
+
+// takes is what a fitting takes of the floor at x, up to the height of shoulders.
+func (w *worker) takes(mode *Mode, i int, x, top float64) (gap, bool) {
 	s, f, floor := &mode.Standings[i], w.in.Fittings[i], w.in.Room.Floor()
 	if f.Where != "" || f.Gives > 0 || f.Aside || f.In || s.Box.MinX >= x || s.Box.MaxX <= x ||
-		s.Box.MinZ >= floor+bodyTo || s.Box.MaxZ <= floor+bodyFrom {
+		s.Box.MinZ >= floor+top || s.Box.MaxZ <= floor+bodyFrom {
 		return gap{}, false
 	}
 	g := gap{math.Inf(1), math.Inf(-1)}
 	for _, p := range s.Solid {
-		if p.Low < floor+bodyTo && p.High > floor+bodyFrom {
+		if p.Low < floor+top && p.High > floor+bodyFrom {
 			low, high := p.Across(x)
 			g.from, g.to = min(g.from, low), max(g.to, high)
 		}
@@ -156,7 +165,7 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, n narrow) {
 		return
 	}
 	out := finding.Finding{
-		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", w.in.Fittings[n.to].ID), "/shell/openings/" + door.ID}, Mode: mode.Name,
+		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", w.in.Fittings[n.to].ID), pointer("shell/openings", door.ID)}, Mode: mode.Name,
 		Title:    fmt.Sprintf("The way from the %s door to %s is %s wide", door.ID, w.name(n.to), about(n.width)),
 		Words:    fmt.Sprintf("At %s behind the front it is narrower than the %d mm wanted for getting out in a hurry.", about(n.x), escapeWidth),
 		Measured: mm(n.width), Limit: mm(escapeWidth), Source: walkSource,
