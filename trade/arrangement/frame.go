@@ -106,7 +106,10 @@ func flat(b Box) frame {
 // the room's surface is the inner face.
 func within(host *Standing, board float64, r Room) frame {
 	b := host.Box
-	f := flat(Box{b.MinX + board, b.MinY + board, b.MinZ + board, b.MaxX - board, b.MaxY - board, b.MaxZ - board})
+	f := flat(Box{
+		MinX: b.MinX + board, MinY: b.MinY + board, MinZ: b.MinZ + board,
+		MaxX: b.MaxX - board, MaxY: b.MaxY - board, MaxZ: b.MaxZ - board,
+	})
 	f.follow(host, r)
 	f.origin = [3]float64{f.faces[front], (f.faces[left] + f.faces[right]) / 2, f.faces[floor]}
 	return f
@@ -115,7 +118,10 @@ func within(host *Standing, board float64, r Room) frame {
 // upon is the frame of what stands on a host: the edges of its top. Above it is whatever is above the host.
 func upon(host *Standing, r Room) frame {
 	b := host.Box
-	f := flat(Box{b.MinX, b.MinY, b.MaxZ, b.MaxX, b.MaxY, max(b.MaxZ, r.Roof((b.MinX+b.MaxX)/2, 0))})
+	f := flat(Box{
+		MinX: b.MinX, MinY: b.MinY, MinZ: b.MaxZ,
+		MaxX: b.MaxX, MaxY: b.MaxY, MaxZ: max(b.MaxZ, r.Roof((b.MinX+b.MaxX)/2, 0)),
+	})
 	f.follow(host, r)
 	f.curved[roof] = true
 	f.origin = [3]float64{b.MinX, (b.MinY + b.MaxY) / 2, b.MaxZ}
