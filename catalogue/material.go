@@ -47,7 +47,12 @@ func materialOf(id string, r Row) (Material, bool) {
 	if r.Kind == "liquid" || r.Kind == "fixing" || r.Kind == "appliance" {
 		return m, false
 	}
-	return m, m.PerArea > 0 || m.PerLength > 0
+	return m, m.PerArea > 0 || m.PerLength > 0 || laid(r.Kind)
+}
+
+// laid says whether things of a kind are laid or sawn even where nobody knows how heavy they are.
+func laid(kind string) bool {
+	return kind == "sheet" || kind == "board" || kind == "roll" || kind == "length"
 }
 
 // perArea is kg/m2 as said, or thickness times density, or the mass of one by
