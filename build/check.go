@@ -1,6 +1,9 @@
 package build
 
-import "tumblehome/quantity"
+import (
+	"tumblehome/catalogue/settings"
+	"tumblehome/quantity"
+)
 
 // The checks here belong to one item each; reading calls them once all of the
 // item's keys were read well.
@@ -19,6 +22,33 @@ func (f *Fitting) check() *quantity.Fault {
 	if frames > 1 {
 		return &quantity.Fault{Wrong: "it stands in more than one frame", Expected: "one of where, in, upon and for"}
 	}
+	if fault := f.placed(); fault != nil {
+		return fault
+	}
+	return f.sizedOnce()
+}
+
+// placed holds a place to both level axes, where nothing else gives them.
+func (f *Fitting) placed() *quantity.Fault {
+	if f.At == nil || f.At.Undecided || f.For != "" {
+		return nil
+	}
+	if s, made := settings.Get(f.Make); made && s.Carried == settings.Roof {
+		return nil // it may fill the roof
+	}
+	for _, a := range []struct {
+		axis, says, example string
+		rule                AxisRule
+	}{{"x", "along the van", "x: 1200", f.At.X}, {"y", "across it", "y: right", f.At.Y}} {
+		if a.rule.Form == LeftOut {
+			return &quantity.Fault{Wrong: "its place does not say `" + a.axis + "`", Expected: "where it stands " + a.says, Examples: []string{a.example}}
+		}
+	}
+	return nil
+}
+
+// sizedOnce refuses a size on an axis whose rule already gives it.
+func (f *Fitting) sizedOnce() *quantity.Fault {
 	if f.At == nil || f.Size == nil {
 		return nil
 	}

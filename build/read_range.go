@@ -82,11 +82,12 @@ func written(p *plan, limit *float64) string {
 	if p.shape == spreadShape {
 		t = p.elem.typ
 	}
-	if s, ok := reflect.Zero(t).Interface().(fmt.Stringer); ok && t.Kind() == reflect.Float64 {
+	if t.Kind() == reflect.Float64 {
 		v := reflect.New(t).Elem()
 		v.SetFloat(*limit)
-		s = v.Interface().(fmt.Stringer)
-		return s.String()
+		if q, ok := v.Interface().(fmt.Stringer); ok {
+			return q.String()
+		}
 	}
 	return strconv.FormatFloat(*limit, 'f', -1, 64)
 }

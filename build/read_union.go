@@ -71,7 +71,7 @@ func (r *reader) spread(p *plan, n *tree.Node, v reflect.Value) bool {
 	exactly := n.Get("exactly") != nil
 	if !ok || !exactly && len(n.Entries) == 3 {
 		form.SetInt(int64(quantity.Three))
-		return ok && r.rising(p, n, low, likely, high)
+		return ok && r.rising(n, v)
 	}
 	if !exactly || len(n.Entries) > 1 {
 		r.fault(Keys, n, &quantity.Fault{Wrong: "a guess has three values, or one that is exact", Expected: "{likely, low, high} or {exactly}"})
@@ -83,11 +83,15 @@ func (r *reader) spread(p *plan, n *tree.Node, v reflect.Value) bool {
 	return r.meaning(p, n, v)
 }
 
-// rising checks that the three values of a guess stand in order.
-func (r *reader) rising(p *plan, n *tree.Node, low, likely, high reflect.Value) bool {
-	a, _ := number(low)
-	b, _ := number(likely)
-	c, _ := number(high)
+// rising checks that the three values of a guess are alike and stand in order.
+func (r *reader) rising(n *tree.Node, v reflect.Value) bool {
+	if s, ok := v.Addr().Interface().(*quantity.Spread[quantity.Money]); ok && (s.Low.Currency != s.Likely.Currency || s.High.Currency != s.Likely.Currency) {
+		r.fault(Meaning, n, &quantity.Fault{Wrong: "the three amounts are not of one currency", Expected: "the same currency three times"})
+		return false
+	}
+	a, _ := number(v.Field(1))
+	b, _ := number(v.Field(0))
+	c, _ := number(v.Field(2))
 	if a <= b && b <= c {
 		return true
 	}
