@@ -1,6 +1,10 @@
 package reckon
 
-import "sync"
+import (
+	"sync"
+
+	"tumblehome/trade/arrangement"
+)
 
 // remembered is how many results of each stage are kept: enough for the build, a drag in progress and a few things tried.
 const remembered = 12
@@ -9,6 +13,7 @@ const remembered = 12
 type Machine struct {
 	mu     sync.Mutex
 	memory map[string]*shelf
+	places *arrangement.Result // the last, from which the next is reached quicker
 }
 
 // NewMachine returns a machine that remembers nothing yet.

@@ -56,14 +56,34 @@ func ground(doc *build.Document, skin outerSkin) float64 {
 // usualFloorHeight is how high the underside of a load floor stands above the road [mm]: typical, from memory.
 const usualFloorHeight = 520
 
-// workArrangement says where every fitting is, in every mode.
+// workArrangement says where every fitting is, in every mode. What it gave last time in the same room spares it most of the work and changes
+// nothing in the answer, so it does not count among the inputs.
 func (m *Machine) workArrangement(doc *build.Document, room digestedRoom, skin outerSkin, things map[string]thing) (arrangement.Result, Digest) {
-	return work(m, "arrangement", 1, arrangement.Work, arrangement.Inputs{
+	in := arrangement.Inputs{
 		Room:     room,
 		Outside:  skin,
 		Ground:   ground(doc, skin),
 		Things:   placeable(things),
 		Openings: doc.Shell.Openings,
 		Modes:    doc.Modes,
-	})
+	}
+	return work(m, "arrangement", 1, func(in arrangement.Inputs) arrangement.Result {
+		in.RoomKey = string(room.key[:])
+		in.Before = m.placesBefore()
+		result := arrangement.Work(in)
+		m.keepPlaces(&result)
+		return result
+	}, in)
+}
+
+func (m *Machine) placesBefore() *arrangement.Result {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	return m.places
+}
+
+func (m *Machine) keepPlaces(result *arrangement.Result) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	m.places = result
 }

@@ -46,7 +46,7 @@ func (w *stages) fitMode(mode *arrangement.Mode) fit.Mode {
 	out := fit.Mode{Name: mode.Name, Open: w.doc.Modes[mode.Name].Open}
 	for i := range mode.All {
 		s := &mode.All[i]
-		out.Standings = append(out.Standings, fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved})
+		out.Standings = append(out.Standings, fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved, Scribed: s.Scribed})
 	}
 	poses := w.doc.Modes[mode.Name].People
 	for _, id := range build.SortedKeys(poses) {
@@ -72,7 +72,7 @@ func fitOpenings(doc *build.Document) []fit.Opening {
 	var out []fit.Opening
 	for _, id := range build.SortedKeys(doc.Shell.Openings) {
 		o := doc.Shell.Openings[id]
-		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != ""})
+		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut))})
 	}
 	return out
 }

@@ -88,8 +88,9 @@ func (r *Result) overRoof() []finding.Finding {
 	}}
 }
 
-// surprise is from how many standard deviations on a weighing contradicts the stated spreads.
-const surprise = 2
+// surprise is from how many standard deviations on a weighing contradicts the stated spreads. At three, the usual limit of control
+// charts, one honest ticket in 370 would be called wrong; at two it would be one in twenty.
+const surprise = 3
 
 func (r *Result) weighingFindings() []finding.Finding {
 	var out []finding.Finding
