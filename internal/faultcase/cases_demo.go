@@ -1,0 +1,3 @@
+package faultcase
+
+var demoCases []Case
