@@ -163,9 +163,16 @@ func TestAxleLoadsLandNearTheLeverRuleOfTheStories(t *testing.T) {
 	}
 }
 
+func TestTheScaleReadAboutAsMuchMoreThanEstimatedAsInTheStory(t *testing.T) {
+	f, ok := reckoned(t, "dipper").Figure("weight.weighing.lined.off")
+	if !ok || math.Abs(f.Value-22) > 10 { // half a step of the scale
+		t.Errorf("the scale read %.0f kg more, in the story 22", f.Value)
+	}
+}
+
 // planted are the findings meant to be there now, worst first; what is not listed and graver than a note is a mistake in a demo.
 var planted = map[string][]string{
-	"dipper": {"fit.bed.length", "weight.tyre.age", "weight.weighing.off", "fit.headroom.stand"},
+	"dipper": {"fit.bed.length", "weight.tyre.age", "fit.headroom.stand"},
 	"godwit": {"weight.rear-axle.over", "weight.licence", "weight.rear-axle.close"},
 	"twite":  {"fit.headroom.sit"},
 }
