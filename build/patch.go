@@ -18,7 +18,7 @@ func Apply(doc *Document, p tree.Patch, rows RowSource) (*Document, error) {
 func TakeAlternative(doc *Document, id string, rows RowSource) (*Document, error) {
 	alternative, ok := doc.Alternatives[id]
 	if !ok {
-		f := notIn("/alternatives", id, Encode(doc).Get("alternatives"))
+		f := notIn("alternatives", id, Encode(doc).Get("alternatives"))
 		return nil, Faults{{Kind: References, Path: "alternatives", Wrong: f.Wrong, Expected: f.Expected, Near: someOf(f.Near)}}
 	}
 	n := Encode(doc)

@@ -1,7 +1,6 @@
 package build
 
 import (
-	"regexp"
 	"strings"
 
 	"tumblehome/quantity"
@@ -25,39 +24,47 @@ const (
 	facePattern = `(front|rear|left|right|floor|roof|` + idPattern + `\.(front|rear|left|right|top|bottom))`
 )
 
-var faceText = regexp.MustCompile(`^(?:([a-z][a-z0-9-]*)\.)?([a-z]+)(?: *([-+]) *(.+))?$`)
-
 // parsePoint reads `1200`, `rear`, `right - 30` or `galley.rear + 10`.
 func parsePoint(text string) (Point, *quantity.Fault) {
-	var m []string
-	if text != "" && text[0] >= 'a' && text[0] <= 'z' {
-		m = faceText.FindStringSubmatch(text)
-	}
-	if m == nil {
+	p, rest, isFace := cutFace(text)
+	if !isFace {
 		length, err := quantity.ParseLength(text)
 		if err != nil {
 			return Point{}, axisFault(err.(*quantity.Fault).Wrong, err.(*quantity.Fault).Near)
 		}
 		return Point{Plus: length}, nil
 	}
-	p := Point{Of: m[1], Face: m[2]}
-	if p.Of != "" && !isID(p.Of) {
-		return Point{}, axisFault("`"+p.Of+"` is no id of a fitting", "")
+	if fault := p.knowsFace(text); fault != nil || rest == "" {
+		return p, fault
 	}
-	if fault := p.knowsFace(text); fault != nil {
-		return Point{}, fault
+	offset := strings.TrimLeft(rest[1:], " ")
+	plus, err := quantity.ParseLength(offset)
+	if err != nil || offset[0] == '-' {
+		return Point{}, axisFault("`"+offset+"` in `"+text+"` is not a length", "")
 	}
-	if m[3] == "" {
-		return p, nil
-	}
-	plus, err := quantity.ParseLength(m[4])
-	if err != nil || m[4][0] == '-' {
-		return Point{}, axisFault("`"+m[4]+"` in `"+text+"` is not a length", "")
-	}
-	if p.Plus = plus; m[3] == "-" && plus != 0 {
+	if p.Plus = plus; rest[0] == '-' && plus != 0 {
 		p.Plus = -plus
 	}
 	return p, nil
+}
+
+// cutFace takes a face off the front of a text: what is left begins with a plus
+// or a minus, or is empty. Whether there is such a face is not looked at.
+func cutFace(text string) (p Point, rest string, ok bool) {
+	if dot := strings.IndexByte(text, '.'); dot > 0 && letters(text[dot+1:]) > 0 && isID(text[:dot]) {
+		p.Of, text = text[:dot], text[dot+1:]
+	}
+	n := letters(text)
+	p.Face, rest = text[:n], strings.TrimLeft(text[n:], " ")
+	return p, rest, n > 0 && (rest == "" && len(text) == n || rest != "" && (rest[0] == '+' || rest[0] == '-'))
+}
+
+func letters(s string) int {
+	i := 0
+	for i < len(s) && s[i] >= 'a' && s[i] <= 'z' {
+		i++
+	}
+	return i
 }
 
 // knowsFace refuses a face word that the frame or a fitting does not have.

@@ -8,16 +8,22 @@ import (
 	"tumblehome/quantity"
 )
 
-// collections are the places of collections that are not sections of their own.
-var collections = map[string]tree.Pointer{
-	"openings": "/shell/openings",
+// collectionPath is where a collection stands: most are sections of their own.
+func collectionPath(name string) string {
+	if name == "openings" {
+		return "shell.openings"
+	}
+	return name
 }
 
-func collectionAt(name string) tree.Pointer {
-	if p, ok := collections[name]; ok {
-		return p
+// collectionIn is a collection of the document, or nil.
+func collectionIn(root *tree.Node, path string) *tree.Node {
+	for more := true; more; {
+		var step string
+		step, path, more = strings.Cut(path, ".")
+		root = root.Get(step)
 	}
-	return tree.Dotted(name)
+	return root
 }
 
 // refer checks that the text of n leads to what a field refers to. In part of a
@@ -98,17 +104,17 @@ func (r *reader) inCollection(name, id string, n *tree.Node) bool {
 	if r.part {
 		return true
 	}
-	where := collectionAt(name)
-	there := r.root.At(where)
+	path := collectionPath(name)
+	there := collectionIn(r.root, path)
 	if there.Get(id) != nil {
 		return true
 	}
-	r.fault(References, n, notIn(where, id, there))
+	r.fault(References, n, notIn(path, id, there))
 	return false
 }
 
-func notIn(where tree.Pointer, id string, there *tree.Node) *quantity.Fault {
-	f := &quantity.Fault{Wrong: "`" + clip(id) + "` is not in " + where.Path()}
+func notIn(path, id string, there *tree.Node) *quantity.Fault {
+	f := &quantity.Fault{Wrong: "`" + clip(id) + "` is not in " + path}
 	if there != nil && there.Kind == tree.Map {
 		keys := there.Keys()
 		if f.Near = quantity.Near(id, keys); f.Near == "" && len(keys) <= 8 {

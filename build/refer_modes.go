@@ -10,6 +10,9 @@ import (
 // positions checks that the moves a position names exist and that its amounts
 // are of the move's kind.
 func (r *reader) positions(id string, f Fitting) {
+	if len(f.Positions) == 0 {
+		return
+	}
 	moves := movesOf(f)
 	names := SortedKeys(moves)
 	for _, position := range SortedKeys(f.Positions) {
@@ -78,7 +81,7 @@ func (r *reader) banks(doc *Document) {
 	names := SortedKeys(doc.Power.Batteries)
 	check := func(bank string, steps ...string) {
 		if bank != "" && !slices.Contains(names, bank) {
-			r.about(References, notIn("/power/batteries", bank, r.root.Get("power").Get("batteries")), steps...)
+			r.about(References, notIn("power.batteries", bank, r.root.Get("power").Get("batteries")), steps...)
 		}
 	}
 	for _, id := range SortedKeys(doc.Power.Sources) {
