@@ -1,0 +1,2 @@
+// Package sheet answers: how does this build look on paper?
+package sheet

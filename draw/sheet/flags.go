@@ -1,0 +1,212 @@
+package sheet
+
+import (
+	"strconv"
+	"strings"
+
+	"tumblehome/draw"
+	"tumblehome/draw/label"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/shell"
+)
+
+// spot is the place of a note on the drawing.
+type spot struct {
+	view string
+	at   draw.Point
+}
+
+// flags ties the open notes to what they are about, numbered as they stand in the list of notes: those that nobody has accepted, in
+// their order, without those of another mode. A note about nothing that has a place has no flag.
+func (d *drawing) flags() []draw.Mark {
+	columns := map[string][]draw.Flag{}
+	number, times := 0, map[string]int{}
+	for _, f := range d.r.Findings {
+		if f.Accepted != "" || f.Mode != "" && f.Mode != d.Mode {
+			continue
+		}
+		number++
+		s, ok := d.spotOf(f.About, times)
+		if !ok {
+			continue
+		}
+		side := "left"
+		if s.at.X > d.middle(s.view) {
+			side = "right"
+		}
+		id := strconv.Itoa(number)
+		columns[s.view+" "+side] = append(columns[s.view+" "+side], draw.Flag{ID: "flag-" + id, Severity: severity(f.Severity), Number: number,
+			Place: s.at, Title: id + ". " + f.Title, Href: "#note-" + id})
+	}
+	var out []draw.Mark
+	for _, view := range []string{Plan, Side, Cross} {
+		for _, side := range []string{"left", "right"} {
+			out = append(out, d.column(view, side, columns[view+" "+side])...)
+		}
+	}
+	if len(out) == 0 {
+		return nil
+	}
+	return []draw.Mark{draw.Group{ID: "flags", Class: "flags", Marks: out}}
+}
+
+// severity of a finding as drawings know it.
+func severity(s finding.Severity) draw.Severity {
+	return [...]draw.Severity{draw.Note, draw.Close, draw.Fault, draw.Danger}[s]
+}
+
+// middle is the x on the paper at which flags go to the other side of a view.
+func (d *drawing) middle(view string) float64 {
+	v := d.views[view]
+	if view == Cross {
+		return v.At(0, 0).X
+	}
+	return v.At((d.space.MinX+d.space.MaxX)/2, 0).X
+}
+
+// column sets flags one below another beside a view.
+func (d *drawing) column(view, side string, flags []draw.Flag) []draw.Mark {
+	if len(flags) == 0 {
+		return nil
+	}
+	v, s := d.views[view], d.space
+	x := v.At(s.MinX, 0).X - besideFlags/2
+	if side == "right" {
+		x = v.At(s.MaxX, 0).X + besideFlags/2
+		if view == Side {
+			x += besideSide
+		}
+	}
+	from, to := v.At(0, s.MinY).Y-aboveViews, v.At(0, s.MaxY).Y+2
+	if view != Plan {
+		from, to = v.At(0, s.MaxZ).Y-4, v.At(0, -wheelShown).Y+4
+	}
+	labels := make([]label.Label, len(flags))
+	for i, f := range flags {
+		labels[i] = label.Label{Place: f.Place, Width: draw.FlagSize, Height: draw.FlagSize, FromCentre: true}
+	}
+	var out []draw.Mark
+	for i, at := range label.Column(labels, x, from, to, 0.8) {
+		flags[i].At = at.Box.Centre()
+		out = append(out, flags[i].Group())
+	}
+	return out
+}
+
+// spotOf finds where to point for the first thing of a note that has a place.
+func (d *drawing) spotOf(about []string, times map[string]int) (spot, bool) {
+	for _, pointer := range about {
+		part := strings.Split(strings.TrimPrefix(pointer, "/"), "/")
+		if s, ok := d.placeOf(part, times); ok {
+			if _, shown := d.views[s.view]; shown {
+				return s, true
+			}
+		}
+	}
+	return spot{}, false
+}
+
+func (d *drawing) placeOf(part []string, times map[string]int) (spot, bool) {
+	if len(part) < 2 {
+		return spot{}, false
+	}
+	key := part[0] + "/" + part[1]
+	switch part[0] {
+	case "fittings":
+		i, ok := d.index[part[1]]
+		if !ok {
+			return spot{}, false
+		}
+		times[key]++
+		return d.fittingSpot(i, times[key]), true
+	case "shell":
+		if len(part) > 2 && part[1] == "openings" {
+			return d.openingSpot(part[2])
+		}
+	case "lining":
+		times[key]++
+		return d.liningSpot(part[1], times[key])
+	case "vehicle":
+		if part[1] == "tyres" && len(part) > 2 {
+			x := clamp(d.axle(part[2]), d.space.MinX, d.space.MaxX)
+			return d.sideSpot(x, -axleDrop), d.views[Side].Scale > 0
+		}
+	case "people":
+		for i := range d.people {
+			if w := &d.people[i]; w.id == part[1] {
+				_, head := w.form(Plan)
+				b := around([][]place{head})
+				return d.planSpot((b[0]+b[1])/2, (b[2]+b[3])/2), true
+			}
+		}
+	}
+	return spot{}, false
+}
+
+func (d *drawing) planSpot(x, y float64) spot { return spot{Plan, d.views[Plan].At(x, y)} }
+func (d *drawing) sideSpot(x, z float64) spot { return spot{Side, d.views[Side].At(x, z)} }
+
+// fittingSpot is a place on a fitting, another one for each further note about it.
+func (d *drawing) fittingSpot(i, time int) spot {
+	b := d.things[i].box
+	share := [...]float64{0.5, 0.3, 0.7, 0.15, 0.85}[(time-1)%5]
+	x, y, z := b.MinX+(b.MaxX-b.MinX)*share, b.MinY+(b.MaxY-b.MinY)*0.62, b.MinZ+(b.MaxZ-b.MinZ)*0.5
+	x = clamp(x, d.space.MinX, d.space.MaxX)
+	if t := &d.things[i]; d.overhead(t) && b.MinY+b.MaxY > 0 {
+		return d.sideSpot(x, z)
+	}
+	return d.planSpot(x, y)
+}
+
+func (d *drawing) openingSpot(id string) (spot, bool) {
+	o, ok := d.r.Document.Shell.Openings[id]
+	if !ok {
+		return spot{}, false
+	}
+	mid := func(from, to float64) float64 { return (from + to) / 2 }
+	x, y, z := 0.0, 0.0, 0.0
+	if o.X != nil {
+		x = mid(o.X.From.Float(), o.X.To.Float())
+	}
+	if o.Y != nil {
+		y = mid(o.Y.From.Float(), o.Y.To.Float())
+	}
+	if o.Z != nil {
+		z = mid(o.Z.From.Float(), o.Z.To.Float())
+	}
+	switch o.Through {
+	case shell.Left:
+		return d.planSpot(x, -d.r.Body.Half(x, d.level)), true
+	case shell.Right:
+		return d.planSpot(x, d.r.Body.Half(x, d.level)), true
+	case shell.Roof:
+		return d.sideSpot(x, d.r.Body.Roof(x, 0)), true
+	case shell.Floor:
+		return d.planSpot(x, y), true
+	case shell.Front:
+		return d.sideSpot(d.r.Body.Start(), z), true
+	}
+	return d.sideSpot(d.r.Body.End(), z), true
+}
+
+// liningSpot is a place on a lined surface.
+func (d *drawing) liningSpot(surface string, time int) (spot, bool) {
+	room := d.r.Lining.Room
+	share := [...]float64{0.4, 0.6, 0.25, 0.75, 0.5}[(time-1)%5]
+	x := room.Front() + (room.Rear()-room.Front())*share
+	switch surface {
+	case "floor":
+		return d.sideSpot(x, room.Floor()/2), true
+	case "sides", "left":
+		return d.planSpot(x, (room.Left(x, d.level)-d.r.Body.Half(x, d.level))/2), true
+	case "right":
+		return d.planSpot(x, (room.Right(x, d.level)+d.r.Body.Half(x, d.level))/2), true
+	case "roof":
+		return d.sideSpot(x, (room.Roof(x, 0)+d.r.Body.Roof(x, 0))/2), true
+	case "doors":
+		return d.sideSpot((room.Rear()+d.r.Body.End())/2, room.Floor()+700), true
+	case "front":
+		return d.sideSpot((room.Front()+d.r.Body.Start())/2, room.Floor()+700), true
+	}
+	return spot{}, false
+}

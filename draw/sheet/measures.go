@@ -1,0 +1,133 @@
+package sheet
+
+import (
+	"math"
+
+	"tumblehome/draw"
+)
+
+// planMeasures are the ruler, the lengths along the van and the bed.
+func (d *drawing) planMeasures(all []drawn) []draw.Mark {
+	v, room := d.views[Plan], d.r.Lining.Room
+	top := v.At(0, d.space.MinY).Y - 2
+	out := draw.Ruler{Zero: draw.Pt(v.At(0, 0).X, top), Along: draw.Horizontal, Metre: v.Length(1000),
+		From: math.Ceil(d.r.Body.Start()/1000*2) / 2, To: math.Floor(d.r.Body.End()/500) / 2}.Marks()
+	edge := v.At(0, d.space.MaxY).Y
+	foot := func(x float64) draw.Point {
+		return v.At(x, d.r.Body.Half(clamp(x, d.r.Body.Start(), d.r.Body.End()), d.level))
+	}
+	whole := draw.Dimension(foot(room.Front()), foot(room.Rear()), draw.Horizontal, 0, five(room.Rear()-room.Front())+" inside the lining")
+	chains := []draw.Chain{whole}
+	if c, ok := d.alongside(all, foot); ok {
+		chains = append(chains, c)
+	}
+	set, _ := draw.Stack(edge, true, chains...)
+	return append(out, draw.Group{ID: "plan-measures", Class: "measures", Marks: draw.Dimensions(set...)})
+}
+
+// alongside measures what stands along the right side, or the bed where somebody lies lengthwise.
+func (d *drawing) alongside(all []drawn, foot func(float64) draw.Point) (draw.Chain, bool) {
+	stops := []float64{d.r.Lining.Room.Front(), d.r.Lining.Room.Rear()}
+	names := map[float64]string{}
+	for i := range d.people {
+		w := &d.people[i]
+		if b := d.things[d.index[w.fitting]].box; w.does == "lies" {
+			stops, names[b.MinX] = append(stops, b.MinX, b.MaxX), "bed "
+		}
+	}
+	if len(names) == 0 {
+		for _, w := range all {
+			t := &d.things[w.thing]
+			if t.root == w.thing && t.Where == "" && t.For == "" && t.box.MinY > 0 && t.box.MinZ < 300 && t.box.MaxX-t.box.MinX > 250 {
+				stops = append(stops, t.box.MinX, t.box.MaxX)
+			}
+		}
+	}
+	kept := apart(stops, 12)
+	if len(kept) < 3 {
+		return draw.Chain{}, false
+	}
+	c := draw.Chain{Along: draw.Horizontal, Ends: draw.Oblique}
+	for i, x := range kept {
+		c.Stops = append(c.Stops, foot(x))
+		if i > 0 {
+			c.Texts = append(c.Texts, names[kept[i-1]]+five(x-kept[i-1]))
+		}
+	}
+	return c, true
+}
+
+// apart sorts places and leaves out those within a gap of the one before.
+func apart(at []float64, gap float64) []float64 {
+	sorted := append([]float64{}, at...)
+	sortFloats(sorted)
+	out := sorted[:0]
+	for _, x := range sorted {
+		if len(out) == 0 || x-out[len(out)-1] > gap {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// sideMeasures is the headroom beside the long section.
+func (d *drawing) sideMeasures() []draw.Mark {
+	v, room := d.views[Side], d.r.Lining.Room
+	x := (room.Front() + room.Rear()) / 2
+	at := v.At(d.space.MaxX, 0).X + 5
+	c := draw.Dimension(v.At(room.Rear(), room.Floor()), v.At(room.Rear(), room.Roof(x, 0)), draw.Vertical, at, "headroom "+five(room.Headroom(x, 0)))
+	return []draw.Mark{draw.Group{ID: "side-measures", Class: "measures", Marks: c.Marks()}}
+}
+
+// crossMeasures are the width at elbow height and, at the floor, what stands left and right with the way between.
+func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
+	v, room := d.views[Cross], d.r.Lining.Room
+	left, right := room.Left(d.cut, d.level), room.Right(d.cut, d.level)
+	chains := []draw.Chain{draw.Dimension(v.At(left, d.level), v.At(right, d.level), draw.Horizontal, 0, five(right-left)+" wide at elbow height")}
+	if c, ok := d.acrossFloor(all); ok {
+		chains = append(chains, c)
+	}
+	set, _ := draw.Stack(v.At(0, d.r.Body.Floor()-pan).Y, true, chains...)
+	title := draw.Lettering{Text: "cut at x " + whole(d.cut), At: draw.Pt(v.At(d.space.MinY, 0).X, v.At(0, d.space.MaxZ).Y-3), Ink: draw.InkQuiet}
+	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: append(draw.Dimensions(set...), title)}}
+}
+
+// acrossFloor measures what the cut goes through at the floor: the last thing on the left, the way, the first on the right.
+func (d *drawing) acrossFloor(all []drawn) (draw.Chain, bool) {
+	v, room := d.views[Cross], d.r.Lining.Room
+	floor := room.Floor()
+	left, right := room.Left(d.cut, floor+500), room.Right(d.cut, floor+500)
+	a, b := left, right
+	for _, w := range all {
+		t := &d.things[w.thing]
+		if w.depth != cut || t.hidden || t.root != w.thing || w.box[2] > floor+300 || t.Where != "" {
+			continue
+		}
+		if w.box[0]+w.box[1] < 0 {
+			a = max(a, w.box[1])
+		} else {
+			b = min(b, w.box[0])
+		}
+	}
+	if b-a < 50 || a == left && b == right {
+		return draw.Chain{}, false
+	}
+	c := draw.Chain{Along: draw.Horizontal, Ends: draw.Oblique}
+	add := func(y float64, text string) {
+		c.Stops = append(c.Stops, v.At(y, floor))
+		if len(c.Stops) > 1 {
+			c.Texts = append(c.Texts, text)
+		}
+	}
+	add(left, "")
+	if a > left+12 {
+		add(a, five(a-left))
+	}
+	add(b, "way "+five(b-a))
+	if b < right-12 {
+		add(right, five(right-b))
+	}
+	return c, true
+}
+
+func clamp(v, low, high float64) float64 { return math.Min(math.Max(v, low), high) }

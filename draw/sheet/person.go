@@ -1,0 +1,173 @@
+package sheet
+
+import (
+	"tumblehome/build"
+	"tumblehome/draw"
+)
+
+// person is somebody to scale: where, how tall, doing what.
+type person struct {
+	id      string
+	stature float64
+	does    string     // lies, sits, stands
+	at      [3]float64 // the crown of who lies, the seat of who sits, the soles of who stands
+	faces   [2]float64 // direction on the floor plan of the feet of who lies, the knees of who sits, the face of who stands
+	fitting string
+}
+
+// pose finds everybody's place in the mode.
+func (d *drawing) pose() {
+	if d.Mode == Today {
+		return
+	}
+	poses := d.r.Document.Modes[d.mode()].People
+	lanes := map[string][]string{} // who lies or sits on what
+	ids := build.SortedKeys(poses)
+	for _, id := range ids {
+		at := poses[id].Lies + poses[id].Sits
+		lanes[at] = append(lanes[at], id)
+	}
+	for _, id := range ids {
+		p := poses[id]
+		who := person{id: id, stature: d.r.Document.People[id].Stature.Float()}
+		for i, other := range lanes[p.Lies+p.Sits] {
+			share := (float64(i) + 0.5) / float64(len(lanes[p.Lies+p.Sits]))
+			if other == id && d.settle(&who, p, share) {
+				d.people = append(d.people, who)
+			}
+		}
+	}
+}
+
+// settle puts a person on the given share of a bed's width or a seat's length.
+func (d *drawing) settle(who *person, p build.Pose, share float64) bool {
+	who.fitting = p.Lies + p.Sits + p.Stands + p.Cooks
+	i, ok := d.index[who.fitting]
+	if !ok || who.stature == 0 {
+		return false
+	}
+	b := d.things[i].box
+	inward := -1.0 // towards the middle of the van
+	if b.MinY+b.MaxY < 0 {
+		inward = 1
+	}
+	mid := func(a, b float64) float64 { return (a + b) / 2 }
+	between := func(a, b float64) float64 { return a + (b-a)*share }
+	switch {
+	case p.Lies != "":
+		who.does = "lies"
+		head := p.Head
+		if head == "" && b.MaxY-b.MinY > b.MaxX-b.MinX {
+			head = "left"
+		}
+		half := (who.stature*1.008 + 60) / 2 // lying makes a little longer; 60 for the pillow
+		top := d.softTop(i)
+		switch head {
+		case "rear":
+			who.at, who.faces = [3]float64{max(mid(b.MinX, b.MaxX)+half-60, b.MaxX-80), between(b.MinY, b.MaxY), top}, [2]float64{-1, 0}
+		case "left":
+			who.at, who.faces = [3]float64{between(b.MinX, b.MaxX), min(mid(b.MinY, b.MaxY)-half+60, b.MinY+80), top}, [2]float64{0, 1}
+		case "right":
+			who.at, who.faces = [3]float64{between(b.MinX, b.MaxX), max(mid(b.MinY, b.MaxY)+half-60, b.MaxY-80), top}, [2]float64{0, -1}
+		default:
+			who.at, who.faces = [3]float64{min(mid(b.MinX, b.MaxX)-half+60, b.MinX+80), between(b.MinY, b.MaxY), top}, [2]float64{1, 0}
+		}
+	case p.Sits != "":
+		who.does = "sits"
+		y := b.MinY + hollow*who.stature
+		if inward > 0 {
+			y = b.MaxY - hollow*who.stature
+		}
+		who.at, who.faces = [3]float64{between(b.MinX, b.MaxX), y, d.softTop(i)}, [2]float64{0, inward}
+	default:
+		who.does = "stands"
+		y := b.MinY - 0.12*who.stature
+		if inward > 0 {
+			y = b.MaxY + 0.12*who.stature
+		}
+		who.at, who.faces = [3]float64{mid(b.MinX, b.MaxX), y, d.r.Lining.Room.Floor()}, [2]float64{0, -inward}
+	}
+	return true
+}
+
+// softTop is the top of a bed or seat with the cushions that lie on it.
+func (d *drawing) softTop(i int) float64 {
+	top := d.things[i].box.MaxZ
+	for j := range d.things {
+		if t := &d.things[j]; d.within(j, i) && !t.In && soft(t.of) {
+			top = max(top, t.box.MaxZ)
+		}
+	}
+	return top
+}
+
+// soft says whether people lie or sit right on it.
+func soft(f build.Fitting) bool { return f.Make == "cushions" || f.Make == "mattress" }
+
+// draw lays a person down in a view.
+func (w *person) draw(s *sketch, view string) {
+	body, head := w.form(view)
+	fill := draw.FillPaper
+	path := smooth(s.view, body)
+	s.put(draw.PenPerson, fill, path)
+	s.take(body)
+	round := smooth(s.view, head)
+	s.put(draw.PenPerson, fill, round)
+	s.take(head)
+}
+
+// form is the outline of body and head in a view, in millimetres of the van.
+func (w *person) form(view string) (body, head []place) {
+	h := w.stature
+	fx, fy := w.faces[0], w.faces[1]
+	// put carries a point given as shares of stature: ahead, to the left hand, up.
+	put := func(ahead, aside, up float64) place {
+		x, y, z := w.at[0]+(fx*ahead+fy*aside)*h, w.at[1]+(fy*ahead-fx*aside)*h, w.at[2]+up*h
+		switch view {
+		case Plan:
+			return place{x, y}
+		case Side:
+			return place{x, z}
+		}
+		return place{y, z}
+	}
+	above := view == Plan
+	endOn := view == Side && fx == 0 || view == Cross && fx != 0
+	carry := func(form []place) []place {
+		out := make([]place, len(form))
+		for i, p := range form {
+			switch {
+			case above:
+				out[i] = put(p[0], p[1], 0)
+			case endOn:
+				out[i] = put(0, p[0], p[1])
+			default:
+				out[i] = put(p[0], 0, p[1])
+			}
+		}
+		return out
+	}
+	f := forms[w.does]
+	switch {
+	case above:
+		return carry(f.above), carry(f.headAbove)
+	case endOn:
+		return carry(f.front), carry(f.headFront)
+	}
+	return carry(f.profile), carry(f.headProfile)
+}
+
+// smooth draws a closed curve through points (Catmull and Rom, A class of local interpolating splines, 1974), in a view.
+func smooth(v draw.View, run []place) draw.Path {
+	at := v.Points(run...)
+	n := len(at)
+	if n < 3 {
+		return draw.Path{}
+	}
+	p := draw.From(at[0])
+	for i := range n {
+		a, b, c, e := at[(i+n-1)%n], at[i], at[(i+1)%n], at[(i+2)%n]
+		p = p.Curve(b.Add(c.Sub(a).Mul(1.0/6)), c.Sub(e.Sub(b).Mul(1.0/6)), c)
+	}
+	return p.Close()
+}
