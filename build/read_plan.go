@@ -78,12 +78,16 @@ type checker interface{ check() *quantity.Fault }
 
 var (
 	unmarshaler = reflect.TypeFor[encoding.TextUnmarshaler]()
-	choices     = reflect.TypeFor[interface{ choice() }]()
-	orNones     = reflect.TypeFor[interface{ orNone() }]()
-	spreads     = reflect.TypeFor[interface{ Variance() float64 }]()
-	others      = reflect.TypeFor[otherForm]()
-	checkers    = reflect.TypeFor[checker]()
-	fragment    = reflect.TypeFor[PatchFragment]()
+	speaking    = reflect.TypeFor[interface {
+		fmt.Stringer
+		grammared
+	}]()
+	choices  = reflect.TypeFor[interface{ choice() }]()
+	orNones  = reflect.TypeFor[interface{ orNone() }]()
+	spreads  = reflect.TypeFor[interface{ Variance() float64 }]()
+	others   = reflect.TypeFor[otherForm]()
+	checkers = reflect.TypeFor[checker]()
+	fragment = reflect.TypeFor[PatchFragment]()
 )
 
 // documentPlan is the plan of a whole Document.
@@ -110,6 +114,9 @@ func (pl *planner) plan(t reflect.Type, r rules) *plan {
 	case t.Implements(spreads):
 		p.shape, p.elem = spreadShape, pl.plan(t.Field(0).Type, inner)
 	case reflect.PointerTo(t).Implements(unmarshaler):
+		if !t.Implements(speaking) {
+			panic(fmt.Sprintf("build: a %s has no String or no Grammar", t)) // a mistake in a document type
+		}
 		p.shape = scalarShape
 	case t.Kind() == reflect.Struct:
 		return pl.structPlan(t)

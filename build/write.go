@@ -2,8 +2,8 @@ package build
 
 import (
 	"bytes"
-	"encoding"
 	"encoding/json"
+	"fmt"
 	"reflect"
 	"slices"
 	"strconv"
@@ -59,9 +59,9 @@ func write(p *plan, v reflect.Value) *tree.Node {
 	return tree.Plain(marshal(v))
 }
 
+// marshal is the canonical text of a quantity.
 func marshal(v reflect.Value) string {
-	text, _ := v.Interface().(encoding.TextMarshaler).MarshalText() // quantities always marshal
-	return string(text)
+	return addressable(v).Addr().Interface().(fmt.Stringer).String()
 }
 
 func writeNumber(v reflect.Value) string {
@@ -77,7 +77,13 @@ func writeStruct(p *plan, v reflect.Value) *tree.Node {
 			return n
 		}
 	}
-	out := &tree.Node{Kind: tree.Map}
+	given := 0
+	for i := range p.fields {
+		if f := &p.fields[i]; f.need || !empty(v.Field(f.index)) {
+			given++
+		}
+	}
+	out := &tree.Node{Kind: tree.Map, Entries: make([]tree.Entry, 0, given)}
 	for i := range p.fields {
 		f := &p.fields[i]
 		if value := v.Field(f.index); f.need || !empty(value) {
@@ -95,6 +101,7 @@ func empty(v reflect.Value) bool {
 	return v.IsZero()
 }
 
+// addressable is v, or a copy of it that has an address.
 func addressable(v reflect.Value) reflect.Value {
 	if v.CanAddr() {
 		return v
@@ -106,8 +113,10 @@ func addressable(v reflect.Value) reflect.Value {
 
 func writeMap(p *plan, v reflect.Value) *tree.Node {
 	out := &tree.Node{Kind: tree.Map, Entries: make([]tree.Entry, 0, v.Len())}
+	value := reflect.New(p.elem.typ).Elem()
 	for it := v.MapRange(); it.Next(); {
-		out.Entries = append(out.Entries, tree.Entry{Key: it.Key().String(), Value: write(p.elem, it.Value())})
+		value.SetIterValue(it)
+		out.Entries = append(out.Entries, tree.Entry{Key: it.Key().String(), Value: write(p.elem, value)})
 	}
 	slices.SortFunc(out.Entries, byID)
 	return out

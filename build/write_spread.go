@@ -14,7 +14,7 @@ type guess interface {
 
 // writeSpread writes a guess as `12`, `12 ± 3`, {likely, low, high} or {exactly}.
 func writeSpread(v reflect.Value) *tree.Node {
-	form, text, likely, low, high := v.Interface().(guess).Parts()
+	form, text, likely, low, high := addressable(v).Addr().Interface().(guess).Parts()
 	part := func(key, text string) tree.Entry { return tree.Entry{Key: key, Value: tree.Plain(text)} }
 	switch form {
 	case quantity.Three:

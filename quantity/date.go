@@ -63,8 +63,13 @@ func (d Date) String() string {
 	if d.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf("%04d-%02d-%02d", d.Year, d.Month, d.Day)
+	return string([]byte{
+		digit(d.Year / 1000), digit(d.Year / 100), digit(d.Year / 10), digit(d.Year), '-',
+		digit(d.Month / 10), digit(d.Month), '-', digit(d.Day / 10), digit(d.Day),
+	})
 }
+
+func digit(n int) byte { return byte('0' + n%10) }
 
 // MarshalText writes the canonical text.
 func (d Date) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
