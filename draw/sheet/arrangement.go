@@ -24,6 +24,7 @@ func Arrangement(r *reckon.Reckoning, v View) draw.Scene {
 	frame.cells[1].Value = "1 : " + whole(d.scale)
 	s = s.With(frame.marks(d)...)
 	s = s.With(d.plan(), d.side(), d.cross())
+	s = s.With(d.viewTitles()...).With(d.keyed()...)
 	return s.With(d.flags()...)
 }
 
@@ -46,4 +47,8 @@ func sortFloats(at []float64) { slices.Sort(at) }
 
 func sortBy(which []int, key func(int) float64) {
 	slices.SortStableFunc(which, func(a, b int) int { return compare(key(a), key(b)) })
+}
+
+func sortBy2(which []drawn, key func(drawn) float64) {
+	slices.SortStableFunc(which, func(a, b drawn) int { return compare(key(a), key(b)) })
 }

@@ -14,38 +14,49 @@ const (
 )
 
 // captions letter the names of what is large enough, each where it covers no other lettering and, if that can be had, nothing that
-// lies on the thing. They are groups of their own above all things, so that none is painted over.
-func (d *drawing) captions(view string, all []drawn) []draw.Mark {
+// lies on the thing. They are groups of their own above all things, so that none is painted over. What the lettering takes up is
+// added to taken; what goes without a name is listed.
+func (d *drawing) captions(view string, all []drawn, taken *[]draw.Rect) (out []draw.Mark, nameless []drawn) {
 	v := d.views[view]
-	taken := d.headsAndDoors(view)
 	order := slices.Clone(all)
 	slices.SortStableFunc(order, func(a, b drawn) int { return compare(breadth(b.box), breadth(a.box)) })
-	var out []draw.Mark
 	for _, w := range order {
 		t := &d.things[w.thing]
 		if t.hidden || d.covered(w, all) || d.lidOf(w.thing, all) {
 			continue
 		}
-		c := caption{box: boundsOf(w.box, v).Inset(0.9), name: t.name, quiet: w.depth == before}
-		if t.root == w.thing && !c.quiet {
-			c.details = d.contents(w.thing)
-		}
-		marks, ok := c.place(taken, d.lyingOn(w, all, v))
+		c := d.captionOf(view, w)
+		lines, ok := c.place(*taken, d.lyingOn(w, all, v))
 		if !ok {
+			nameless = append(nameless, w)
 			continue
 		}
 		s := sketch{view: v}
-		for _, l := range marks {
+		for _, l := range lines {
 			s.text(l)
-			taken = append(taken, l.Bounds())
+			*taken = append(*taken, l.Bounds())
 		}
 		out = append(out, s.group(view+"-"+t.ID+"-name", "caption", "", map[string]string{"fitting": t.ID, "view": view}))
 	}
-	return out
+	return out, nameless
 }
 
-// headsAndDoors are the places of people, which no lettering covers.
-func (d *drawing) headsAndDoors(view string) []draw.Rect {
+// captionOf is what is to be lettered on a thing: quietly on what only its ghost or its far outline is drawn of.
+func (d *drawing) captionOf(view string, w drawn) caption {
+	t := &d.things[w.thing]
+	c := caption{box: boundsOf(w.box, d.views[view]).Inset(0.6), name: t.name, quiet: w.depth == before || view == Cross && w.depth == beyond}
+	if c.quiet {
+		return c
+	}
+	_, c.ground = d.looks(t, w.depth, view)
+	if t.root == w.thing {
+		c.details = d.contents(w.thing)
+	}
+	return c
+}
+
+// peopleIn are the places of people in a view, which no lettering covers.
+func (d *drawing) peopleIn(view string) []draw.Rect {
 	var out []draw.Rect
 	v := d.views[view]
 	for i := range d.people {
@@ -118,20 +129,28 @@ type caption struct {
 	name    string
 	details []string
 	quiet   bool
+	ground  draw.Fill
+}
+
+// way is lettering that may be tried, with its size once turned.
+type way struct {
+	lines      []draw.Lettering
+	bounds     []draw.Rect // of each line about a middle at 0, 0
+	wide, high float64
 }
 
 // place finds room: name and contents, the name alone, the name in two lines, the name turned; first beside what lies on the thing,
 // then over it.
 func (c caption) place(taken, soft []draw.Rect) ([]draw.Lettering, bool) {
-	for _, avoid := range [][]draw.Rect{append(slices.Clone(taken), soft...), taken} {
-		for _, lines := range c.ways() {
-			for _, turn := range []float64{0, -90} {
-				if turn != 0 && len(lines) > 1 {
-					continue
-				}
-				if set, ok := c.fit(lines, turn, avoid); ok {
-					return set, true
-				}
+	ways := c.ways()
+	if len(ways) == 0 {
+		return nil, false
+	}
+	all := append(slices.Clone(taken), soft...)
+	for _, avoid := range [][]draw.Rect{all, taken} {
+		for _, w := range ways {
+			if set, ok := c.fit(w, avoid); ok {
+				return set, true
 			}
 		}
 		if len(soft) == 0 {
@@ -141,26 +160,41 @@ func (c caption) place(taken, soft []draw.Rect) ([]draw.Lettering, bool) {
 	return nil, false
 }
 
-// ways are the lettering that may be tried, best first.
-func (c caption) ways() [][]draw.Lettering {
-	ink := draw.InkPlain
+// ways are the lettering that the box could hold, best first.
+func (c caption) ways() []way {
+	name := draw.Lettering{Text: c.name, Size: nameSize, Strong: !c.quiet, Anchor: draw.Middle, Level: draw.Midline, Ground: c.ground}
 	if c.quiet {
-		ink = draw.InkQuiet
+		name.Size, name.Ink = plainSize, draw.InkQuiet
 	}
-	name := draw.Lettering{Text: c.name, Size: nameSize, Strong: !c.quiet, Ink: ink}
-	if c.quiet {
-		name.Size = plainSize
+	detail := draw.Lettering{Size: plainSize, Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkQuiet, Ground: c.ground}
+	var out []way
+	try := func(turn float64, lines ...draw.Lettering) {
+		w := way{}
+		for i, l := range lines {
+			l.Turn = turn
+			l.At = draw.Pt(0, (float64(i)-float64(len(lines)-1)/2)*leading)
+			b := l.Bounds()
+			w.lines, w.bounds = append(w.lines, l), append(w.bounds, b)
+			w.wide, w.high = max(w.wide, b.Width()), b.Max.Y-w.bounds[0].Min.Y
+		}
+		if w.wide <= c.box.Width() && w.high <= c.box.Height() {
+			out = append(out, w)
+		}
 	}
-	var out [][]draw.Lettering
+	if min(c.box.Width(), c.box.Height()) < plainSize {
+		return nil
+	}
 	if text := fitting(c.details, c.box.Width()); text != "" {
-		out = append(out, []draw.Lettering{name, {Text: text, Size: plainSize, Ink: draw.InkQuiet}})
+		detail.Text = text
+		try(0, name, detail)
 	}
-	out = append(out, []draw.Lettering{name})
-	if a, b, ok := halved(c.name); ok {
-		first, second := name, name
-		first.Text, second.Text = a, b
-		out = append(out, []draw.Lettering{first, second})
+	try(0, name)
+	if first, second, ok := halved(c.name); ok {
+		upper, lower := name, name
+		upper.Text, lower.Text = first, second
+		try(0, upper, lower)
 	}
+	try(-90, name)
 	return out
 }
 
@@ -203,48 +237,34 @@ func abs(i int) int {
 
 const leading = 4.3 // from one line to the next [mm]
 
-// fit tries a few places in the box for the lines, the middle first.
-func (c caption) fit(lines []draw.Lettering, turn float64, avoid []draw.Rect) ([]draw.Lettering, bool) {
+// fit tries a few places in the box, the middle first.
+func (c caption) fit(w way, avoid []draw.Rect) ([]draw.Lettering, bool) {
 	for _, across := range [...]float64{0.5, 0.25, 0.75, 0, 1} {
 		for _, along := range [...]float64{0.5, 0.2, 0.8, 0, 1} {
-			if set, ok := c.at(lines, turn, across, along, avoid); ok {
-				return set, true
+			middle := draw.Pt(c.box.Min.X+w.wide/2+(c.box.Width()-w.wide)*across, c.box.Min.Y+w.high/2+(c.box.Height()-w.high)*along)
+			if !w.meets(middle, avoid) {
+				return w.at(middle), true
 			}
 		}
 	}
 	return nil, false
 }
 
-func (c caption) at(lines []draw.Lettering, turn, across, along float64, avoid []draw.Rect) ([]draw.Lettering, bool) {
-	wide, high := 0.0, float64(len(lines)-1)*leading
-	for i := range lines {
-		b := lines[i].Bounds()
-		wide = max(wide, b.Width())
-		if i == 0 {
-			high += b.Height()
-		}
-	}
-	if turn != 0 {
-		wide, high = high, wide
-	}
-	if wide > c.box.Width() || high > c.box.Height() {
-		return nil, false
-	}
-	middle := draw.Pt(c.box.Min.X+wide/2+(c.box.Width()-wide)*across, c.box.Min.Y+high/2+(c.box.Height()-high)*along)
-	out := make([]draw.Lettering, len(lines))
-	for i, l := range lines {
-		l.At, l.Anchor, l.Level, l.Turn = middle, draw.Middle, draw.Midline, turn
-		l.At.Y += (float64(i) - float64(len(lines)-1)/2) * leading
-		b := l.Bounds()
-		if !b.Within(c.box.Inset(-0.3)) {
-			return nil, false
-		}
-		for _, a := range avoid {
-			if b.Overlaps(a) {
-				return nil, false
+func (w way) meets(middle draw.Point, avoid []draw.Rect) bool {
+	for _, b := range w.bounds {
+		b = b.Move(middle)
+		for i := range avoid {
+			if b.Overlaps(avoid[i]) {
+				return true
 			}
 		}
-		out[i] = l
 	}
-	return out, true
+	return false
+}
+
+func (w way) at(middle draw.Point) []draw.Lettering {
+	for i := range w.lines {
+		w.lines[i].At = w.lines[i].At.Add(middle)
+	}
+	return w.lines
 }

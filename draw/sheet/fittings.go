@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"tumblehome/draw"
-	"tumblehome/solve/solid"
 )
 
 // Where a thing lies with respect to the plane of a view.
@@ -120,6 +119,9 @@ func (d *drawing) inPlan() []drawn {
 func (d *drawing) inSide() []drawn {
 	return d.layers(Side, func(t *thing) float64 { return -t.box.MinY }, func(t *thing) (depth, []strip) {
 		if root := d.things[t.root].box; root.MaxY <= 0 || root.MinY+root.MaxY < 0 && root.MaxY < 100 {
+			if t.hidden {
+				return before, nil
+			}
 			return before, fromSide(t.Solid)
 		}
 		return beyond, fromSide(t.Solid)
@@ -130,7 +132,9 @@ func (d *drawing) inSide() []drawn {
 func (d *drawing) inCross() []drawn {
 	return d.layers(Cross, func(t *thing) float64 { return t.box.MaxX }, func(t *thing) (depth, []strip) {
 		switch {
-		case t.box.MinX > d.cut:
+		case t.box.MinX > d.cut || t.Where == "cab":
+			return beyond, nil
+		case t.box.MaxX < d.cut && t.hidden:
 			return beyond, nil
 		case t.box.MaxX < d.cut:
 			return beyond, fromBehind(t.Solid)
@@ -184,5 +188,3 @@ func (d *drawing) layer(i int, at depth, order func(*thing) float64) [3]float64 
 func breadth(b [4]float64) float64 { return (b[1] - b[0]) * (b[3] - b[2]) }
 
 func boundsOf(b [4]float64, v draw.View) draw.Rect { return v.Box(b[0], b[2], b[1]-b[0], b[3]-b[2]) }
-
-var _ = solid.Nothing

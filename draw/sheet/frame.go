@@ -70,3 +70,16 @@ func (b *border) slim(inner draw.Rect) []draw.Mark {
 	top := draw.Stroke(draw.PenEdge, draw.Line(draw.Pt(x, y), draw.Pt(inner.Max.X, y)))
 	return append([]draw.Mark{top}, out...)
 }
+
+// viewTitles say under or over each view what it is.
+func (d *drawing) viewTitles() []draw.Mark {
+	letter := func(text string, x, y float64) draw.Mark {
+		return draw.Lettering{Text: text, At: draw.Pt(x, y), Ink: draw.InkQuiet}
+	}
+	cross, side := d.views[Cross], d.views[Side]
+	under := side.At(0, -wheelShown).Y + 4
+	return []draw.Mark{
+		letter("cut across at x "+whole(d.cut)+", looking forwards", cross.At(d.space.MinY, 0).X, cross.At(0, d.space.MaxZ).Y-4),
+		letter("cut along the middle, looking to the right", side.At(d.r.Body.Start(), 0).X, under),
+	}
+}

@@ -43,7 +43,7 @@ func (d *drawing) alongside(all []drawn, foot func(float64) draw.Point) (draw.Ch
 			}
 		}
 	}
-	kept := apart(stops, 12)
+	kept := apart(stops, 30)
 	if len(kept) < 3 {
 		return draw.Chain{}, false
 	}
@@ -88,8 +88,7 @@ func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
 		chains = append(chains, c)
 	}
 	set, _ := draw.Stack(v.At(0, d.r.Body.Floor()-pan).Y, true, chains...)
-	title := draw.Lettering{Text: "cut at x " + whole(d.cut), At: draw.Pt(v.At(d.space.MinY, 0).X, v.At(0, d.space.MaxZ).Y-3), Ink: draw.InkQuiet}
-	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: append(draw.Dimensions(set...), title)}}
+	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: draw.Dimensions(set...)}}
 }
 
 // acrossFloor measures what the cut goes through at the floor: the last thing on the left, the way, the first on the right.

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"math"
 	"strings"
 
 	"tumblehome/build"
@@ -120,3 +121,31 @@ func (d *drawing) openingName(id string) string {
 }
 
 func (d *drawing) opening(id string) build.Opening { return d.r.Document.Shell.Openings[id] }
+
+// doorNames letter the doors of the sides along the skin, inside, where there is room.
+func (d *drawing) doorNames(taken *[]draw.Rect) []draw.Mark {
+	v := d.views[Plan]
+	var out []draw.Mark
+	for _, surface := range []string{shell.Left, shell.Right, shell.Rear} {
+		for _, o := range d.r.Body.Openings(surface) {
+			if o.Door == "" {
+				continue
+			}
+			l := draw.Lettering{Text: d.openingName(o.ID), Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkGood}
+			if surface == shell.Rear {
+				l.At, l.Turn = v.At(d.r.Body.End(), 0), -90
+				l.At.X += 4
+			} else if from, to, ok := extentOf(o.X); ok {
+				wall := d.r.Lining.Room.Left
+				if surface == shell.Right {
+					wall = d.r.Lining.Room.Right
+				}
+				l.At = v.At((from+to)/2, wall((from+to)/2, d.level))
+				l.At.Y -= math.Copysign(4, wall((from+to)/2, d.level))
+			}
+			*taken = append(*taken, l.Bounds())
+			out = append(out, l)
+		}
+	}
+	return out
+}

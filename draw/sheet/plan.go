@@ -2,65 +2,64 @@ package sheet
 
 import (
 	"tumblehome/draw"
-	"tumblehome/trade/shell"
 )
 
 // plan is the view from above.
 func (d *drawing) plan() draw.Group {
-	v := d.views[Plan]
 	all := d.inPlan()
+	taken := d.peopleIn(Plan)
 	g := d.group(Plan, "plan", d.bodyPlan())
 	g.Marks = append(g.Marks, d.openingsPlan()...)
-	for _, w := range all {
-		if w.depth != before {
-			g.Marks = append(g.Marks, d.draw(Plan, w))
-		}
-	}
-	s := sketch{view: v}
-	for _, a := range d.r.Body.Arches() {
-		d.archPlan(&s, a, false)
-	}
-	g.Marks = append(g.Marks, s.group("plan-arches", "body", "", nil))
-	g.Marks = append(g.Marks, d.persons(Plan)...)
-	for _, w := range all {
-		if w.depth == before {
-			g.Marks = append(g.Marks, d.draw(Plan, w))
-		}
-	}
-	g.Marks = append(g.Marks, d.captions(Plan, all)...)
+	g = d.pile(g, Plan, all, d.hiddenArches())
+	doors := d.doorNames(&taken)
+	names, nameless := d.captions(Plan, all, &taken)
+	g = g.With(names...).With(doors...).With(d.letters(nameless, taken)...)
 	return g.With(d.planMeasures(all)...)
 }
 
 // side is the long section.
 func (d *drawing) side() draw.Group {
 	all := d.inSide()
+	taken := d.peopleIn(Side)
 	g := d.group(Side, "long section", d.bodySide())
 	g.Marks = append(g.Marks, d.openingsSide()...)
-	for _, w := range all {
-		if w.depth != before {
-			g.Marks = append(g.Marks, d.draw(Side, w))
-		}
-	}
-	g.Marks = append(g.Marks, d.persons(Side)...)
-	for _, w := range all {
-		if w.depth == before {
-			g.Marks = append(g.Marks, d.draw(Side, w))
-		}
-	}
-	g.Marks = append(g.Marks, d.captions(Side, all)...)
-	return g.With(d.sideMeasures()...)
+	g = d.pile(g, Side, all)
+	names, _ := d.captions(Side, all, &taken)
+	return g.With(names...).With(d.sideMeasures()...)
 }
 
 // cross is the cross-section.
 func (d *drawing) cross() draw.Group {
 	all := d.inCross()
-	g := d.group(Cross, "cross-section at x "+whole(d.cut), d.bodyCross())
+	taken := d.peopleIn(Cross)
+	g := d.pile(d.group(Cross, "cross-section at x "+whole(d.cut), d.bodyCross()), Cross, all)
+	names, _ := d.captions(Cross, all, &taken)
+	return g.With(names...).With(d.crossMeasures(all)...)
+}
+
+// pile lays the things down, then what lies over them, then people, then ghosts.
+func (d *drawing) pile(g draw.Group, view string, all []drawn, over ...draw.Mark) draw.Group {
 	for _, w := range all {
-		g.Marks = append(g.Marks, d.draw(Cross, w))
+		if w.depth != before {
+			g.Marks = append(g.Marks, d.draw(view, w))
+		}
 	}
-	g.Marks = append(g.Marks, d.persons(Cross)...)
-	g.Marks = append(g.Marks, d.captions(Cross, all)...)
-	return g.With(d.crossMeasures(all)...)
+	g = g.With(over...).With(d.persons(view)...)
+	for _, w := range all {
+		if w.depth == before {
+			g.Marks = append(g.Marks, d.draw(view, w))
+		}
+	}
+	return g
+}
+
+// hiddenArches are the outlines of the wheel arches over what stands on them.
+func (d *drawing) hiddenArches() draw.Group {
+	s := sketch{view: d.views[Plan]}
+	for _, a := range d.r.Body.Arches() {
+		d.archPlan(&s, a, false)
+	}
+	return s.group("plan-arches", "body", "", nil)
 }
 
 // persons are the people of the mode in a view.
@@ -84,5 +83,3 @@ func (w *person) meets(x float64) bool {
 	b := around([][]place{body})
 	return b[0] < x && b[1] > x-700
 }
-
-var _ = shell.Left

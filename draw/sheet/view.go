@@ -32,7 +32,7 @@ type View struct {
 
 // Page is the size of the drawing inside a page, Phone the width of a single view on a phone [mm].
 var (
-	Page  = draw.Size{Width: 300, Height: 220}
+	Page  = draw.Size{Width: 310, Height: 248}
 	Phone = 120.0
 )
 
@@ -50,6 +50,7 @@ type drawing struct {
 	views  map[string]draw.View
 	field  draw.Rect
 	size   draw.Size
+	key    []entry
 }
 
 func newDrawing(r *reckon.Reckoning, v View) *drawing {
