@@ -45,7 +45,7 @@ func doubtful(in Inputs, t offsets.Table) []finding.Finding {
 			if math.Abs(off) > limit && !math.IsInf(off, 0) {
 				found = append(found, finding.Finding{Code: "shell.reading-doubtful", Severity: finding.Close,
 					About:    []string{fmt.Sprintf("/shell/offsets/stations/%s/half/%d", stations[i].ID, j)},
-					Title:    fmt.Sprintf("The half-breadth at x %s, z %s does not run with its neighbours", mm(t.Stations[i].X), mm(t.Heights[j])),
+					Title:    fmt.Sprintf("The half width at x %s, z %s does not run with its neighbours", mm(t.Stations[i].X), mm(t.Heights[j])),
 					Words:    fmt.Sprintf("It stands %s %s than the readings around it let expect. Measure it again: a rib under the tape or a slip of the pencil looks like this.", mm(math.Abs(off)), wider(off)),
 					Measured: &finding.Measure{Value: math.Abs(off), Unit: "mm"}, Limit: &finding.Measure{Value: limit, Unit: "mm"},
 					Source: practice})
@@ -112,7 +112,7 @@ func (b *Body) rough() finding.Finding {
 		Title:    "The shape of the van is that of a typical body, scaled to your readings",
 		Words:    fmt.Sprintf("Sides may be off by %s. That is enough to try arrangements; measure a table of offsets before you cut wood.", mm(spread)),
 		Measured: &finding.Measure{Value: spread, Unit: "mm"},
-		Source:   finding.Source{Text: "nine typical bodies of our own, invented; good to about 3 % of the half-breadth", Sure: finding.Practice}}
+		Source:   finding.Source{Text: "nine typical bodies of our own, invented; good to about 3 % of the half width", Sure: finding.Practice}}
 }
 
 func unmeasured() finding.Finding {

@@ -47,7 +47,7 @@ func (b *Body) checkArches(arches []Arch) []finding.Finding {
 			f.Words = fmt.Sprintf("It runs from x %s to %s; the load space from %s to %s.", mm(from), mm(to), mm(b.Start()), mm(b.End()))
 		case float64(a.Inward) >= half:
 			f.Code, f.Title = "shell.arch-too-wide", fmt.Sprintf("Wheel arch %s reaches over the middle of the van", a.ID)
-			f.Words = fmt.Sprintf("It stands in by %s, the half-breadth there is %s. Was the width between the arches written as the arch?", mm(float64(a.Inward)), mm(half))
+			f.Words = fmt.Sprintf("It stands in by %s, the half width there is %s. Was the width between the arches written as the arch?", mm(float64(a.Inward)), mm(half))
 			f.Measured, f.Limit = &finding.Measure{Value: float64(a.Inward), Unit: "mm"}, &finding.Measure{Value: half, Unit: "mm"}
 		case float64(a.Up) >= b.Eaves():
 			f.Code, f.Title = "shell.arch-too-high", fmt.Sprintf("Wheel arch %s is as high as the side", a.ID)

@@ -10,7 +10,7 @@ import (
 // Explanations say what each code of the shell means.
 func Explanations() []finding.Explanation {
 	all := []finding.Explanation{
-		{Code: "shell.table-unusable", Meaning: "no body can be drawn through the table of offsets", Why: "everything else rests on the shape of the van", Clear: "put right the station named"},
+		{Code: "shell.table-unusable", Meaning: "no body can be drawn through the table of offsets", Why: "everything else rests on the shape of the van", Clear: "put right the reading named"},
 		{Code: "shell.reading-doubtful", Meaning: "one reading stands out from those around it", Why: "furniture is cut to these readings", Clear: "measure it again, between the ribs, to the skin"},
 		{Code: "shell.quick-contradiction", Meaning: "two of the quick readings can not both be true", Why: "the van can not be scaled to both", Clear: "measure both again"},
 		{Code: "shell.quick", Meaning: "the van is a typical body scaled to a few readings", Why: "it is good enough to arrange, not to cut", Clear: "measure a table of offsets"},

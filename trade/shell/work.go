@@ -3,6 +3,7 @@ package shell
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"slices"
 
 	"tumblehome/solve/offsets"
@@ -113,6 +114,29 @@ func unusable(in Inputs, err error) finding.Finding {
 	}
 	return finding.Finding{Code: "shell.table-unusable", Severity: finding.Fault, About: []string{about},
 		Title:  "The table of offsets can not be used",
-		Words:  "No body can be drawn through these readings (" + err.Error() + "). A typical body stands in until that is put right.",
+		Words:  "No body can be drawn through these readings: " + whyNot(in.Table, fault) + ". A typical body stands in until that is put right.",
 		Source: computed}
+}
+
+// whyNot says in the builder's words what keeps a body from being drawn.
+func whyNot(t *Table, fault *offsets.TableError) string {
+	switch {
+	case t != nil && len(t.Heights) < 2:
+		return "half widths are wanted at two heights or more"
+	case t != nil && len(t.Stations) < 2:
+		return "they are wanted at two places along the van or more"
+	case t == nil || fault == nil || fault.Station < 0:
+		return "heights and half widths must be numbers, the heights rising"
+	}
+	s := t.sorted()
+	here := s[fault.Station]
+	switch {
+	case fault.Station > 0 && here.X <= s[fault.Station-1].X:
+		return fmt.Sprintf("%s and %s are read at the same place, x %s", s[fault.Station-1].ID, here.ID, mm(float64(here.X)))
+	case len(here.Half) != len(t.Heights):
+		return fmt.Sprintf("%s has %d half widths for %d heights", here.ID, len(here.Half), len(t.Heights))
+	case here.Crown < t.Heights[len(t.Heights)-1]:
+		return fmt.Sprintf("the crown of %s lies below the last height", here.ID)
+	}
+	return fmt.Sprintf("a reading of %s is no usable number", here.ID)
 }

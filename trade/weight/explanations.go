@@ -39,7 +39,7 @@ var Explanations = []finding.Explanation{
 		Why: "Overloaded tyres run hot and may burst.", Clear: "Fit tyres of a higher load index, or lighten the axle.",
 	}, {
 		Code: "weight.tyre.plate", Meaning: "Two tyres of an axle carry less than the plate allows the axle.",
-		Why: "Then the tyres are the limit, not the plate, and a test station may refuse them.", Clear: "Fit tyres of the load index that the maker asks for.",
+		Why: "Then the tyres are the limit, not the plate, and the yearly test may refuse them.", Clear: "Fit tyres of the load index that the maker asks for.",
 	}, {
 		Code: "weight.tyre.age", Meaning: "Two tyres are more than six years old; from nine years on they are due.",
 		Why: "Rubber hardens standing as well as rolling, whatever the tread.", Clear: "Have them inspected yearly; replace them by about ten years.",
