@@ -58,9 +58,13 @@ func (r Result) Working(code string) (working.Working, bool) {
 // show lists the steps of one line.
 func (l Line) show() []working.Line {
 	row, p := working.Origin{Row: l.Buy.Row}, l.Buy
+	shelf := working.Origin{Pointer: "/stock"}
+	if p.InHand == 0 {
+		shelf = working.Origin{Assumption: "none of it is written down in the workshop"}
+	}
 	return []working.Line{
 		{Symbol: "net", Label: "still needed: " + l.Of, Value: p.Net, Unit: l.Unit, From: working.Origin{Pointer: l.Pointers[0]}},
-		{Symbol: "in hand", Label: "in the workshop", Value: p.InHand, Unit: l.Unit, From: working.Origin{Pointer: "/stock"}},
+		{Symbol: "in hand", Label: "in the workshop", Value: p.InHand, Unit: l.Unit, From: shelf},
 		{Symbol: "waste", Label: "added for waste", Value: 100 * p.Waste.Float(), Unit: "%", From: row},
 		{Symbol: "holds", Label: "in one " + p.Each, Value: p.Holds, Unit: l.Unit, From: row},
 		{
