@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"encoding/json"
+	"math"
 
 	"tumblehome/build"
 	"tumblehome/trade/arrangement"
@@ -90,7 +91,23 @@ func (w *stages) nudge(id string, dx, dy, dz float64) (json.RawMessage, bool) {
 	if !ok || f.At != nil && f.At.Undecided {
 		return nil, false
 	}
-	return arrangement.PlacePatch(id, f.At, arrangement.Drag(f, w.places.Find(id).Box, dx, dy, dz)), true
+	place := arrangement.Drag(f, w.places.Find(id).Box, dx, dy, dz)
+	if f.At != nil && stopped(*f.At, place, dx, dy, dz) {
+		return nil, false
+	}
+	return arrangement.PlacePatch(id, f.At, place), true
+}
+
+// stopped says whether a drag did not go as far as was asked, since what stands against a surface is not dragged through it.
+func stopped(from, to build.Place, by ...float64) bool {
+	was, is := [3]build.AxisRule{from.X, from.Y, from.Z}, [3]build.AxisRule{to.X, to.Y, to.Z}
+	for axis, d := range by {
+		said := was[axis].Form != build.LeftOut || is[axis].Form == build.Against
+		if d != 0 && said && math.Abs((is[axis].A.Plus-was[axis].A.Plus).Float()-d) > 1 {
+			return true
+		}
+	}
+	return false
 }
 
 // lengthen is the patch that makes a fitting longer along one axis.
