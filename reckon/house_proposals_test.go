@@ -1,0 +1,35 @@
+package reckon_test
+
+import (
+	"testing"
+
+	"tumblehome/build"
+	"tumblehome/build/tree"
+	"tumblehome/catalogue"
+)
+
+func TestWhatIsProposedCanBeDone(t *testing.T) {
+	eachBuild(t, func(t *testing.T, b tried) {
+		root := build.Encode(b.doc)
+		for _, f := range b.Findings {
+			for _, p := range f.Proposals {
+				patch, err := tree.ParsePatch(p.Patch)
+				if err != nil || patch.Empty() {
+					t.Errorf("%s proposes to %s, but by %s: %v", f.Code, p.Words, p.Patch, err)
+					continue
+				}
+				if tree.Equal(root, tree.Merge(root, patch)) {
+					t.Errorf("%s proposes to %s, which changes nothing: %s", f.Code, p.Words, p.Patch)
+				}
+				if _, err := build.Apply(b.doc, patch, catalogue.Builtin()); err != nil {
+					t.Errorf("%s proposes to %s, and the document is refused: %v", f.Code, p.Words, err)
+				}
+				for _, at := range patch.Touches() {
+					if steps := at.Steps(); root.At(tree.PointerTo(steps[:len(steps)-1]...)) == nil {
+						t.Errorf("%s proposes to %s at %s, where nothing is", f.Code, p.Words, at)
+					}
+				}
+			}
+		}
+	})
+}
