@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"tumblehome/solve/offsets"
+	"tumblehome/trade/working"
 )
 
 // Body is the bare van as read. Lengths and places are in mm. It does not
@@ -13,6 +14,7 @@ type Body struct {
 	ribs     []Rib
 	arches   []Box
 	openings []Opening
+	shown    []working.Figure
 	Assumed  bool // it rests on a typical body
 }
 

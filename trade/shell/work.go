@@ -36,7 +36,8 @@ func Work(in Inputs) Result {
 	slices.SortStableFunc(b.openings, func(p, q Opening) int { return cmp.Compare(p.ID, q.ID) })
 	found = append(found, b.check(in, table)...)
 	finding.Sort(found)
-	return Result{Body: b, Figures: b.figures(), Findings: found}
+	b.shown = b.figures()
+	return Result{Body: b, Figures: b.shown, Findings: found}
 }
 
 // table is the table of offsets of the inputs, and whether a typical body lies behind it.

@@ -15,7 +15,7 @@ var here = working.Origin{Here: true}
 
 // Working shows how a figure came about; false for a code that is not the shell's.
 func (b *Body) Working(code string) (working.Working, bool) {
-	for _, f := range b.figures() {
+	for _, f := range b.shown {
 		if f.Code != code {
 			continue
 		}
