@@ -174,8 +174,11 @@ func sendJSON(w http.ResponseWriter, status int, value any) {
 	w.Header().Set("Content-Type", "application/json")
 	w.Header().Set("Cache-Control", "no-store")
 	w.WriteHeader(status)
-	_, _ = w.Write(append(text, '\n')) // a reader that left needs no answer
+	_, _ = w.Write(append(legible(text), '\n')) // a reader that left needs no answer
 }
+
+// legible puts ordinary unbreakable blanks in place of narrow ones, which the pages' face shows as hardly any.
+func legible(text []byte) []byte { return bytes.ReplaceAll(text, []byte("\u202f"), []byte("\u00a0")) }
 
 // send writes a component as HTML. It is drawn whole before a byte is sent, so that a failure never leaves half a page.
 func (s *Server) send(w http.ResponseWriter, r *http.Request, status int, c templ.Component) {
@@ -187,7 +190,7 @@ func (s *Server) send(w http.ResponseWriter, r *http.Request, status int, c temp
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	w.Header().Set("Cache-Control", "no-store")
 	w.WriteHeader(status)
-	_, _ = w.Write(page.Bytes()) // a reader that left needs no answer
+	_, _ = w.Write(legible(page.Bytes())) // a reader that left needs no answer
 }
 
 // fail answers a failure of the program: in full in the log, in one neutral line on the page.

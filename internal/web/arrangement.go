@@ -3,6 +3,7 @@ package web
 import (
 	"cmp"
 	"fmt"
+	"strconv"
 	"strings"
 
 	"tumblehome/build"
@@ -19,23 +20,35 @@ type fittingView struct {
 	Whereabouts string // where it is, in words
 	Fitted      bool   // it is in the van today
 	CanMove     bool
+	Carried     bool // it stands in or upon another
 	Entries     []entry
 }
 
-// fittingsOf lists the fittings by id; in the van of today only those that are in.
+// fittingsOf lists the fittings by id, each followed by what it carries; of the van of today only those that are in.
 func fittingsOf(v view) []fittingView {
 	var out []fittingView
-	for _, id := range sortedKeys(v.Doc.Fittings) {
-		f := v.Doc.Fittings[id]
-		if v.Mode == today && f.Fitted == nil {
-			continue
+	var list func(host string, deep int)
+	list = func(host string, deep int) {
+		for _, id := range sortedKeys(v.Doc.Fittings) {
+			f := v.Doc.Fittings[id]
+			if cmp.Or(f.In, f.Upon) != host {
+				continue
+			}
+			if v.Mode != today || f.Fitted != nil {
+				out = append(out, v.fitting(id, f, deep))
+			}
+			list(id, deep+1)
 		}
-		out = append(out, fittingView{
-			ID: id, Name: nameOf(id, f), Kind: v.kindOf(f), Whereabouts: v.whereabouts(id, f), Fitted: f.Fitted != nil,
-			CanMove: f.For == "" && f.At != nil && !f.At.Undecided, Entries: fittingEntries(id, f),
-		})
 	}
+	list("", 0) // the document refuses rings of carriers
 	return out
+}
+
+func (v view) fitting(id string, f build.Fitting, deep int) fittingView {
+	return fittingView{
+		ID: id, Name: nameOf(id, f), Kind: v.kindOf(f), Whereabouts: v.whereabouts(id, f), Fitted: f.Fitted != nil, Carried: deep > 0,
+		CanMove: f.For == "" && f.At != nil && !f.At.Undecided, Entries: fittingEntries(id, f),
+	}
 }
 
 func nameOf(id string, f build.Fitting) string { return cmp.Or(f.Called, unhyphen(id)) }
@@ -97,9 +110,10 @@ func frameWords(f build.Fitting) string {
 	return ""
 }
 
+// boxWords says where a box is as a tape would: "1000 to 2900 from the front, 640 wide on the right, 0 to 430 up".
 func boxWords(s *arrangement.Standing) string {
 	b := s.Box
-	mm := func(v float64) string { return words.Amount(v, "mm") }
+	mm := func(v float64) string { return strconv.FormatFloat(words.Round(v, "mm"), 'f', 0, 64) }
 	side := "in the middle"
 	switch {
 	case b.MinY >= 0:
@@ -107,7 +121,7 @@ func boxWords(s *arrangement.Standing) string {
 	case b.MaxY <= 0:
 		side = "on the left"
 	}
-	return fmt.Sprintf("%s long from %s, %s wide %s, %s to %s up", mm(b.MaxX-b.MinX), mm(b.MinX), mm(b.MaxY-b.MinY), side, mm(b.MinZ), mm(b.MaxZ))
+	return fmt.Sprintf("%s to %s from the front, %s wide %s, %s to %s up", mm(b.MinX), mm(b.MaxX), mm(b.MaxY-b.MinY), side, mm(b.MinZ), mm(b.MaxZ))
 }
 
 // fittingEntries are the values of a fitting that a builder changes by hand.

@@ -369,7 +369,7 @@ func fittingItem(v view, f fittingView) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			var templ_7745c5c3_Var16 = []any{templ.KV("planned", !f.Fitted)}
+			var templ_7745c5c3_Var16 = []any{templ.KV("planned", !f.Fitted), templ.KV("carried", f.Carried)}
 			templ_7745c5c3_Err = templ.RenderCSSItems(ctx, templ_7745c5c3_ElementWriter, templ_7745c5c3_Var16...)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
@@ -390,7 +390,7 @@ func fittingItem(v view, f fittingView) templ.Component {
 			var templ_7745c5c3_Var18 string
 			templ_7745c5c3_Var18, templ_7745c5c3_Err = templruntime.NewAttributeExpression("fitting-" + f.ID + "-name").Resolve(ctx)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `arrangement.templ`, Line: 58, Col: 172}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `arrangement.templ`, Line: 58, Col: 204}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var18)
 			if templ_7745c5c3_Err != nil {

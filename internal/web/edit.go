@@ -17,7 +17,7 @@ import (
 type wish struct {
 	Revision int             `json:"revision"`
 	Patch    json.RawMessage `json:"patch"`
-	Moves    []reckon.Move          `json:"moves"`
+	Moves    []reckon.Move   `json:"moves"`
 	Mode     string          `json:"mode"`
 	Words    string          `json:"words"`
 	By       string          `json:"by"`

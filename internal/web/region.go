@@ -69,5 +69,5 @@ func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
-	_, _ = w.Write(text.Bytes()) // a reader that left needs no answer
+	_, _ = w.Write(legible(text.Bytes())) // a reader that left needs no answer
 }

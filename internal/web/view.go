@@ -6,13 +6,11 @@ import (
 	"net/url"
 	"strconv"
 	"strings"
-	"time"
 
 	"github.com/a-h/templ"
 
 	"tumblehome/build/tree"
 	"tumblehome/draw"
-	"tumblehome/reckon"
 )
 
 // view is what a page is drawn from: the build as it is now, and what its reader asked for.
@@ -23,6 +21,7 @@ type view struct {
 	Region  string // the region being drawn; ids begin with it, since one value may stand in two
 	Base    int    // the revision that forms are made for
 	Refused *refusal
+	Before  int // of the history: only what is older
 	ctx     context.Context
 	server  *Server
 }
@@ -32,7 +31,8 @@ func (s *Server) viewOf(r *http.Request, now *state, pageName, mode string) view
 	if !now.knows(mode) {
 		mode = now.firstMode()
 	}
-	return view{state: now, Page: pageName, Mode: mode, Base: now.Revision.N, ctx: r.Context(), server: s}
+	before, _ := strconv.Atoi(r.FormValue("before")) // what is no number asks for the newest
+	return view{state: now, Page: pageName, Mode: mode, Base: now.Revision.N, Before: max(before, 0), ctx: r.Context(), server: s}
 }
 
 // in is the view while one region of it is drawn.
@@ -123,14 +123,3 @@ func (s *state) knows(mode string) bool {
 	}
 	return false
 }
-
-// when says at what time the revision was made, short.
-func when(t, now time.Time) string {
-	if t.Year() == now.Year() && t.YearDay() == now.YearDay() {
-		return "today " + t.Format("15:04")
-	}
-	return t.Format("2 January 2006, 15:04")
-}
-
-// difference compares two reckonings for a page.
-func difference(from, to *reckon.Reckoning) reckon.Difference { return reckon.Compare(from, to) }
