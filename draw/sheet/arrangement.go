@@ -43,8 +43,6 @@ func (d *drawing) single() draw.Scene {
 	return s.With(d.flags()...)
 }
 
-func sortFloats(at []float64) { slices.Sort(at) }
-
 func sortBy(which []int, key func(int) float64) {
 	slices.SortStableFunc(which, func(a, b int) int { return compare(key(a), key(b)) })
 }

@@ -22,7 +22,7 @@ func (d *drawing) bodyPlan() draw.Group {
 	}
 	s.line(draw.PenCut, append(skin, skin[0]))
 	s.line(draw.PenCentre, []place{{d.r.Body.Start() - 60, 0}, {d.r.Body.End() + 60, 0}})
-	return s.group("plan-body", "body", "the body, cut level at elbow height", nil)
+	return s.group("plan-body", "body", "the body, cut level "+whole(d.aboveFloor())+" above the floor", nil)
 }
 
 // skinPlan is the skin cut level, closed: along the left side rearwards and back along the right.
@@ -68,7 +68,7 @@ func (d *drawing) archPlan(s *sketch, a shell.Box, cut bool) {
 	if a.Side == shell.Right {
 		hand = 1
 	}
-	run := []place{{a.From, hand * d.r.Body.Half(a.From, a.Up)}, {a.From, hand * a.Face}, {a.To, hand * a.Face}, {a.To, hand * d.r.Body.Half(a.To, a.Up)}}
+	run := []place{{a.From, hand * d.r.Body.Half(a.From, d.level)}, {a.From, hand * a.Face}, {a.To, hand * a.Face}, {a.To, hand * d.r.Body.Half(a.To, d.level)}}
 	if cut {
 		s.area(draw.PenFine, draw.FillDeep, run)
 		s.hatch(draw.HatchRising, 1.6, run)

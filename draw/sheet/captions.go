@@ -19,14 +19,23 @@ const (
 func (d *drawing) captions(view string, all []drawn, taken *[]draw.Rect) (out []draw.Mark, nameless []drawn) {
 	v := d.views[view]
 	order := slices.Clone(all)
-	slices.SortStableFunc(order, func(a, b drawn) int { return compare(breadth(b.box), breadth(a.box)) })
+	slices.SortStableFunc(order, func(a, b drawn) int {
+		if (a.depth == before) != (b.depth == before) {
+			return int(a.depth - b.depth)
+		}
+		return compare(breadth(b.box), breadth(a.box))
+	})
 	for _, w := range order {
 		t := &d.things[w.thing]
 		if t.hidden || d.covered(w, all) || d.lidOf(w.thing, all) {
 			continue
 		}
-		c := d.captionOf(view, w)
-		lines, ok := c.place(*taken, d.lyingOn(w, all, v))
+		c := d.captionOf(view, w, d.topped(w, all))
+		fixed, soft := *taken, d.lyingOn(w, all, v)
+		if view == Cross && c.quiet { // far things are named only where they can be seen
+			fixed, soft = append(slices.Clone(fixed), d.before(w, all, v)...), nil
+		}
+		lines, ok := c.place(fixed, soft)
 		if !ok {
 			nameless = append(nameless, w)
 			continue
@@ -41,14 +50,17 @@ func (d *drawing) captions(view string, all []drawn, taken *[]draw.Rect) (out []
 	return out, nameless
 }
 
-// captionOf is what is to be lettered on a thing: quietly on what only its ghost or its far outline is drawn of.
-func (d *drawing) captionOf(view string, w drawn) caption {
+// captionOf is what is to be lettered on a thing: quietly on what only its ghost or its far outline is drawn of. On what nothing else lies
+// the lettering has the thing's own ground, so that no hidden line runs through it.
+func (d *drawing) captionOf(view string, w drawn, topped bool) caption {
 	t := &d.things[w.thing]
-	c := caption{box: boundsOf(w.box, d.views[view]).Inset(0.6), name: t.name, quiet: w.depth == before || view == Cross && w.depth == beyond}
+	c := caption{box: boundsOf(w.box, d.views[view]).Inset(0.6), name: t.name, quiet: w.depth == before || view == Cross && w.depth == beyond || view == Plan && t.Where == "under"}
 	if c.quiet {
 		return c
 	}
-	_, c.ground = d.looks(t, w.depth, view)
+	if !topped {
+		_, c.ground = d.looks(t, w.depth, view)
+	}
 	if t.root == w.thing {
 		c.details = d.contents(w.thing)
 	}
@@ -64,8 +76,7 @@ func (d *drawing) peopleIn(view string) []draw.Rect {
 		if view == Cross && !w.meets(d.cut) {
 			continue
 		}
-		body, head := w.form(view)
-		out = append(out, boundsOf(around([][]place{body}), v).Inset(0.6), boundsOf(around([][]place{head}), v))
+		out = append(out, boundsOf(around(w.parts(view)), v).Inset(0.6))
 	}
 	return out
 }
@@ -81,6 +92,18 @@ func (d *drawing) covered(w drawn, all []drawn) bool {
 		if over && o.depth != before && !d.things[o.thing].hidden && shared(o.box, w.box) > 0.8*breadth(w.box) && !d.lidOf(o.thing, all) {
 			return true
 		}
+	}
+	return false
+}
+
+// topped says whether something lies over a large part of a thing.
+func (d *drawing) topped(w drawn, all []drawn) bool {
+	over := false
+	for _, o := range all {
+		if over && o.depth != before && !d.things[o.thing].hidden && shared(o.box, w.box) > 0.3*breadth(w.box) {
+			return true
+		}
+		over = over || o.thing == w.thing
 	}
 	return false
 }
@@ -116,9 +139,22 @@ func (d *drawing) lyingOn(w drawn, all []drawn, v draw.View) []draw.Rect {
 			over = true
 			continue
 		}
-		if over && !d.things[o.thing].hidden && shared(o.box, w.box) > 0 && breadth(o.box) < 0.7*breadth(w.box) {
+		if over && o.depth != before && !d.things[o.thing].hidden && shared(o.box, w.box) > 0 && breadth(o.box) < 0.7*breadth(w.box) {
 			out = append(out, boundsOf(o.box, v))
 		}
+	}
+	return out
+}
+
+// before are the boxes of all things that lie over a thing.
+func (d *drawing) before(w drawn, all []drawn, v draw.View) []draw.Rect {
+	var out []draw.Rect
+	over := false
+	for _, o := range all {
+		if over && !d.things[o.thing].hidden && shared(o.box, w.box) > 0 {
+			out = append(out, boundsOf(o.box, v))
+		}
+		over = over || o.thing == w.thing
 	}
 	return out
 }

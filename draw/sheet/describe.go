@@ -9,8 +9,8 @@ import (
 func (d *drawing) describe() string {
 	room := d.r.Lining.Room
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s, %s. The room is %s long inside the lining, %s wide at elbow height and %s high in the middle.",
-		d.r.Document.Build.Title, d.title(), five(room.Rear()-room.Front()), five(room.Right(d.cut, d.level)-room.Left(d.cut, d.level)), five(room.Headroom(d.cut, 0)))
+	fmt.Fprintf(&b, "%s, %s. The room is %s long inside the lining, %s%s and %s high in the middle.",
+		d.r.Document.Build.Title, d.title(), five(room.Rear()-room.Front()), five(room.Right(d.cut, d.level)-room.Left(d.cut, d.level)), d.wide(), five(room.Headroom(d.cut, 0)))
 	for _, side := range []struct {
 		words string
 		at    func(*thing) bool

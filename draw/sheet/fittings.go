@@ -21,6 +21,7 @@ type drawn struct {
 	depth depth
 	runs  [][]place
 	box   [4]float64 // about the runs: from and to across, from and to along
+	layer layer
 }
 
 // draw lays down a thing.
@@ -53,6 +54,8 @@ func (d *drawing) looks(t *thing, at depth, view string) (draw.Pen, draw.Fill) {
 		return draw.PenHidden, draw.NoFill
 	case at == before:
 		return draw.PenGhost, draw.NoFill
+	case view == Plan && t.Where == "under":
+		return draw.PenHidden, draw.NoFill
 	case soft(t.of):
 		return draw.PenOutline, draw.FillWash
 	case t.of.Make == "slat-bed" && view == Plan:
@@ -146,33 +149,33 @@ func (d *drawing) inCross() []drawn {
 // layers brings things into the order in which they lie on the paper.
 func (d *drawing) layers(view string, order func(*thing) float64, see func(*thing) (depth, []strip)) []drawn {
 	out := make([]drawn, 0, len(d.things))
-	keys := make([][3]float64, len(d.things))
 	for i := range d.things {
-		t := &d.things[i]
-		at, strips := see(t)
+		at, strips := see(&d.things[i])
 		runs := silhouette(strips)
 		if view == Cross {
 			runs = swapped(runs)
 		}
-		if len(runs) == 0 {
-			continue
+		if len(runs) > 0 {
+			out = append(out, drawn{thing: i, depth: at, runs: runs, box: around(runs), layer: d.layer(i, at, order)})
 		}
-		out = append(out, drawn{thing: i, depth: at, runs: runs, box: around(runs)})
-		keys[i] = d.layer(i, at, order)
 	}
-	slices.SortStableFunc(out, func(a, b drawn) int {
-		for k := range 3 {
-			if c := compare(keys[a.thing][k], keys[b.thing][k]); c != 0 {
-				return c
-			}
-		}
-		return 0
-	})
+	slices.SortStableFunc(out, func(a, b drawn) int { return a.layer.compare(b.layer) })
 	return out
 }
 
 // layer is the place of a thing in the pile: ghosts above all; then by what can be seen of it or of what hides it; the host first.
-func (d *drawing) layer(i int, at depth, order func(*thing) float64) [3]float64 {
+type layer [3]float64
+
+func (l layer) compare(m layer) int {
+	for k := range l {
+		if c := compare(l[k], m[k]); c != 0 {
+			return c
+		}
+	}
+	return 0
+}
+
+func (d *drawing) layer(i int, at depth, order func(*thing) float64) layer {
 	ghost := 0.0
 	if at == before {
 		ghost = 1
@@ -181,7 +184,7 @@ func (d *drawing) layer(i int, at depth, order func(*thing) float64) [3]float64 
 	for d.things[host].hidden && d.things[host].carrier >= 0 {
 		host, steps = d.things[host].carrier, steps+1
 	}
-	return [3]float64{ghost, order(&d.things[host]), steps}
+	return layer{ghost, order(&d.things[host]), steps}
 }
 
 // size of a box across and along.

@@ -134,9 +134,8 @@ func (d *drawing) placeOf(part []string, times map[string]int) (spot, bool) {
 	case "people":
 		for i := range d.people {
 			if w := &d.people[i]; w.id == part[1] {
-				_, head := w.form(Plan)
-				b := around([][]place{head})
-				return d.planSpot((b[0]+b[1])/2, (b[2]+b[3])/2), true
+				head := w.head()
+				return d.planSpot(head[0], head[1]), true
 			}
 		}
 	}

@@ -1,6 +1,9 @@
 package sheet
 
 import (
+	"math"
+	"strings"
+
 	"tumblehome/draw"
 )
 
@@ -77,9 +80,35 @@ func (d *drawing) viewTitles() []draw.Mark {
 		return draw.Lettering{Text: text, At: draw.Pt(x, y), Ink: draw.InkQuiet}
 	}
 	cross, side := d.views[Cross], d.views[Side]
-	under := side.At(0, -wheelShown).Y + 4
-	return []draw.Mark{
+	under := side.At(0, math.Min(d.space.MinZ, -wheelShown)).Y + 4
+	out := draw.ScaleBar{At: draw.Pt(d.field.Min.X+5, d.size.Height-d.field.Min.X), Scale: d.scale, Metres: 1}.Marks()
+	if text := d.unplaced(); text != "" {
+		out = append(out, letter(text, d.field.Min.X+5+1000/d.scale+22, d.size.Height-d.field.Min.X-1))
+	}
+	return append(out,
 		letter("cut across at x "+whole(d.cut)+", looking forwards", cross.At(d.space.MinY, 0).X, cross.At(0, d.space.MaxZ).Y-4),
 		letter("cut along the middle, looking to the right", side.At(d.r.Body.Start(), 0).X, under),
+	)
+}
+
+// unplaced names what has no place yet, as far as there is room to say so.
+func (d *drawing) unplaced() string {
+	mode := d.standings()
+	if mode == nil || d.Mode == Today {
+		return ""
 	}
+	var names []string
+	for i := range mode.All {
+		if s := &mode.All[i]; s.Undecided != "" {
+			names = append(names, nameOf(s.ID, d.r.Document.Fittings[s.ID]))
+		}
+	}
+	const said = 3
+	switch {
+	case len(names) == 0:
+		return ""
+	case len(names) > said:
+		return "no place yet: " + strings.Join(names[:said], ", ") + " and " + whole(float64(len(names)-said)) + " more"
+	}
+	return "no place yet: " + strings.Join(names, ", ")
 }

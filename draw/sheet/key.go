@@ -9,6 +9,9 @@ import (
 
 // letters mark what is too small for its name with a letter beside it; the key says what it is.
 func (d *drawing) letters(nameless []drawn, taken []draw.Rect) []draw.Mark {
+	if d.Only != "" {
+		return nil // there is no room for a key
+	}
 	v, s := d.views[Plan], d.space
 	sortBy2(nameless, func(w drawn) float64 { return w.box[0]*10 + w.box[2]/100 })
 	p := label.Problem{Bounds: v.Box(s.MinX, s.MinY, s.MaxX-s.MinX, s.MaxY-s.MinY).Inset(0.5), Obstacles: taken, Gap: 0.2}
@@ -22,9 +25,12 @@ func (d *drawing) letters(nameless []drawn, taken []draw.Rect) []draw.Mark {
 	}
 	var out []draw.Mark
 	for i, at := range label.Place(p) {
+		if !at.Fits {
+			continue
+		}
 		t := &d.things[which[i]]
-		d.key = append(d.key, entry{alphabet[i : i+1], t.name})
-		l := draw.Lettering{Text: alphabet[i : i+1], At: at.Box.Centre(), Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkQuiet}
+		d.key = append(d.key, entry{alphabet[len(d.key) : len(d.key)+1], t.name})
+		l := draw.Lettering{Text: d.key[len(d.key)-1].sign, At: at.Box.Centre(), Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkQuiet}
 		sk := sketch{view: v}
 		if len(at.Leader) == 2 && at.Leader[0].Distance(at.Leader[1]) > 2.5 {
 			sk.marks = append(sk.marks, draw.Stroke(draw.PenLeader, draw.Line(at.Leader[0], at.Leader[1])))

@@ -14,7 +14,7 @@ const (
 	aboveViews  = 8.0  // rulers
 	belowPlan   = 17.0 // two rows of dimensions
 	belowCross  = 15.0 // the same
-	besideFlags = 12.0 // a column of flags
+	besideFlags = 11.0 // a column of flags
 	besideSide  = 9.0  // an upright dimension
 )
 
@@ -26,7 +26,7 @@ func (d *drawing) lay(field draw.Rect) {
 	over, under := s.MaxZ, math.Max(-s.MinZ, wheelShown)
 	freeX, freeY := 0.0, 0.0
 	for _, d.scale = range scales {
-		acrossNeed := 2*besideFlags + long/d.scale + 2*besideSide + wide/d.scale + 4
+		acrossNeed := 2*besideFlags + long/d.scale + besideSide + wide/d.scale + 3
 		alongNeed := aboveViews + wide/d.scale + belowPlan + over/d.scale + math.Max(belowCross, under/d.scale)
 		freeX, freeY = field.Width()-acrossNeed, field.Height()-alongNeed
 		if freeX >= 0 && freeY >= 0 {
@@ -38,7 +38,7 @@ func (d *drawing) lay(field draw.Rect) {
 	floor := top + wide/d.scale + belowPlan + over/d.scale + freeY*0.3
 	d.views[Plan] = draw.View{Origin: draw.Pt(left-s.MinX/d.scale, top-s.MinY/d.scale), Scale: d.scale}
 	d.views[Side] = draw.View{Origin: draw.Pt(left-s.MinX/d.scale, floor), Scale: d.scale, Up: true}
-	right := field.Max.X - 4 - freeX*0.2
+	right := field.Max.X - 3 - freeX*0.3
 	d.views[Cross] = draw.View{Origin: draw.Pt(right-s.MaxY/d.scale, floor), Scale: d.scale, Up: true}
 }
 

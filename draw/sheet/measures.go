@@ -17,57 +17,59 @@ func (d *drawing) planMeasures(all []drawn) []draw.Mark {
 		return v.At(x, d.r.Body.Half(clamp(x, d.r.Body.Start(), d.r.Body.End()), d.level))
 	}
 	whole := draw.Dimension(foot(room.Front()), foot(room.Rear()), draw.Horizontal, 0, five(room.Rear()-room.Front())+" inside the lining")
-	chains := []draw.Chain{whole}
+	var set []draw.Chain
 	if c, ok := d.alongside(all, foot); ok {
-		chains = append(chains, c)
+		set, edge = draw.Stack(edge, true, c)
+		edge -= 1.5 // the ends of its extension lines
 	}
-	set, _ := draw.Stack(edge, true, chains...)
+	outer, _ := draw.Stack(edge, true, whole)
+	set = append(set, outer...)
 	return append(out, draw.Group{ID: "plan-measures", Class: "measures", Marks: draw.Dimensions(set...)})
 }
 
 // alongside measures what stands along the right side, or the bed where somebody lies lengthwise.
 func (d *drawing) alongside(all []drawn, foot func(float64) draw.Point) (draw.Chain, bool) {
-	stops := []float64{d.r.Lining.Room.Front(), d.r.Lining.Room.Rear()}
-	names := map[float64]string{}
-	for i := range d.people {
-		w := &d.people[i]
-		if b := d.things[d.index[w.fitting]].box; w.does == "lies" {
-			stops, names[b.MinX] = append(stops, b.MinX, b.MaxX), "bed "
+	if c, ok := d.bedLength(foot); ok {
+		return c, true
+	}
+	var row []drawn
+	for _, w := range all {
+		t := &d.things[w.thing]
+		if t.root == w.thing && t.Where == "" && t.For == "" && t.box.MinY > 0 && t.box.MinZ < 300 && t.box.MaxX-t.box.MinX > 250 {
+			row = append(row, w)
 		}
 	}
-	if len(names) == 0 {
-		for _, w := range all {
-			t := &d.things[w.thing]
-			if t.root == w.thing && t.Where == "" && t.For == "" && t.box.MinY > 0 && t.box.MinZ < 300 && t.box.MaxX-t.box.MinX > 250 {
-				stops = append(stops, t.box.MinX, t.box.MaxX)
-			}
-		}
-	}
-	kept := apart(stops, 30)
-	if len(kept) < 3 {
-		return draw.Chain{}, false
-	}
+	sortBy2(row, func(w drawn) float64 { return w.box[0] })
 	c := draw.Chain{Along: draw.Horizontal, Ends: draw.Oblique}
-	for i, x := range kept {
-		c.Stops = append(c.Stops, foot(x))
-		if i > 0 {
-			c.Texts = append(c.Texts, names[kept[i-1]]+five(x-kept[i-1]))
+	end := math.Inf(-1)
+	for _, w := range row {
+		const touching = 15 // mm that are no gap on the paper
+		switch from, to := w.box[0], w.box[1]; {
+		case to <= end+touching:
+			continue
+		case math.IsInf(end, -1):
+			c.Stops = append(c.Stops, foot(from))
+		case from > end+touching:
+			c.Stops, c.Texts = append(c.Stops, foot(from)), append(c.Texts, five(from-end))
+		case from < end-touching: // one reaches past the other: measured from there
+			w.box[0] = end
 		}
+		c.Stops, c.Texts = append(c.Stops, foot(w.box[1])), append(c.Texts, five(w.box[1]-w.box[0]))
+		end = w.box[1]
 	}
-	return c, true
+	return c, len(c.Texts) > 0
 }
 
-// apart sorts places and leaves out those within a gap of the one before.
-func apart(at []float64, gap float64) []float64 {
-	sorted := append([]float64{}, at...)
-	sortFloats(sorted)
-	out := sorted[:0]
-	for _, x := range sorted {
-		if len(out) == 0 || x-out[len(out)-1] > gap {
-			out = append(out, x)
+// bedLength measures the bed of the first who lies lengthwise.
+func (d *drawing) bedLength(foot func(float64) draw.Point) (draw.Chain, bool) {
+	for i := range d.people {
+		w := &d.people[i]
+		if w.does == "lies" && w.faces[0] != 0 {
+			b := d.things[d.index[w.fitting]].box
+			return draw.Dimension(foot(b.MinX), foot(b.MaxX), draw.Horizontal, 0, "bed "+five(b.MaxX-b.MinX)), true
 		}
 	}
-	return out
+	return draw.Chain{}, false
 }
 
 // sideMeasures is the headroom beside the long section.
@@ -83,11 +85,14 @@ func (d *drawing) sideMeasures() []draw.Mark {
 func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
 	v, room := d.views[Cross], d.r.Lining.Room
 	left, right := room.Left(d.cut, d.level), room.Right(d.cut, d.level)
-	chains := []draw.Chain{draw.Dimension(v.At(left, d.level), v.At(right, d.level), draw.Horizontal, 0, five(right-left)+" wide at elbow height")}
+	edge := v.At(0, d.r.Body.Floor()-pan).Y
+	var set []draw.Chain
 	if c, ok := d.acrossFloor(all); ok {
-		chains = append(chains, c)
+		set, edge = draw.Stack(edge, true, c)
+		edge -= 1.5
 	}
-	set, _ := draw.Stack(v.At(0, d.r.Body.Floor()-pan).Y, true, chains...)
+	outer, _ := draw.Stack(edge, true, draw.Dimension(v.At(left, d.level), v.At(right, d.level), draw.Horizontal, 0, five(right-left)+d.wide()))
+	set = append(set, outer...)
 	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: draw.Dimensions(set...)}}
 }
 

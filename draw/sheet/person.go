@@ -90,6 +90,17 @@ func (d *drawing) settle(who *person, p build.Pose, share float64) bool {
 	return true
 }
 
+// resting says whether somebody lies or sits on a thing, or on what it carries or is carried by.
+func (d *drawing) resting(t *thing) bool {
+	for i := range d.people {
+		w := &d.people[i]
+		if w.does != "stands" && d.things[d.index[w.fitting]].root == t.root {
+			return true
+		}
+	}
+	return false
+}
+
 // softTop is the top of a bed or seat with the cushions that lie on it.
 func (d *drawing) softTop(i int) float64 {
 	top := d.things[i].box.MaxZ
@@ -104,57 +115,66 @@ func (d *drawing) softTop(i int) float64 {
 // soft says whether people lie or sit right on it.
 func soft(f build.Fitting) bool { return f.Make == "cushions" || f.Make == "mattress" }
 
-// draw lays a person down in a view.
+// draw lays a person down in a view: the limbs with their outline first and then their inside, so that they grow together, and the
+// last part, the head or what lies before it, on top.
 func (w *person) draw(s *sketch, view string) {
-	body, head := w.form(view)
-	fill := draw.FillPaper
-	path := smooth(s.view, body)
-	s.put(draw.PenPerson, fill, path)
-	s.take(body)
-	round := smooth(s.view, head)
-	s.put(draw.PenPerson, fill, round)
-	s.take(head)
+	parts := w.parts(view)
+	last := len(parts) - 1
+	if last > 1 {
+		for _, part := range parts[:last] {
+			s.put(draw.PenWater, draw.NoFill, smooth(s.view, part)) // only its outer half stays
+		}
+		for _, part := range parts[:last] {
+			s.put(draw.NoPen, draw.FillPaper, smooth(s.view, part))
+			s.take(part)
+		}
+		parts = parts[last:]
+	}
+	for _, part := range parts {
+		s.put(draw.PenPerson, draw.FillPaper, smooth(s.view, part))
+		s.take(part)
+	}
 }
 
-// form is the outline of body and head in a view, in millimetres of the van.
-func (w *person) form(view string) (body, head []place) {
-	h := w.stature
-	fx, fy := w.faces[0], w.faces[1]
-	// put carries a point given as shares of stature: ahead, to the left hand, up.
-	put := func(ahead, aside, up float64) place {
-		x, y, z := w.at[0]+(fx*ahead+fy*aside)*h, w.at[1]+(fy*ahead-fx*aside)*h, w.at[2]+up*h
-		switch view {
-		case Plan:
-			return place{x, y}
-		case Side:
-			return place{x, z}
-		}
-		return place{y, z}
-	}
-	above := view == Plan
-	endOn := view == Side && fx == 0 || view == Cross && fx != 0
-	carry := func(form []place) []place {
-		out := make([]place, len(form))
-		for i, p := range form {
-			switch {
-			case above:
-				out[i] = put(p[0], p[1], 0)
-			case endOn:
-				out[i] = put(0, p[0], p[1])
-			default:
-				out[i] = put(p[0], 0, p[1])
-			}
-		}
-		return out
-	}
+// parts are the outlines of a person in a view, in millimetres of the van.
+func (w *person) parts(view string) [][]place {
 	f := forms[w.does]
+	fx, fy := w.faces[0], w.faces[1]
+	look := func(p place) (ahead, aside, up float64) { return p[0], 0, p[1] }
+	form := f.profile
 	switch {
-	case above:
-		return carry(f.above), carry(f.headAbove)
-	case endOn:
-		return carry(f.front), carry(f.headFront)
+	case view == Plan:
+		form, look = f.above, func(p place) (ahead, aside, up float64) { return p[0], p[1], 0 }
+	case view == Side && fx == 0 || view == Cross && fx != 0:
+		form, look = f.front, func(p place) (ahead, aside, up float64) { return 0, p[0], p[1] }
 	}
-	return carry(f.profile), carry(f.headProfile)
+	out := make([][]place, len(form))
+	for i, part := range form {
+		for _, p := range part {
+			ahead, aside, up := look(p)
+			x, y := w.at[0]+(fx*ahead+fy*aside)*w.stature, w.at[1]+(fy*ahead-fx*aside)*w.stature
+			out[i] = append(out[i], seen(view, x, y, w.at[2]+up*w.stature))
+		}
+	}
+	return out
+}
+
+// seen carries a place of the van to where a view shows it.
+func seen(view string, x, y, z float64) place {
+	switch view {
+	case Plan:
+		return place{x, y}
+	case Side:
+		return place{x, z}
+	}
+	return place{y, z}
+}
+
+// head is the middle of a person's head from above.
+func (w *person) head() place {
+	all := w.parts(Plan)
+	b := around(all[len(all)-1:])
+	return place{(b[0] + b[1]) / 2, (b[2] + b[3]) / 2}
 }
 
 // smooth draws a closed curve through points (Catmull and Rom, A class of local interpolating splines, 1974), in a view.

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"tumblehome/draw"
 )
 
@@ -37,20 +39,22 @@ func (d *drawing) cross() draw.Group {
 	return g.With(names...).With(d.crossMeasures(all)...)
 }
 
-// pile lays the things down, then what lies over them, then people, then ghosts.
+// pile lays down the things, each person over what they lie on or sit at, then what lies over them all, then ghosts.
 func (d *drawing) pile(g draw.Group, view string, all []drawn, over ...draw.Mark) draw.Group {
+	people := d.persons(view)
 	for _, w := range all {
-		if w.depth != before {
-			g.Marks = append(g.Marks, d.draw(view, w))
+		for len(people) > 0 && people[0].layer.compare(w.layer) < 0 {
+			g.Marks, people = append(g.Marks, d.figure(view, people[0].person)), people[1:]
 		}
-	}
-	g = g.With(over...).With(d.persons(view)...)
-	for _, w := range all {
-		if w.depth == before {
-			g.Marks = append(g.Marks, d.draw(view, w))
+		if w.depth == before && over != nil {
+			g, over = g.With(over...), nil
 		}
+		g.Marks = append(g.Marks, d.draw(view, w))
 	}
-	return g
+	for _, p := range people {
+		g.Marks = append(g.Marks, d.figure(view, p.person))
+	}
+	return g.With(over...)
 }
 
 // hiddenArches are the outlines of the wheel arches over what stands on them.
@@ -62,24 +66,40 @@ func (d *drawing) hiddenArches() draw.Group {
 	return s.group("plan-arches", "body", "", nil)
 }
 
-// persons are the people of the mode in a view.
-func (d *drawing) persons(view string) []draw.Mark {
-	var out []draw.Mark
+// placed is a person in the pile of a view.
+type placed struct {
+	person *person
+	layer  layer
+}
+
+// persons are the people of the mode that a view shows, in the order of the pile.
+func (d *drawing) persons(view string) []placed {
+	var out []placed
 	for i := range d.people {
 		w := &d.people[i]
 		if view == Cross && !w.meets(d.cut) {
 			continue
 		}
-		s := sketch{view: d.views[view]}
-		w.draw(&s, view)
-		out = append(out, s.group(view+"-person-"+w.id, "person", w.id+" "+w.does, nil))
+		b := around(w.parts(Plan))
+		key := map[string]float64{Plan: w.at[2] + 0.5, Side: -b[2], Cross: b[1]}[view]
+		if view == Plan && w.does == "stands" {
+			key = w.at[2] + w.stature
+		}
+		out = append(out, placed{w, layer{0, key, 0}})
 	}
+	slices.SortStableFunc(out, func(a, b placed) int { return a.layer.compare(b.layer) })
 	return out
+}
+
+// figure is a person as a group.
+func (d *drawing) figure(view string, w *person) draw.Group {
+	s := sketch{view: d.views[view]}
+	w.draw(&s, view)
+	return s.group(view+"-person-"+w.id, "person", w.id+" "+w.does, nil)
 }
 
 // meets says whether a person can be seen in a cut across: cut through, or within arm's reach ahead of it.
 func (w *person) meets(x float64) bool {
-	body, _ := w.form(Plan)
-	b := around([][]place{body})
+	b := around(w.parts(Plan))
 	return b[0] < x && b[1] > x-700
 }

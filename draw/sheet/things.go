@@ -80,9 +80,9 @@ func nameOf(id string, f build.Fitting) string {
 	return strings.ReplaceAll(id, "-", " ")
 }
 
-// overhead says whether a thing hangs above the plane at which the plan is cut, or lies on the roof.
+// overhead says whether a thing hangs above the plane at which the plan is cut, or lies on the roof; not so a bed that somebody lies on.
 func (d *drawing) overhead(t *thing) bool {
-	return t.box.MinZ >= d.level && t.Where != "cab" || t.Where == "outside" && t.box.MinZ > d.level
+	return t.box.MinZ >= d.level && t.Where != "cab" && !d.resting(t)
 }
 
 // contents are the names of what stands in or upon a thing, the largest first.

@@ -55,20 +55,41 @@ type drawing struct {
 
 func newDrawing(r *reckon.Reckoning, v View) *drawing {
 	d := &drawing{View: v, r: r, views: map[string]draw.View{}}
-	d.level = r.Lining.Room.Floor() + elbow
+	d.level = r.Lining.Room.Floor() + d.aboveFloor()
 	d.gather()
+	d.pose()
 	d.space = d.extent()
 	d.cut = v.Cut
 	if d.cut == 0 {
 		d.cut = d.busiest()
 	}
-	d.pose()
 	return d
 }
 
 // elbow is the height above the floor at which the plan is cut and the width between the sides is told: about the elbow of
-// somebody standing (63 % of stature, from memory).
-const elbow = 1000
+// somebody standing (63 % of stature, from memory). In a van too low to stand in it is kneeling, for the same reason.
+const (
+	elbow    = 1000
+	kneeling = 500
+	standing = 1400 // least headroom for the first
+)
+
+// aboveFloor is the height at which the plan is cut.
+func (d *drawing) aboveFloor() float64 {
+	room := d.r.Lining.Room
+	if room.Headroom((room.Front()+room.Rear())/2, 0) < standing {
+		return kneeling
+	}
+	return elbow
+}
+
+// wide says at which height the width is told.
+func (d *drawing) wide() string {
+	if d.aboveFloor() == elbow {
+		return " wide at elbow height"
+	}
+	return " wide, " + whole(d.aboveFloor()) + " above the floor"
+}
 
 // standings are where everything is in the mode.
 func (d *drawing) standings() *arrangement.Mode {
@@ -78,18 +99,23 @@ func (d *drawing) standings() *arrangement.Mode {
 	return d.r.Places.Mode("drive")
 }
 
-// extent is the box about the body and all that is placed, in every mode, so that a change of mode does not change the scale.
+// extent is the box about the body and all that is placed, in this mode and the usual ones, so that going from day to night does not
+// change the scale.
 func (d *drawing) extent() solid.Bounds {
 	body := d.r.Body
 	b := solid.Bounds{MinX: body.Start(), MaxX: body.End(), MinZ: body.Floor() - pan, MaxZ: body.Roof((body.Start()+body.End())/2, 0)}
 	for _, x := range []float64{body.Start(), (body.Start() + body.End()) / 2, body.End()} {
-		b.MaxY = max(b.MaxY, body.Half(x, body.Floor()+elbow), body.Half(x, body.Floor()+500))
+		b.MaxY = max(b.MaxY, body.Half(x, d.level), body.Half(x, body.Floor()+kneeling))
 		b.MaxZ = max(b.MaxZ, body.Roof(x, 0))
 	}
 	b.MinY = -b.MaxY
 	whole := b
-	for i := range d.r.Places.Modes {
-		all := d.r.Places.Modes[i].All
+	for _, name := range []string{"drive", "day", "night", d.mode()} {
+		mode := d.r.Places.Mode(name)
+		if mode == nil {
+			continue
+		}
+		all := mode.All
 		for j := range all {
 			if all[j].Placed() {
 				whole = whole.Join(all[j].Box)
