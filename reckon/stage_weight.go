@@ -1,6 +1,7 @@
 package reckon
 
 import (
+	"cmp"
 	"slices"
 
 	"tumblehome/build"
@@ -22,7 +23,7 @@ func (m *Machine) workWeight(w *stages) (weight.Result, Digest) {
 		Plate:     weight.Plate{Gross: v.Plate.Gross, Front: v.Plate.Front, Rear: v.Plate.Rear, Train: v.Plate.Train},
 		RoofLimit: valueOf(v.RoofLimit), Today: w.today,
 		Lines: takeoff.Gather(w.linings, w.fittings), OnRoof: onRoof(w.doc),
-		Seats: seats(v), People: people(w.doc), Tanks: w.tanks(), Gear: w.gear, Cases: cases(v),
+		Seats: seats(w.doc), People: people(w.doc), Tanks: w.tanks(), Gear: w.gear, Cases: cases(v),
 		Front: tyre(v, "front"), Rear: tyre(v, "rear"),
 		Weighings: w.weighings(), Movable: w.movable(),
 	}
@@ -54,11 +55,19 @@ func throughRoof(doc *build.Document, path string) bool {
 	return len(path) > len(openings) && doc.Shell.Openings[path[len(openings):]].Through == "roof"
 }
 
-func seats(v build.Vehicle) []weight.Seat {
+// seats are in the order in which they are taken where none is further forward: the driver's side first, right in Great Britain.
+func seats(doc *build.Document) []weight.Seat {
 	var out []weight.Seat
-	for _, id := range build.SortedKeys(v.Seats) {
-		out = append(out, weight.Seat{ID: id, X: v.Seats[id].X, Y: v.Seats[id].Y})
+	all := doc.Vehicle.Seats
+	for _, id := range build.SortedKeys(all) {
+		out = append(out, weight.Seat{ID: id, X: all[id].X, Y: all[id].Y})
 	}
+	slices.SortStableFunc(out, func(a, b weight.Seat) int {
+		if doc.Build.Rules == "gb" {
+			a, b = b, a
+		}
+		return cmp.Compare(a.Y, b.Y)
+	})
 	return out
 }
 
