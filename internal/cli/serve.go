@@ -42,7 +42,11 @@ func (c serveCommand) Run(s *streams) error {
 func (c serveCommand) ownFile(s *streams) (string, error) {
 	if isStore(c.File) {
 		if _, err := os.Stat(c.File); errors.Is(err, fs.ErrNotExist) {
-			return c.File, createStore(c.File, beginning(titleOf(c.File)))
+			doc, err := beginning(titleOf(c.File))
+			if err != nil {
+				return "", err
+			}
+			return c.File, createStore(c.File, doc)
 		}
 		return c.File, nil
 	}
