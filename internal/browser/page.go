@@ -38,6 +38,20 @@ func Open(t testing.TB, url string, size Size) *Page {
 	return p
 }
 
+// Beside opens the address in another tab of the same browser, which shares the storage of the first.
+func (p *Page) Beside(t testing.TB, url string) *Page {
+	t.Helper()
+	ctx, closeTab := chromedp.NewContext(p.ctx)
+	t.Cleanup(closeTab)
+	if err := chromedp.Do(ctx); err != nil {
+		t.Fatalf("no second tab: %v", err)
+	}
+	second := &Page{t: t, ctx: ctx, complain: listen(ctx)}
+	t.Cleanup(func() { second.judge() })
+	second.Go(url)
+	return second
+}
+
 // Go opens another address in the same tab.
 func (p *Page) Go(url string) {
 	p.t.Helper()

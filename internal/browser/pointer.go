@@ -55,6 +55,13 @@ func (p *Page) Middle(selector string) Point {
 // Drag presses the mouse's left button at one point, moves and lets go at the other.
 func (p *Page) Drag(from, to Point) {
 	p.t.Helper()
+	p.Grasp(from, to)
+	p.Release(to)
+}
+
+// Grasp presses the mouse's left button at one point, moves to the other and holds there.
+func (p *Page) Grasp(from, to Point) {
+	p.t.Helper()
 	path := Path{from, to}
 	steps := []chromedp.Action[chromedp.Void]{
 		chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, from.X, from.Y),
@@ -64,9 +71,27 @@ func (p *Page) Drag(from, to Point) {
 		at := path.at(i)
 		steps = append(steps, chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, at.X, at.Y, held))
 	}
-	steps = append(steps,
-		chromedp.MouseEvent(input.DispatchMouseEventTypeMouseReleased, to.X, to.Y, chromedp.ButtonLeft, chromedp.ClickCount(1)))
-	p.do("drag", chromedp.Steps(steps...))
+	p.do("grasp", chromedp.Steps(steps...))
+}
+
+// Release lets go of the mouse's left button.
+func (p *Page) Release(at Point) {
+	p.t.Helper()
+	p.do("release", chromedp.MouseEvent(input.DispatchMouseEventTypeMouseReleased, at.X, at.Y, chromedp.ButtonLeft, chromedp.ClickCount(1)))
+}
+
+// Hover moves the mouse without a button.
+func (p *Page) Hover(at Point) {
+	p.t.Helper()
+	p.do("hover", chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, at.X, at.Y))
+}
+
+// Wheel turns the wheel by so many pixels, downwards if positive.
+func (p *Page) Wheel(at Point, by float64) {
+	p.t.Helper()
+	p.do("turn the wheel", chromedp.MouseEvent(input.DispatchMouseEventTypeMouseWheel, at.X, at.Y, func(e *input.DispatchMouseEventParams) {
+		e.DeltaX, e.DeltaY = 1e-9, by // the browser wants both, and a zero is not sent
+	}))
 }
 
 // held says that the left button is down during a move.

@@ -20,6 +20,7 @@ interface Drag {
 	readonly from: PointerEvent;
 	at: PointerEvent;
 	frame: number;
+	readonly mm: number; // of the sheet for a pixel: asked once, since it makes the browser lay out the page
 	motion?: Motion;
 	marks?: Marks;
 }
@@ -68,7 +69,7 @@ function press(e: PointerEvent): void {
 	select(id);
 	if (!touch) lineOf(id)?.focus({ preventScroll: true });
 	if (!touch) e.preventDefault();
-	drag = { pointer: e.pointerId, id, view, from: e, at: e, frame: 0 };
+	drag = { pointer: e.pointerId, id, view, from: e, at: e, frame: 0, mm: paper.pixel() };
 }
 
 function move(e: PointerEvent): void {
@@ -100,10 +101,9 @@ function frame(): void {
 }
 
 function follow(d: Drag, motion: Motion): void {
-	const mm = paper.pixel();
-	const wanted = inVan(d.view, (d.at.clientX - d.from.clientX) * mm, (d.at.clientY - d.from.clientY) * mm);
+	const wanted = inVan(d.view, (d.at.clientX - d.from.clientX) * d.mm, (d.at.clientY - d.from.clientY) * d.mm);
 	const axes = axesOf[d.view.name];
-	const tolerance = Math.max(pull / paper.nearness(), (leastPull * mm) / d.view.scale);
+	const tolerance = Math.max(pull / paper.nearness(), (leastPull * d.mm) / d.view.scale);
 	const free = d.at.altKey || !motion.trial;
 	const { shift, caught } = free ? { shift: whole(wanted), caught: [] as const } : snap(motion.trial!, wanted, axes, tolerance);
 	d.marks?.show(shift, caught);

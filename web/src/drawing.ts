@@ -66,14 +66,38 @@ export function faceOnSheet(v: View, axis: Axis, at: number): { across: boolean;
 /** The fitting that a part of the drawing belongs to. */
 export const fittingAt = (part: Element | null): string | undefined => part?.closest<SVGElement>("svg [data-fitting]")?.dataset["fitting"];
 
-/** The groups of a fitting in all views; the group of one fitting never lies in that of another. */
-export function groupsOf(id: string): SVGGraphicsElement[] {
-	const found = drawing()?.querySelectorAll<SVGGraphicsElement>(`[data-fitting="${CSS.escape(id)}"]`) ?? [];
-	return [...found].filter((g) => !g.closest("[data-keep]"));
+interface Shown {
+	readonly groups: SVGGraphicsElement[];
+	line?: HTMLElement;
 }
 
+/** Where each fitting is shown; found anew when a region was swapped, since a drag asks every frame. */
+let index: Map<string, Shown> | undefined;
+
+function shown(id: string): Shown | undefined {
+	if (!index) {
+		index = new Map();
+		for (const e of document.querySelectorAll<HTMLElement | SVGGraphicsElement>(".sheet svg [data-fitting], .fittings [data-fitting]")) {
+			const name = e.dataset["fitting"]!;
+			const s: Shown = index.get(name) ?? { groups: [] };
+			if (e instanceof SVGGraphicsElement) s.groups.push(e);
+			else s.line = e;
+			index.set(name, s);
+		}
+	}
+	return index.get(id);
+}
+
+/** The page was changed: fittings may be shown elsewhere. */
+export function lookAgain(): void {
+	index = undefined;
+}
+
+/** The groups of a fitting in all views; the group of one fitting never lies in that of another. */
+export const groupsOf = (id: string): readonly SVGGraphicsElement[] => shown(id)?.groups ?? [];
+
 /** The line of the list of fittings. */
-export const lineOf = (id: string): HTMLElement | null => document.querySelector<HTMLElement>(`.fittings [data-fitting="${CSS.escape(id)}"]`);
+export const lineOf = (id: string): HTMLElement | null => shown(id)?.line ?? null;
 
 /** What the builder calls a fitting. */
 export const nameOf = (id: string): string => lineOf(id)?.dataset["name"] ?? id.replaceAll("-", " ");

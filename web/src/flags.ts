@@ -6,7 +6,17 @@ const lit = "is-lit";
 
 export function begin(): void {
 	for (const enter of ["pointerover", "focusin"] as const) document.addEventListener(enter, (e) => light(e.target));
+	document.addEventListener("click", (e) => {
+		const flag = (e.target as Element).closest(".sheet .flag[id]");
+		if (flag) show(notesFor(flag)[0]);
+	});
 	for (const leave of ["pointerout", "focusout"] as const) document.addEventListener(leave, dark);
+}
+
+/** Brings a note into the window and the focus to it. */
+function show(note: HTMLElement | undefined): void {
+	note?.scrollIntoView({ block: "nearest" });
+	note?.querySelector<HTMLElement>("a[href], button")?.focus({ preventScroll: true });
 }
 
 function dark(): void {

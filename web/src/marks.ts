@@ -69,6 +69,7 @@ class Dimension {
 	readonly element = svgElement("g");
 	readonly #line = svgElement("path", { class: "pen-dimension" });
 	readonly #text = svgElement("text", { class: "strong" });
+	#gone = true;
 
 	constructor(readonly along: boolean) {
 		this.#text.setAttribute("text-anchor", along ? "end" : "middle");
@@ -77,19 +78,21 @@ class Dimension {
 
 	show(from: number, to: number, beside: number, figures: string, size: number): void {
 		const gone = Math.abs(to - from) < 1e-6;
-		this.element.toggleAttribute("hidden", gone);
-		this.#text.textContent = gone ? "" : figures;
-		if (gone) {
-			this.#line.setAttribute("d", "");
-			return;
-		}
-		const tick = size;
-		const place = (at: number, side: number) => (this.along ? `${side} ${at}` : `${at} ${side}`);
-		const ends = [from, to].map((at) => `M${place(at, beside - tick)}L${place(at, beside + tick)}`);
-		this.#line.setAttribute("d", `M${place(from, beside)}L${place(to, beside)}${ends.join("")}`);
+		if (gone && this.#gone) return;
+		this.#gone = gone;
+		if (this.#text.textContent !== figures || gone) this.#text.textContent = gone ? "" : figures;
+		this.#line.setAttribute("d", gone ? "" : this.#lines(from, to, beside, size));
+		if (gone) return;
 		const middle = (from + to) / 2;
 		this.#text.setAttribute("font-size", String(figure * size));
 		this.#text.setAttribute("x", String(this.along ? beside - 1.5 * size : middle));
 		this.#text.setAttribute("y", String(this.along ? middle + size : beside - 1.5 * size));
+	}
+
+	/** A line with a stroke at each end. */
+	#lines(from: number, to: number, beside: number, tick: number): string {
+		const place = (at: number, side: number) => (this.along ? `${side} ${at}` : `${at} ${side}`);
+		const ends = [from, to].map((at) => `M${place(at, beside - tick)}L${place(at, beside + tick)}`);
+		return `M${place(from, beside)}L${place(to, beside)}${ends.join("")}`;
 	}
 }

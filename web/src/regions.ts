@@ -1,6 +1,7 @@
 // Regions: parts of a page that fetch themselves again when they show something older than the newest
 // revision. A region is <… data-region="notes" data-src="/region/notes?mode=day">.
 
+import { lookAgain } from "./drawing";
 import { morph } from "./morph";
 import { head } from "./wire";
 
@@ -96,6 +97,7 @@ function swap(region: HTMLElement, text: string, revision: number): void {
 	const focused = document.activeElement;
 	morph(region, fresh);
 	if (focused instanceof HTMLElement && focused !== document.activeElement && focused.isConnected) focused.focus({ preventScroll: true });
+	lookAgain();
 	for (const then of listeners) then(name, revision);
 }
 

@@ -24,9 +24,8 @@ export class Room {
 		if (!first || !last) return 0;
 		let worst = first.height - prism.low - s.dz;
 		worst = Math.max(worst, prism.high + s.dz - roofAbove(this.#slices));
-		this.#touch(prism, s, (x, y, z) => {
-			worst = Math.max(worst, this.side(x, z, "left") - y, y - this.side(x, z, "right"));
-			worst = Math.max(worst, first.x[0]! - x, x - first.x.at(-1)!);
+		this.#touch(prism, s, (x, y, at) => {
+			worst = Math.max(worst, sideAt(at, x, "left") - y, y - sideAt(at, x, "right"), first.x[0]! - x, x - first.x.at(-1)!);
 		});
 		return worst;
 	}
@@ -35,8 +34,8 @@ export class Room {
 	gap(prisms: readonly Prism[], s: Shift, to: "left" | "right"): number {
 		let least = Infinity;
 		for (const prism of prisms) {
-			this.#touch(prism, s, (x, y, z) => {
-				const side = this.side(x, z, to);
+			this.#touch(prism, s, (x, y, at) => {
+				const side = sideAt(at, x, to);
 				least = Math.min(least, to === "left" ? y - side : side - y);
 			});
 		}
@@ -45,20 +44,20 @@ export class Room {
 
 	/** The y of a side at a place. */
 	side(x: number, z: number, which: "left" | "right"): number {
-		const at = bracket(this.#slices, z);
-		const below = alongSlice(at.low, x, which);
-		return below + at.share * (alongSlice(at.high, x, which) - below);
+		return sideAt(bracket(this.#slices, z), x, which);
 	}
 
 	// touch visits the places where a prism can touch a side first: its corners, and where it
 	// crosses the stations, at its ends and at the heights between.
-	#touch(prism: Prism, s: Shift, visit: (x: number, y: number, z: number) => void): void {
+	#touch(prism: Prism, s: Shift, visit: (x: number, y: number, at: Level) => void): void {
 		const low = prism.low + s.dz;
 		const high = prism.high + s.dz;
 		const stations = this.#slices[0]?.x ?? [];
+		const across = stations.flatMap((x) => crossings(prism.outline, x - s.dx).map((y): Point => [x, y + s.dy]));
 		const level = (z: number) => {
-			for (const [x, y] of prism.outline) visit(x + s.dx, y + s.dy, z);
-			for (const x of stations) for (const y of crossings(prism.outline, x - s.dx)) visit(x, y + s.dy, z);
+			const at = bracket(this.#slices, z);
+			for (const [x, y] of prism.outline) visit(x + s.dx, y + s.dy, at);
+			for (const [x, y] of across) visit(x, y, at);
 		};
 		level(low);
 		for (const slice of this.#slices) if (slice.height > low && slice.height < high) level(slice.height);
@@ -80,7 +79,19 @@ function roofAbove(slices: readonly Slice[]): number {
 	return last + (last - before);
 }
 
-function bracket(slices: readonly Slice[], z: number): { low: Slice; high: Slice; share: number } {
+/** A height between two slices. */
+interface Level {
+	readonly low: Slice;
+	readonly high: Slice;
+	readonly share: number;
+}
+
+function sideAt(at: Level, x: number, which: "left" | "right"): number {
+	const below = alongSlice(at.low, x, which);
+	return below + at.share * (alongSlice(at.high, x, which) - below);
+}
+
+function bracket(slices: readonly Slice[], z: number): Level {
 	const i = slices.findIndex((s) => s.height > z);
 	const high = slices[i < 0 ? slices.length - 1 : i]!;
 	const low = slices[i < 0 ? slices.length - 1 : Math.max(0, i - 1)]!;

@@ -23,70 +23,86 @@ export interface Snapped {
 	readonly caught: readonly Caught[];
 }
 
-const indexOf: Record<Axis, 0 | 1 | 2> = { x: 0, y: 1, z: 2 };
+const indexOf = { x: 0, y: 1, z: 2 } as const;
+const delta = { x: "dx", y: "dy", z: "dz" } as const;
 
-interface Pull {
-	by: number;
-	strain: number; // distance over how far this face pulls: the least wins
-	caught?: Caught;
+/** The face that pulls most: the least distance for how far it pulls. Nothing is made for the hundreds that do not. */
+class Pull {
+	by = 0;
+	face: Face | undefined;
+	against = false;
+	strain = 1;
+
+	constructor(readonly wanted: number) {}
+
+	get holds(): boolean {
+		return this.strain < 1;
+	}
+
+	try(by: number, reaches: number, face?: Face, against = false): void {
+		const strain = Math.abs(by - this.wanted) / reaches;
+		if (strain >= this.strain) return;
+		this.by = by;
+		this.strain = strain;
+		this.face = face;
+		this.against = against;
+	}
 }
 
 /** Draws a shift to the faces within reach along the axes that move; the others stay as they are. */
 export function snap(trial: Trial, wanted: Shift, axes: readonly Axis[], tolerance: number): Snapped {
-	const by = [wanted.dx, wanted.dy, wanted.dz];
+	let shift = wanted;
 	const caught: Caught[] = [];
 	for (const axis of axes) {
-		const shift = { dx: by[0]!, dy: by[1]!, dz: by[2]! };
-		const best = pulls(trial, axis, shift, tolerance).reduce<Pull | undefined>((a, b) => (a && a.strain <= b.strain ? a : b), undefined);
-		by[indexOf[axis]] = best ? best.by : Math.round(by[indexOf[axis]]! / step) * step;
-		if (best?.caught) caught.push(best.caught);
+		const pull = strongest(trial, axis, shift, tolerance);
+		const by = pull.holds ? tenth(pull.by) : Math.round(pull.wanted / step) * step;
+		shift = { ...shift, [delta[axis]]: by };
+		if (pull.holds && pull.face) caught.push({ axis, at: pull.face.at, face: pull.face.face, against: pull.against });
 	}
-	return { shift: { dx: by[0]!, dy: by[1]!, dz: by[2]! }, caught };
+	return { shift, caught };
 }
 
-function pulls(trial: Trial, axis: Axis, shift: Shift, tolerance: number): Pull[] {
+function strongest(trial: Trial, axis: Axis, shift: Shift, tolerance: number): Pull {
 	const i = indexOf[axis];
-	const wanted = [shift.dx, shift.dy, shift.dz][i]!;
-	const found: Pull[] = [];
-	const add = (by: number, reaches: number, caught?: Caught) => {
-		const strain = Math.abs(by - wanted) / reaches;
-		if (strain <= 1) found.push(caught ? { by, strain, caught } : { by, strain });
-	};
-	add(0, tolerance / 2);
+	const { min, max } = trial.box;
+	const pull = new Pull(shift[delta[axis]]);
+	pull.try(0, tolerance / 2);
 	for (const face of trial.faces[axis]) {
+		const low = face.at - min[i]!;
+		const high = face.at - max[i]!;
+		if (Math.abs(low - pull.wanted) >= tolerance && Math.abs(high - pull.wanted) >= tolerance) continue;
 		const near = nearness(face, trial.box, shift, i);
-		for (const end of ["min", "max"] as const) {
-			const against = touches(face, end);
-			if (near === 0 || (!against && !face.of)) continue; // nothing stands beyond the room's faces
-			const whole = against && near === 1;
-			add(tenth(face.at - trial.box[end][i]!), whole ? tolerance : tolerance / 2, { axis, at: face.at, face: face.face, against: whole });
-		}
+		if (near === 0) continue;
+		const touching = near === 1 ? tolerance : tolerance / 2;
+		const lowTouches = touchedBy(face) === "min";
+		if (lowTouches || face.of) pull.try(low, lowTouches ? touching : tolerance / 2, face, lowTouches && near === 1);
+		if (!lowTouches || face.of) pull.try(high, lowTouches ? tolerance / 2 : touching, face, !lowTouches && near === 1);
 	}
 	if (axis === "y") for (const to of ["left", "right"] as const) {
 		const gap = trial.room.gap(trial.prisms, shift, to);
-		const by = tenth(shift.dy + (to === "left" ? -gap : gap));
-		const end = to === "left" ? trial.box.min[1] : trial.box.max[1];
-		if (Number.isFinite(gap)) add(by, tolerance, { axis, at: end + by, face: to, against: true });
+		if (!Number.isFinite(gap)) continue;
+		const by = shift.dy + (to === "left" ? -gap : gap);
+		pull.try(by, tolerance, { axis, at: (to === "left" ? min[1] : max[1]) + tenth(by), face: to }, true);
 	}
-	return found;
+	return pull;
 }
 
-/** Whether an end of a box would lie against a face, not in line with it: behind what is before it, within what is around it. */
-function touches(face: Face, end: "min" | "max"): boolean {
+/** Which end of a box would lie against a face: behind what is before it, within what is around it. The other is only in line. */
+function touchedBy(face: Face): "min" | "max" {
 	const name = face.face.slice(face.face.lastIndexOf(".") + 1);
 	const high = name === "rear" || name === "right" || name === "top" || name === "roof";
-	return high === (face.of ? end === "min" : end === "max");
+	return high === (face.of !== undefined) ? "min" : "max";
 }
 
 // nearness is 1 for a face that the box passes, a half for one beside its way, 0 for one far away.
 function nearness(face: Face, box: Bounds, shift: Shift, axis: number): number {
 	const other = face.of;
 	if (!other) return 1;
-	const by = [shift.dx, shift.dy, shift.dz];
 	let apart = 0;
 	for (let i = 0; i < 3; i++) {
 		if (i === axis) continue;
-		apart = Math.max(apart, other.min[i]! - box.max[i]! - by[i]!, box.min[i]! + by[i]! - other.max[i]!);
+		const by = i === 0 ? shift.dx : i === 1 ? shift.dy : shift.dz;
+		apart = Math.max(apart, other.min[i]! - box.max[i]! - by, box.min[i]! + by - other.max[i]!);
 	}
 	if (apart <= 0) return 1;
 	return apart < reach ? 0.5 : 0;

@@ -5,55 +5,59 @@ import type { Preview } from "./wire";
 const headline = (): NodeListOf<HTMLElement> => document.querySelectorAll<HTMLElement>(".headline [data-figure]");
 
 let strip: HTMLElement | undefined;
+let sentence: HTMLElement;
+let list: HTMLElement;
 
 function element(): HTMLElement {
-	if (!strip?.isConnected) {
+	if (!strip) {
 		strip = document.createElement("section");
 		strip.className = "moved";
 		strip.setAttribute("aria-label", "What would change");
-		strip.hidden = true;
-		document.querySelector(".headline")?.before(strip);
+		sentence = line("p", "sentence", "");
+		list = document.createElement("ul");
+		strip.append(sentence, list, line("p", "predicted", "reckoning…"));
 	}
+	if (!strip.isConnected) document.querySelector(".headline")?.before(strip);
 	return strip;
 }
 
-/** Says that what is seen is only predicted. */
-export function reckoning(): void {
+/** How the strip stands; what it says stays until it says something else, so that nothing jumps under the hand. */
+type State = "hidden" | "reckoning" | "known" | "refused";
+
+function turn(to: State): void {
 	const e = element();
-	e.hidden = false;
-	e.classList.add("is-reckoning");
-	if (!e.querySelector(".predicted")) e.append(line("p", "predicted", "reckoning…"));
+	e.hidden = to === "hidden";
+	e.classList.toggle("is-reckoning", to === "reckoning");
+	e.classList.toggle("is-refused", to === "refused");
 }
+
+/** Says that what is seen is only predicted. */
+export const reckoning = (): void => turn("reckoning");
 
 /** Shows what would follow. */
 export function show(preview: Preview): void {
-	const e = element();
-	e.hidden = false;
-	e.classList.remove("is-reckoning", "is-refused");
-	const figures = preview.figures.map((f) => line("li", "figure", f.words));
-	const appeared = preview.appeared.map((n) => line("li", `appears ${n.severity}`, `${n.severity}: ${n.title}`));
-	const cleared = preview.cleared.map((n) => line("li", "clears", `cleared: ${n.title}`));
-	const list = document.createElement("ul");
-	list.append(...figures, ...appeared, ...cleared);
-	e.replaceChildren(line("p", "sentence", preview.sentence), list);
+	turn("known");
+	sentence.textContent = preview.sentence;
+	list.replaceChildren(
+		...preview.figures.map((f) => line("li", "figure", f.words)),
+		...preview.appeared.map((n) => line("li", `appears ${n.severity}`, `${n.severity}: ${n.title}`)),
+		...preview.cleared.map((n) => line("li", "clears", `cleared: ${n.title}`)),
+	);
 	markHeadline(preview);
 }
 
 /** Shows why something was not done. */
 export function refuse(message: string): void {
-	const e = element();
-	e.hidden = false;
-	e.classList.remove("is-reckoning");
-	e.classList.add("is-refused");
-	e.replaceChildren(line("p", "sentence", message));
+	turn("refused");
+	sentence.textContent = message;
+	list.replaceChildren();
 	markHeadline(undefined);
 }
 
 export function clear(): void {
-	const e = element();
-	e.hidden = true;
-	e.classList.remove("is-reckoning", "is-refused");
-	e.replaceChildren();
+	turn("hidden");
+	sentence.textContent = "";
+	list.replaceChildren();
 	markHeadline(undefined);
 }
 
