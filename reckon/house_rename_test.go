@@ -3,6 +3,7 @@ package reckon_test
 import (
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -23,7 +24,7 @@ func TestWhatThingsAreCalledChangesNoFigure(t *testing.T) {
 		for _, f := range b.Figures {
 			want[r.code(f.Code)] = f
 		}
-		sameFigures(t, want, after.Figures, func(string) float64 { return 1 })
+		sameFigures(t, want, after.Figures, asItWas, exact)
 		sameFindings(t, b.Findings, after.Findings, r.pointer, r.id)
 	})
 }
@@ -47,8 +48,8 @@ func (r *renamer) code(code string) string {
 	return code
 }
 
-// sameFigures compares figures by their codes; times says by what a value is multiplied on the way.
-func sameFigures(t *testing.T, want map[string]working.Figure, got []working.Figure, times func(code string) float64) {
+// sameFigures compares figures by their codes; times says by what a value is multiplied on the way, near how much it may be off.
+func sameFigures(t *testing.T, want map[string]working.Figure, got []working.Figure, times func(code string) float64, near float64) {
 	t.Helper()
 	left := maps.Clone(want)
 	for _, f := range got {
@@ -57,11 +58,11 @@ func sameFigures(t *testing.T, want map[string]working.Figure, got []working.Fig
 		switch {
 		case !ok:
 			t.Errorf("%s is new: %g %s", f.Code, f.Value, f.Unit)
-		case w.Unit != f.Unit || w.State != f.State || differ(w.Value*times(f.Code), f.Value, 1e-6):
+		case w.Unit != f.Unit || w.State != f.State || off(w.Value*times(f.Code), f.Value, near):
 			t.Errorf("%s was %.9g %s and is %.9g %s", f.Code, w.Value, w.Unit, f.Value, f.Unit)
 		case optional(w.Limit) != optional(f.Limit):
 			t.Errorf("the limit of %s was %s and is %s", f.Code, optional(w.Limit), optional(f.Limit))
-		case w.P80 != nil && f.P80 != nil && differ(*w.P80*times(f.Code), *f.P80, 1e-6):
+		case w.P80 != nil && f.P80 != nil && off(*w.P80*times(f.Code), *f.P80, near):
 			t.Errorf("one in five that %s passes %.9g, not %.9g", f.Code, *f.P80, *w.P80)
 		}
 	}
@@ -69,6 +70,16 @@ func sameFigures(t *testing.T, want map[string]working.Figure, got []working.Fig
 		t.Errorf("%s is gone: %g %s", code, f.Value, f.Unit)
 	}
 }
+
+// off says whether two numbers are further apart than near; rounding of the last digits does not count.
+func off(a, b, near float64) bool {
+	return differ(a, b, exact) && !(math.Abs(a-b) <= near)
+}
+
+// exact is a share of a number that only rounding loses.
+const exact = 1e-9
+
+func asItWas(string) float64 { return 1 }
 
 func optional(v *float64) string {
 	if v == nil {
