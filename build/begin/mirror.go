@@ -1,0 +1,98 @@
+package begin
+
+import (
+	"tumblehome/build"
+	"tumblehome/quantity"
+)
+
+// mirror turns a document's fittings and poses over, right to left. Rules, moves and heads are turned as words, so that what
+// stood against the right side stands against the left.
+func mirror(doc *build.Document) {
+	for id, f := range doc.Fittings {
+		doc.Fittings[id] = mirrorFitting(f)
+	}
+	for id, m := range doc.Modes {
+		for who, pose := range m.People {
+			pose.Head = otherSide(pose.Head)
+			m.People[who] = pose
+		}
+		doc.Modes[id] = m
+	}
+	for id, s := range doc.Vehicle.Seats {
+		if id == "driver" || id == "passenger" {
+			continue // they follow the steering wheel, not the side door
+		}
+		s.Y = -s.Y
+		doc.Vehicle.Seats[id] = s
+	}
+}
+
+func mirrorFitting(f build.Fitting) build.Fitting {
+	if f.At != nil {
+		at := *f.At
+		at.Y = mirrorRule(at.Y)
+		f.At = &at
+	}
+	for i, face := range f.Scribe {
+		f.Scribe[i] = otherSide(face)
+	}
+	if f.Turn != nil {
+		turn := -*f.Turn
+		f.Turn = &turn
+	}
+	for id, m := range f.Moves {
+		f.Moves[id] = mirrorMove(m)
+	}
+	return f
+}
+
+func mirrorMove(m build.Move) build.Move {
+	if m.Slide.Axis == "y" {
+		m.Slide.Back = !m.Slide.Back
+	}
+	m.Hinge.A, m.Hinge.B = otherSide(m.Hinge.A), otherSide(m.Hinge.B)
+	if m.Stow != nil {
+		stow := *m.Stow
+		stow.Y = mirrorRule(stow.Y)
+		m.Stow = &stow
+	}
+	return m
+}
+
+// mirrorRule turns a rule across the van over: what was the low face is then the high one.
+func mirrorRule(r build.AxisRule) build.AxisRule {
+	r.A, r.B = mirrorPoint(r.A), mirrorPoint(r.B)
+	switch r.Form {
+	case build.LowAt, build.From:
+		r.Form = build.To
+	case build.To:
+		r.Form = build.From
+	case build.Between:
+		r.A, r.B = r.B, r.A
+	}
+	return r
+}
+
+func mirrorPoint(p build.Point) build.Point {
+	p.Face = otherSide(p.Face)
+	p.Plus = negated(p.Plus)
+	return p
+}
+
+// negated keeps nought from becoming minus nought.
+func negated(l quantity.Length) quantity.Length {
+	if l == 0 {
+		return 0
+	}
+	return -l
+}
+
+func otherSide(face string) string {
+	switch face {
+	case "left":
+		return "right"
+	case "right":
+		return "left"
+	}
+	return face
+}
