@@ -8,15 +8,18 @@ export interface Nudge extends Shift {
 
 export const rest = 400; // ms without a press
 
-/** What a press adds, or nothing for a key that moves nothing. Arrows are the plan's: right is rearwards, down is to the right side. */
-export function nudgeOf(key: string, shift: boolean, alt: boolean): Nudge | undefined {
+/**
+ * What a press adds, or nothing for a key that moves nothing. Arrows go as on the plan: to the right is rearwards, and down
+ * is to the van's right where the plan has its right side down (1), to its left where it has it up (-1).
+ */
+export function nudgeOf(key: string, shift: boolean, alt: boolean, down: 1 | -1 = 1): Nudge | undefined {
 	const step = alt ? 100 : shift ? 1 : 10;
 	const none = { dx: 0, dy: 0, dz: 0, turn: 0 };
 	switch (key) {
 		case "ArrowRight": return { ...none, dx: step };
 		case "ArrowLeft": return { ...none, dx: -step };
-		case "ArrowDown": return { ...none, dy: step };
-		case "ArrowUp": return { ...none, dy: -step };
+		case "ArrowDown": return { ...none, dy: step * down };
+		case "ArrowUp": return { ...none, dy: -step * down };
 		case "PageUp": return { ...none, dz: step };
 		case "PageDown": return { ...none, dz: -step };
 		case "r": return { ...none, turn: 90 };

@@ -1,6 +1,6 @@
 // The drawing in the page: its views, the groups of its fittings, and where a millimetre of the van lies on the sheet.
 
-import type { Shift } from "./geometry";
+import { still, type Shift } from "./geometry";
 import type { Axis } from "./kit";
 
 export type ViewName = "plan" | "side" | "cross";
@@ -12,9 +12,10 @@ export interface View {
 	readonly scale: number; // sheet mm for one mm of the van
 	readonly originX: number;
 	readonly originY: number;
+	readonly down: 1 | -1; // 1 where the second axis runs down the sheet, -1 where it runs up, as heights do
 }
 
-/** The axes of the van that run to the right and downwards on each view; heights run up the sheet. */
+/** The axes of the van that run across the sheet, to the right, and along it. */
 export const axesOf: Record<ViewName, readonly [across: Axis, along: Axis]> = { plan: ["x", "y"], side: ["x", "z"], cross: ["y", "z"] };
 
 export const sheet = (): HTMLElement | null => document.querySelector<HTMLElement>(".sheet[data-region=drawing]");
@@ -31,35 +32,31 @@ export function views(): View[] {
 		scale: Number(element.dataset["scale"]),
 		originX: Number(element.dataset["originX"]),
 		originY: Number(element.dataset["originY"]),
+		down: element.dataset["along"] === "up" || element.dataset["view"] !== "plan" ? -1 : 1,
 	}));
 }
 
 export const viewOf = (part: Element): View | undefined => views().find((v) => v.element.contains(part));
 
+const delta = { x: "dx", y: "dy", z: "dz" } as const;
+
 /** A shift on the sheet. */
 export function onSheet(v: View, s: Shift): readonly [x: number, y: number] {
-	switch (v.name) {
-		case "plan": return [s.dx * v.scale, s.dy * v.scale];
-		case "side": return [s.dx * v.scale, -s.dz * v.scale];
-		case "cross": return [s.dy * v.scale, -s.dz * v.scale];
-	}
+	const [across, along] = axesOf[v.name];
+	return [s[delta[across]] * v.scale, s[delta[along]] * v.scale * v.down];
 }
 
 /** A way on the sheet in millimetres of the van; the axis that the view does not show stays. */
 export function inVan(v: View, x: number, y: number): Shift {
-	const [across, along] = [x / v.scale, y / v.scale];
-	switch (v.name) {
-		case "plan": return { dx: across, dy: along, dz: 0 };
-		case "side": return { dx: across, dy: 0, dz: -along };
-		case "cross": return { dx: 0, dy: across, dz: -along };
-	}
+	const [across, along] = axesOf[v.name];
+	return { ...still, [delta[across]]: x / v.scale, [delta[along]]: (y / v.scale) * v.down };
 }
 
 /** Where a flat face lies on the sheet, across or along. */
 export function faceOnSheet(v: View, axis: Axis, at: number): { across: boolean; at: number } | undefined {
 	const [across, along] = axesOf[v.name];
 	if (axis === across) return { across: true, at: v.originX + at * v.scale };
-	if (axis === along) return { across: false, at: v.originY + (axis === "z" ? -at : at) * v.scale };
+	if (axis === along) return { across: false, at: v.originY + at * v.scale * v.down };
 	return undefined;
 }
 

@@ -2,6 +2,7 @@
 // it, Delete asks and takes it out, Enter opens its fields. Anywhere off a field, Ctrl+Z takes back.
 
 import { Burst, nudgeOf } from "./burst";
+import { views } from "./drawing";
 import * as edits from "./edits";
 import { Motion } from "./motion";
 import { confirm } from "./removal";
@@ -47,7 +48,7 @@ function onLine(e: KeyboardEvent): void {
 }
 
 function nudge(line: HTMLElement, e: KeyboardEvent): boolean {
-	const n = nudgeOf(e.key, e.shiftKey, e.altKey);
+	const n = nudgeOf(e.key, e.shiftKey, e.altKey, views().find((v) => v.name === "plan")?.down);
 	if (!n) return false;
 	const id = line.dataset["fitting"]!;
 	if (motion && motion.id !== id) burst.close();

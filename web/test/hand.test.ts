@@ -15,6 +15,7 @@ test("arrows go 10 mm, with Shift 1, with Alt 100; R turns a quarter, with Shift
 	assert.deepEqual(nudgeOf("ArrowRight", false, false), { ...all, dx: 10 });
 	assert.deepEqual(nudgeOf("ArrowUp", true, false), { ...all, dy: -1 });
 	assert.deepEqual(nudgeOf("ArrowDown", false, true), { ...all, dy: 100 });
+	assert.deepEqual(nudgeOf("ArrowDown", false, true, -1), { ...all, dy: -100 }); // the plan has the right side up
 	assert.deepEqual(nudgeOf("PageUp", false, false), { ...all, dz: 10 });
 	assert.deepEqual(nudgeOf("r", false, false), { ...all, turn: 90 });
 	assert.deepEqual(nudgeOf("R", true, false), { ...all, turn: 15 });
