@@ -15,13 +15,14 @@ func (d *drawing) letters(nameless []drawn, taken []draw.Rect) []draw.Mark {
 	v, s := d.views[Plan], d.space
 	sortBy2(nameless, func(w drawn) float64 { return w.box[0]*10 + w.box[2]/100 })
 	p := label.Problem{Bounds: v.Box(s.MinX, s.MinY, s.MaxX-s.MinX, s.MaxY-s.MinY).Inset(0.5), Obstacles: taken, Gap: 0.2}
+	widest := draw.Lettering{Text: "m"}.Bounds()
 	var which []int
 	for _, w := range nameless {
 		if t := &d.things[w.thing]; t.carrier >= 0 && !t.Moved || len(which) == len(alphabet) {
 			continue
 		}
 		which = append(which, w.thing)
-		p.Labels = append(p.Labels, label.Label{Place: boundsOf(w.box, v).Centre(), Width: 2.4, Height: 3.4, Reach: 0.8})
+		p.Labels = append(p.Labels, label.Label{Place: boundsOf(w.box, v).Centre(), Width: widest.Width(), Height: widest.Height(), Reach: 0.8})
 	}
 	var out []draw.Mark
 	for i, at := range label.Place(p) {
