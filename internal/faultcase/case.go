@@ -20,6 +20,7 @@ type Case struct {
 	Name   string   // what was done, as a sentence
 	On     string   // the demonstration build it is done to; "" is the sound build
 	Patch  string   // what is done: an RFC 7396 merge patch
+	Takes  string   // or an alternative of the demonstration build that is taken
 	Finds  []string // what appears, as Told writes it
 	Clears []string // what no longer appears
 	Also   string   // why other findings appear as well; "" if none may
@@ -50,6 +51,9 @@ func (c Case) Document() (*build.Document, error) {
 	base, err := c.Base()
 	if err != nil {
 		return nil, err
+	}
+	if c.Takes != "" {
+		return build.TakeAlternative(base, c.Takes, catalogue.Builtin())
 	}
 	patch, err := tree.ParsePatch([]byte(c.Patch))
 	if err != nil {

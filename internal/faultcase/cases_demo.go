@@ -1,3 +1,57 @@
 package faultcase
 
-var demoCases []Case
+// demoCases clear what was planted in the demonstration builds by what clears it in life, and show what else it does.
+var demoCases = []Case{
+	{
+		Name:   "Dipper gets new rear tyres",
+		On:     "dipper",
+		Patch:  `{"vehicle": {"tyres": {"rear": {"made": "2026-08-03"}}}}`,
+		Clears: []string{"close weight.tyre.age /vehicle/tyres/rear"},
+	}, {
+		Name:   "In Dipper the tall one sleeps at home",
+		On:     "dipper",
+		Patch:  `{"modes": {"night": {"people": {"tall": null}}}}`,
+		Clears: []string{"close fit.bed.length /people/tall in night"},
+	}, {
+		Name:   "Dipper is given a high roof",
+		On:     "dipper",
+		Patch:  `{"shell": {"offsets": {"stations": {"s0": {"crown": 2008}, "s1": {"crown": 2026}, "s2": {"crown": 2034}, "s3": {"crown": 2024}, "s4": {"crown": 1984}}}}}`,
+		Clears: []string{"note fit.headroom.stand /people/tall"},
+	}, {
+		Name:   "In Twite a child sits on the bed",
+		On:     "twite",
+		Patch:  `{"people": {"solo": {"stature": 1350}}}`,
+		Clears: []string{"fault fit.headroom.sit /fittings/foam in day"},
+		Finds:  []string{"note fit.headroom.stand /people/solo"},
+	}, {
+		Name:   "In Twite the boxes are cut down by half and solo sits leaning",
+		On:     "twite",
+		Patch:  `{"people": {"solo": {"stature": 1600}}, "fittings": {"toilet": {"in": null, "at": "undecided"}, "box-1": {"size": {"z": 215}}, "box-2": {"size": {"z": 215}}, "box-3": {"size": {"z": 215}}}}`,
+		Clears: []string{"fault fit.headroom.sit /fittings/foam in day"},
+		Finds:  []string{"close fit.headroom.sit /fittings/foam in day"},
+	}, {
+		Name:   "In Godwit the bicycles go inside: the rear axle is only just under its plate",
+		On:     "godwit",
+		Takes:  "bikes-inside",
+		Clears: []string{"fault weight.rear-axle.over /vehicle/cases/four-water-bikes"},
+		Finds:  []string{"close weight.rear-axle.close /vehicle/cases/four-water-bikes"},
+	}, {
+		Name:   "In Godwit the fresh tank goes forward",
+		On:     "godwit",
+		Takes:  "fresh-forward",
+		Clears: []string{"fault weight.rear-axle.over /vehicle/cases/four-water-bikes"},
+		Finds:  []string{"close weight.rear-axle.close /vehicle/cases/four-water-bikes"},
+	}, {
+		Name:   "In Godwit one light battery takes the place of two heavy ones",
+		On:     "godwit",
+		Takes:  "lithium",
+		Clears: []string{"fault weight.rear-axle.over /vehicle/cases/four-water-bikes", "close weight.licence /vehicle/cases/four-water-bikes"},
+		Finds:  []string{"close weight.rear-axle.close /vehicle/cases/four-water-bikes", "close weight.total.close /vehicle/cases/four-water-bikes"},
+	}, {
+		Name:   "Godwit travels with little water and no bicycles",
+		On:     "godwit",
+		Patch:  `{"vehicle": {"cases": {"two-water-bikes": null, "four-water-bikes": null, "waste-full-bikes": null, "four-water": {"fill": {"fresh": "10 %"}}}}}`,
+		Clears: []string{"fault weight.rear-axle.over /vehicle/cases/four-water-bikes", "close weight.rear-axle.close /vehicle/cases/two-water-bikes", "close weight.licence /vehicle/cases/four-water-bikes"},
+		Finds:  []string{"close weight.total.close /vehicle/cases/four-water"},
+	},
+}
