@@ -50,3 +50,7 @@ func sortBy(which []int, key func(int) float64) {
 func sortBy2(which []drawn, key func(drawn) float64) {
 	slices.SortStableFunc(which, func(a, b drawn) int { return compare(key(a), key(b)) })
 }
+
+func sortLoads(all []load) {
+	slices.SortStableFunc(all, func(a, b load) int { return compare(b.kg, a.kg) })
+}

@@ -63,7 +63,7 @@ const (
 	reach        = 150.0 // shown on either side of the rib
 	slope        = 8.0   // of a rib's side, from its face to the skin
 	sectionLeft  = 26.0
-	sectionRight = 86.0
+	sectionRight = 90.0
 	sectionTop   = 15.0
 )
 
@@ -249,19 +249,15 @@ func (b *buildup) names(size draw.Size) []draw.Mark {
 	put(reach-4, outside, "steel, outside")
 	end := 0.0
 	for _, c := range b.courses {
-		text, x := b.name(c), reach-10.0
-		at := (c.InBay[0] + c.InBay[1]) / 2
-		if c.Kind == lining.Batten {
-			x = 12
+		if c.Kind == lining.Batten { // air goes on beside it
+			put(12, (c.InBay[0]+c.InBay[1])/2, b.name(c))
+			continue
 		}
 		if c.InBay[0] > end+3 && c.InBay[1] > c.InBay[0] {
 			put(reach-10, (end+c.InBay[0])/2, "air, "+whole(c.InBay[0]-end)+" mm")
 		}
 		end = math.Max(end, c.InBay[1])
-		if c.Kind == lining.Batten {
-			end = c.InBay[0]
-		}
-		put(x, at, text)
+		put(reach-10, (c.InBay[0]+c.InBay[1])/2, b.name(c))
 	}
 	var out []draw.Mark
 	left := b.view.At(reach, 0).X + 9
