@@ -21,6 +21,10 @@ type Arrangement struct {
 // Offers are the three starting arrangements for the body, those that suit the wishes and the sleepers best first.
 func Offers(a Answers) []Arrangement {
 	length, _ := class(a.body().ID)
+	wished := a.Wishes
+	if len(wished) == 0 {
+		wished = []string{"kitchen", "seats-table"} // what is assumed where nothing was said
+	}
 	type offer struct {
 		Arrangement
 		score int
@@ -38,11 +42,11 @@ func Offers(a Answers) []Arrangement {
 			o.score = -3 * (n - f.sleeps)
 		}
 		o.score -= max(0, f.sleeps-n) // room for people who are not there
-		for _, w := range a.Wishes {
+		for _, w := range wished {
 			switch {
 			case slices.Contains(f.good, w):
 				o.score += 2
-			case !f.answers(w, a.conditions()):
+			case a.wants(w) && !f.answers(w, a.conditions()):
 				o.Lacks = append(o.Lacks, w)
 				o.score--
 			}

@@ -355,7 +355,7 @@ func ExampleDocument() {
 	// Output:
 	// wheelbase 2690 plate 2000
 	// 17 things are assumed; the first: length of the load floor, 1 800 mm, give or take 180 mm
+	// - Settle and small galley
 	// - Boxes on the passenger's side
 	// - Platform for two
-	// - Settle and small galley
 }

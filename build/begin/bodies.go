@@ -59,7 +59,7 @@ var (
 
 // Typical shares of the gross mass that the plate allows each axle.
 const (
-	frontShare = 0.51
+	frontShare = 0.54
 	rearShare  = 0.58
 )
 

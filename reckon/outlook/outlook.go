@@ -1,0 +1,141 @@
+package outlook
+
+import (
+	"math"
+
+	"tumblehome/build"
+	"tumblehome/build/begin"
+	"tumblehome/catalogue/people"
+	"tumblehome/reckon"
+)
+
+// Reckoner works a document out.
+type Reckoner func(*build.Document) *reckon.Reckoning
+
+// First are the first answers.
+type First struct {
+	With      begin.Arrangement // the arrangement they were reckoned with
+	Reckoning *reckon.Reckoning // of the whole build with it
+	Room      Room
+	People    []Person
+	Left      Amount // that may still be taken along with all aboard, gear and water [kg]; the least of what the van and its axles allow
+	LeftOn    string // what gives out first: the van, the front axle, the rear axle
+	Money     Amount // still to be paid, in the build's currency
+	Hours     Amount // of work [h]
+	Weekends  Amount
+}
+
+// Amount is a likely value and the one that is passed one time in five; for Left the one it falls short of.
+type Amount struct{ Likely, Late float64 }
+
+// Room is the finished room in the three ways that matter [mm], and the free floor between the sides [m2].
+type Room struct{ Along, Across, Up, Floor float64 }
+
+// Person says how somebody fits, by the room that is over; negative is what is missing [mm].
+type Person struct {
+	ID      string
+	Stature float64
+	Along   float64 // lying lengthwise, head and feet included
+	Across  float64
+	Up      float64 // standing in shoes
+}
+
+const (
+	hoursOfWeekend = 10
+	smallThings    = 0.15 // share of the listed cost that goes into what no list has: sealant, screws, paint, blades
+	moneyOff       = 0.15 // standard deviation of a first list against the bill, as a share of it
+	z80            = 0.8416
+)
+
+// Look works out the first answers. Without an arrangement the one that suits best is taken.
+func Look(a begin.Answers, reckoner Reckoner) (First, error) {
+	offer := chosen(a)
+	a.Arrangement = offer.ID
+	doc, _, err := begin.Document(a)
+	if err != nil {
+		return First{}, err
+	}
+	return lookAt(offer, reckoner(doc)), nil
+}
+
+func chosen(a begin.Answers) begin.Arrangement {
+	offers := begin.Offers(a)
+	for _, o := range offers {
+		if o.ID == a.Arrangement {
+			return o
+		}
+	}
+	return offers[0]
+}
+
+func lookAt(offer begin.Arrangement, r *reckon.Reckoning) First {
+	f := First{With: offer, Reckoning: r, Room: roomOf(r)}
+	for _, id := range build.SortedKeys(r.Document.People) {
+		stature := r.Document.People[id].Stature
+		body := people.Of(stature)
+		f.People = append(f.People, Person{ID: id, Stature: stature.Float(), Along: f.Room.Along - body.LyingLength().Float(),
+			Across: f.Room.Across - body.LyingLength().Float(), Up: f.Room.Up - (stature.Float() + people.Shoes)})
+	}
+	f.Left, f.LeftOn = left(r)
+	f.Money = money(r)
+	f.Hours = hours(r)
+	f.Weekends = Amount{f.Hours.Likely / hoursOfWeekend, f.Hours.Late / hoursOfWeekend}
+	return f
+}
+
+// Places where the width across is looked at [mm].
+const (
+	lastPart  = 700
+	bedHeight = 500
+)
+
+func roomOf(r *reckon.Reckoning) Room {
+	in := r.Lining.Room
+	room := Room{Along: in.Rear() - in.Front(), Across: math.Inf(1)}
+	for x := in.Rear() - lastPart; x <= in.Rear(); x += 50 {
+		room.Across = min(room.Across, in.Right(x, bedHeight)-in.Left(x, bedHeight))
+	}
+	middle := (in.Front() + in.Rear()) / 2
+	room.Up = in.Roof(middle, 0) - in.Floor()
+	room.Floor = amount(r, "lining.floor-area").Likely
+	return room
+}
+
+// left is what the limits leave, and which gives out first.
+func left(r *reckon.Reckoning) (Amount, string) {
+	least, on := Amount{math.Inf(1), math.Inf(1)}, ""
+	for _, axis := range []struct{ code, name string }{{"total", "the van as a whole"}, {"front-axle", "the front axle"}, {"rear-axle", "the rear axle"}} {
+		f, ok := r.Figure("weight." + axis.code)
+		if !ok || f.Limit == nil {
+			continue
+		}
+		if spare := *f.Limit - f.Value; spare < least.Likely {
+			least, on = Amount{spare, spare}, axis.name
+			if f.P80 != nil {
+				least.Late = *f.Limit - *f.P80
+			}
+		}
+	}
+	if on == "" {
+		return Amount{}, ""
+	}
+	return least, on
+}
+
+// money is what the list says, and what no first list says.
+func money(r *reckon.Reckoning) Amount {
+	likely := amount(r, "cost.to-come").Likely * (1 + smallThings)
+	return Amount{likely, likely * (1 + z80*moneyOff)}
+}
+
+func amount(r *reckon.Reckoning, code string) Amount {
+	f, ok := r.Figure(code)
+	if !ok {
+		return Amount{}
+	}
+	a := Amount{f.Value, f.Value}
+	if f.P80 != nil {
+		a.Late = *f.P80
+	}
+	return a
+}
