@@ -5,160 +5,175 @@ import (
 	"database/sql"
 	"errors"
 	"fmt"
-	"time"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
 )
 
-// commit writes a revision and makes it the head. It returns only when the revision is on disk.
-func (s *Store) commit(ctx context.Context, next state) error {
-	tx, err := s.db.BeginTx(ctx, nil)
+// wholeEvery is how many revisions lie between two whole documents kept in the file.
+const wholeEvery = 50
+
+// asker is a database, or a transaction on one.
+type asker interface {
+	QueryContext(ctx context.Context, query string, args ...any) (*sql.Rows, error)
+	QueryRowContext(ctx context.Context, query string, args ...any) *sql.Row
+}
+
+// insert writes the row of a revision, and every fiftieth time the whole document, and reads the row again.
+func insert(ctx context.Context, tx *sql.Tx, r row, node *tree.Node) error {
+	_, err := tx.ExecContext(ctx, "INSERT INTO revision (n, parent, made, kind, words, maker, patch, inverse) VALUES (?, nullif(?, 0), ?, ?, ?, ?, ?, ?)",
+		r.n, r.parent, r.made, r.kind, r.words, r.by, r.patch, r.inverse)
 	if err != nil {
 		return err
 	}
-	defer func() { _ = tx.Rollback() }() // does nothing once committed
-	r := next.revision
-	_, err = tx.ExecContext(ctx, `INSERT INTO revision (n, parent, made, kind, words, maker, patch, inverse) VALUES (?, nullif(?, 0), ?, ?, ?, ?, ?, ?)`,
-		r.N, r.Parent, r.When.Format(time.RFC3339Nano), r.Kind, r.Words, r.By, string(r.Patch.JSON()), string(r.Inverse.JSON()))
+	if _, err := tx.ExecContext(ctx, "INSERT INTO seal (n, digest, seal) VALUES (?, ?, ?)", r.n, r.digest, r.seal); err != nil {
+		return err
+	}
+	if again, err := rowAt(ctx, tx, r.n); err != nil {
+		return err
+	} else if again != r {
+		return errors.New("this change can not be kept: it would read differently afterwards")
+	}
+	if r.n%wholeEvery != 1 {
+		return nil
+	}
+	return insertWhole(ctx, tx, r.n, node)
+}
+
+func insertWhole(ctx context.Context, tx *sql.Tx, n int, node *tree.Node) error {
+	text := tree.Write(node)
+	if again, err := tree.Parse("revision", text); err != nil {
+		return fmt.Errorf("this change can not be kept: %w", err)
+	} else if !tree.Equal(again.Root, node) {
+		return errors.New("this change can not be kept: its document would read differently afterwards")
+	}
+	_, err := tx.ExecContext(ctx, "INSERT INTO whole (n, document) VALUES (?, ?)", n, string(text))
+	return err
+}
+
+const columns = "SELECT r.n, coalesce(r.parent, 0), r.made, r.kind, r.words, r.maker, r.patch, r.inverse, coalesce(s.digest, ''), coalesce(s.seal, '') FROM revision r LEFT JOIN seal s ON s.n = r.n "
+
+func (r *row) scan(from interface{ Scan(...any) error }) error {
+	return from.Scan(&r.n, &r.parent, &r.made, &r.kind, &r.words, &r.by, &r.patch, &r.inverse, &r.digest, &r.seal)
+}
+
+func rowAt(ctx context.Context, db asker, n int) (r row, err error) {
+	err = r.scan(db.QueryRowContext(ctx, columns+"WHERE r.n = ?", n))
+	if errors.Is(err, sql.ErrNoRows) {
+		err = ErrNoRevision
+	}
+	return r, err
+}
+
+// each calls do for the rows after one revision and up to another, in order.
+func each(ctx context.Context, db asker, after, last int, do func(row) error) (err error) {
+	rows, err := db.QueryContext(ctx, columns+"WHERE r.n > ? AND r.n <= ? ORDER BY r.n", after, last)
 	if err != nil {
 		return err
 	}
-	if r.N%wholeEvery == 1 {
-		if _, err := tx.ExecContext(ctx, "INSERT INTO whole (n, document) VALUES (?, ?)", r.N, string(tree.Write(next.node))); err != nil {
+	defer func() { err = firstError(err, rows.Close()) }()
+	for rows.Next() {
+		var r row
+		if err := r.scan(rows); err != nil {
+			return err
+		}
+		if err := do(r); err != nil {
 			return err
 		}
 	}
-	if err := tx.Commit(); err != nil {
-		return err
-	}
-	s.head = next
-	return nil
+	return rows.Err()
 }
 
-func (s *Store) refresh(ctx context.Context) error {
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	return s.refreshLocked(ctx)
-}
-
-// refreshLocked reads the newest revision and its document from the file.
-func (s *Store) refreshLocked(ctx context.Context) error {
-	var newest sql.NullInt64
-	if err := s.db.QueryRowContext(ctx, "SELECT max(n) FROM revision").Scan(&newest); err != nil {
-		return err
-	}
-	if !newest.Valid {
-		return errors.New("the build has no revision; open a backup and keep this file")
-	}
-	revision, err := s.revision(ctx, int(newest.Int64))
-	if err != nil {
-		return err
-	}
-	node, err := s.nodeAt(ctx, revision.N)
-	if err != nil {
-		return err
-	}
-	doc, err := build.DecodeTree(node, s.options.Rows)
-	if err != nil {
-		return fmt.Errorf("revision %d: %w", revision.N, err)
-	}
-	s.head = state{revision, doc, node}
-	return nil
-}
-
-// nodeAt replays patches from the nearest whole document before a revision.
+// nodeAt is the document of a revision, replayed from the nearest whole one and held against the digest that was kept with it.
 func (s *Store) nodeAt(ctx context.Context, n int) (*tree.Node, error) {
-	if n == s.head.revision.N && s.head.node != nil {
-		return s.head.node, nil
+	if now := s.now(); n == now.revision.N {
+		return now.node, nil
 	}
-	var from int
-	var text string
-	err := s.db.QueryRowContext(ctx, "SELECT n, document FROM whole WHERE n <= ? ORDER BY n DESC LIMIT 1", n).Scan(&from, &text)
-	if errors.Is(err, sql.ErrNoRows) {
-		return nil, ErrNoRevision
-	}
+	from, node, err := wholeBefore(ctx, s.read, n)
 	if err != nil {
 		return nil, err
+	}
+	return replay(ctx, s.read, node, from, n)
+}
+
+// wholeBefore is the last whole document at or before a revision.
+func wholeBefore(ctx context.Context, db asker, n int) (from int, node *tree.Node, err error) {
+	var text string
+	err = db.QueryRowContext(ctx, "SELECT n, document FROM whole WHERE n <= ? ORDER BY n DESC LIMIT 1", n).Scan(&from, &text)
+	if errors.Is(err, sql.ErrNoRows) {
+		return 0, nil, ErrNoRevision
+	}
+	if err != nil {
+		return 0, nil, err
 	}
 	source, err := tree.Parse("revision", []byte(text))
 	if err != nil {
-		return nil, err
+		return 0, nil, damagedAt(from, err)
 	}
-	return s.replay(ctx, source.Root, from, n)
+	return from, source.Root, nil
 }
 
-func (s *Store) replay(ctx context.Context, node *tree.Node, from, to int) (_ *tree.Node, err error) {
-	rows, err := s.db.QueryContext(ctx, "SELECT n, patch FROM revision WHERE n > ? AND n <= ? ORDER BY n", from, to)
-	if err != nil {
-		return nil, err
-	}
-	defer func() { err = firstError(err, rows.Close()) }()
-	last := from
-	for rows.Next() {
-		var text string
-		if err := rows.Scan(&last, &text); err != nil {
-			return nil, err
+func replay(ctx context.Context, db asker, node *tree.Node, from, to int) (*tree.Node, error) {
+	last, digest := from-1, ""
+	err := each(ctx, db, from-1, to, func(r row) error {
+		if last, digest = r.n, r.digest; r.n == from {
+			return nil
 		}
-		patch, err := tree.ParsePatch([]byte(text))
-		if err != nil {
-			return nil, fmt.Errorf("patch of revision %d: %w", last, err)
-		}
+		patch, err := tree.ParsePatch([]byte(r.patch))
 		node = tree.Merge(node, patch)
-	}
-	if last != to {
+		return err
+	})
+	switch {
+	case err != nil:
+		return nil, err
+	case last != to:
 		return nil, ErrNoRevision
+	case digestOf(node) != digest:
+		return nil, damagedAt(to, nil)
 	}
-	return node, rows.Err()
+	return node, nil
+}
+
+func damagedAt(n int, cause error) error {
+	return &Trouble{Kind: ErrDamaged, Cause: cause,
+		Says: fmt.Sprintf("The build's file is damaged: revision %d does not read as it was written. Restore a backup and keep this file.", n)}
 }
 
 // At returns the document as it was at a revision.
 func (s *Store) At(ctx context.Context, n int) (*build.Document, error) {
-	s.mu.Lock()
-	defer s.mu.Unlock()
 	node, err := s.nodeAt(ctx, n)
 	if err != nil {
-		return nil, err
+		return nil, because(err, "The revision can not be shown.")
 	}
 	return build.DecodeTree(node, s.options.Rows)
 }
 
-const columns = "n, coalesce(parent, 0), made, kind, words, maker, patch, inverse"
-
-func (s *Store) revision(ctx context.Context, n int) (Revision, error) {
-	return scan(s.db.QueryRowContext(ctx, "SELECT "+columns+" FROM revision WHERE n = ?", n))
-}
-
 // Revisions returns up to limit revisions older than before, newest first; before 0 means from the newest.
 func (s *Store) Revisions(ctx context.Context, before, limit int) (out []Revision, err error) {
-	rows, err := s.db.QueryContext(ctx, "SELECT "+columns+" FROM revision WHERE ? = 0 OR n < ? ORDER BY n DESC LIMIT ?", before, before, limit)
+	rows, err := s.read.QueryContext(ctx, columns+"WHERE ? = 0 OR r.n < ? ORDER BY r.n DESC LIMIT ?", before, before, max(0, limit))
 	if err != nil {
-		return nil, err
+		return nil, because(err, "The history can not be shown.")
 	}
 	defer func() { err = firstError(err, rows.Close()) }()
 	for rows.Next() {
-		r, err := scan(rows)
-		if err != nil {
+		var r row
+		if err := r.scan(rows); err != nil {
 			return nil, err
 		}
-		out = append(out, r)
+		revision, err := r.revision()
+		if err != nil {
+			return nil, damagedAt(r.n, err)
+		}
+		out = append(out, revision)
 	}
-	return out, rows.Err()
+	return out, because(rows.Err(), "The history can not be shown.")
 }
 
-func scan(row interface{ Scan(...any) error }) (Revision, error) {
-	var r Revision
-	var made, patch, inverse string
-	if err := row.Scan(&r.N, &r.Parent, &made, &r.Kind, &r.Words, &r.By, &patch, &inverse); err != nil {
-		return r, err
+func firstError(errs ...error) error {
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
 	}
-	var err error
-	if r.When, err = time.Parse(time.RFC3339Nano, made); err != nil {
-		return r, err
-	}
-	if r.Patch, err = tree.ParsePatch([]byte(patch)); err != nil {
-		return r, err
-	}
-	r.Inverse, err = tree.ParsePatch([]byte(inverse))
-	return r, err
+	return nil
 }

@@ -3,147 +3,153 @@ package store
 import (
 	"context"
 	"database/sql"
-	"embed"
 	"errors"
-	"fmt"
-	"io/fs"
-	"net/url"
 	"os"
-	"time"
-
-	_ "modernc.org/sqlite" // the driver registers itself as "sqlite"
-
-	"tumblehome/build"
+	"path/filepath"
 )
 
-//go:embed migrations/*.sql
-var migrations embed.FS
-
-// applicationID marks a file as ours in its header ("thum").
-const applicationID = 0x7468756d
-
-// Options is what a store needs from outside.
-type Options struct {
-	Now  func() time.Time
-	Rows build.RowSource // the built-in catalogue, against which documents are read
-}
-
-// Create makes a new file with a first revision. The file must not exist.
-func Create(ctx context.Context, path string, doc *build.Document, options Options) (*Store, error) {
-	file, err := os.OpenFile(path, os.O_CREATE|os.O_EXCL|os.O_RDWR, 0o600)
-	if err != nil {
-		return nil, err
-	}
-	if err := file.Close(); err != nil {
-		return nil, err
-	}
-	s, err := connect(ctx, path, options)
-	if err == nil {
-		err = s.begin(ctx, doc)
-	}
-	if err != nil {
-		return nil, errors.Join(fmt.Errorf("create %s: %w", path, err), s.Close(), os.Remove(path))
-	}
-	return s, nil
-}
-
-// Open opens an existing file, checks that it is sound and reads its newest revision.
+// Open opens an existing file, checks that it is sound and reads its newest revision. A file that fails the check is not written to. A
+// file of an older format is copied and brought up to date. A file that can not be written to is opened all the same, and Barred says so.
 func Open(ctx context.Context, path string, options Options) (*Store, error) {
-	if _, err := os.Stat(path); err != nil {
+	if err := look(ctx, path, options); err != nil {
 		return nil, err
 	}
-	s, err := connect(ctx, path, options)
-	if err == nil {
-		err = s.inspect(ctx)
-	}
-	if err == nil {
-		err = s.refresh(ctx)
-	}
+	whole, err := filepath.EvalSymlinks(path) // the log lies beside the file itself, not beside a link to it
 	if err != nil {
-		return nil, errors.Join(fmt.Errorf("open %s: %w", path, err), s.Close())
+		return nil, because(err, "It was not opened.")
+	}
+	s := &Store{path: whole, options: options}
+	if err := s.open(ctx); err != nil {
+		return nil, firstError(because(err, "It was not opened."), s.Close())
 	}
 	return s, nil
 }
 
-// connect opens the file with one writer: SQLite allows only one at a time, and queueing here gives no busy errors between our own edits.
-func connect(ctx context.Context, path string, options Options) (*Store, error) {
-	s := &Store{options: options}
-	pragmas := url.Values{
-		"_pragma": {"journal_mode(WAL)", "synchronous(FULL)", "foreign_keys(1)", "busy_timeout(5000)"},
-		"_txlock": {"immediate"},
+func (s *Store) open(ctx context.Context) error {
+	if err := s.openReader(ctx); err != nil {
+		return err
 	}
-	address := url.URL{Scheme: "file", Opaque: (&url.URL{Path: path}).EscapedPath(), RawQuery: pragmas.Encode()}
-	db, err := sql.Open("sqlite", address.String())
-	if err != nil {
-		return s, err
-	}
-	db.SetMaxOpenConns(1)
-	s.db = db
-	return s, s.migrate(ctx)
-}
-
-// migrate brings the file to the newest format; a file of ours carries its format as user_version.
-func (s *Store) migrate(ctx context.Context) error {
-	names, err := fs.Glob(migrations, "migrations/*.sql")
+	format, err := formatOf(ctx, s.read, s.path)
 	if err != nil {
 		return err
 	}
-	var format, mark, tables int
-	row := s.db.QueryRowContext(ctx, "SELECT (SELECT user_version FROM pragma_user_version), (SELECT application_id FROM pragma_application_id), (SELECT count(*) FROM sqlite_schema)")
-	if err := row.Scan(&format, &mark, &tables); err != nil {
-		return notOurs(err)
-	}
-	switch {
-	case mark != applicationID && tables > 0:
-		return errors.New("this is a database of another program, not a build")
-	case format > len(names):
-		return fmt.Errorf("this build was written by a newer version (format %d, this one knows %d); use that version", format, len(names))
-	}
-	for i := format; i < len(names); i++ {
-		if err := s.apply(ctx, names[i], i+1); err != nil {
-			return fmt.Errorf("%s: %w", names[i], err)
+	if format < newest() {
+		if err := s.upgrade(ctx, format); err != nil {
+			return err
 		}
 	}
-	return nil
-}
-
-func (s *Store) apply(ctx context.Context, name string, format int) error {
-	text, err := migrations.ReadFile(name)
-	if err != nil {
+	if s.head, err = inspect(ctx, s.read, s.options); err != nil {
 		return err
 	}
-	tx, err := s.db.BeginTx(ctx, nil)
-	if err != nil {
+	if s.file, err = identify(s.path); err != nil {
 		return err
 	}
-	defer func() { _ = tx.Rollback() }() // does nothing once committed
-	script := fmt.Sprintf("%s;\nPRAGMA application_id = %d;\nPRAGMA user_version = %d;", text, applicationID, format)
-	if _, err := tx.ExecContext(ctx, script); err != nil {
-		return err
-	}
-	return tx.Commit()
-}
-
-// inspect lets SQLite check the whole file before anything is read from it.
-func (s *Store) inspect(ctx context.Context) error {
-	var verdict string
-	if err := s.db.QueryRowContext(ctx, "PRAGMA quick_check(1)").Scan(&verdict); err != nil {
-		return notOurs(err)
-	}
-	if verdict != "ok" {
-		return fmt.Errorf("the file is damaged (%s); open a backup and keep this file", verdict)
-	}
-	return nil
-}
-
-func notOurs(err error) error {
-	return fmt.Errorf("this is no build, or it is damaged: %w", err)
-}
-
-// Close closes the file.
-func (s *Store) Close() error {
-	if s == nil || s.db == nil {
+	if s.barred != nil {
 		return nil
 	}
-	return s.db.Close()
+	return s.openWriter(ctx)
+}
+
+// openReader opens the file for reading only: the check must not change a damaged file. Where not even the log beside it can be made,
+// the file is read alone.
+func (s *Store) openReader(ctx context.Context) (err error) {
+	if markedReadOnly(s.path) {
+		return s.openBarred(trouble(ErrReadOnly, "%s is marked read-only. It can be looked at, but nothing can be saved; copy it to another place to work on it.", s.path))
+	}
+	if s.read, err = s.options.connect(s.path, toRead); err != nil {
+		return err
+	}
+	var tables int
+	err = s.read.QueryRowContext(ctx, "SELECT count(*) FROM sqlite_schema").Scan(&tables)
+	if trouble := because(err, ""); errors.Is(trouble, ErrReadOnly) {
+		if err := s.read.Close(); err != nil {
+			return err
+		}
+		return s.openBarred(s.notWritable(err))
+	}
+	return err
+}
+
+func (s *Store) notWritable(cause error) error {
+	return &Trouble{Kind: ErrReadOnly, Cause: cause,
+		Says: s.path + " or the folder it lies in can not be written to. It can be looked at, but nothing can be saved; copy it to another place to work on it."}
+}
+
+func markedReadOnly(path string) bool {
+	info, err := os.Stat(path)
+	return err == nil && info.Mode().Perm()&0o222 == 0
+}
+
+// inspect lets SQLite check the history, and follows it. Photos are checked when they are read, and by Verify.
+func inspect(ctx context.Context, db *sql.DB, o Options) (state, error) {
+	tx, err := db.BeginTx(ctx, nil) // so that all that is checked is of one moment
+	if err != nil {
+		return state{}, err
+	}
+	defer func() { _ = tx.Rollback() }() // nothing was written
+	for _, table := range []string{"revision", "seal", "whole", "attachment"} {
+		if err := integrity(ctx, tx, "integrity_check("+table+")"); err != nil {
+			return state{}, err
+		}
+	}
+	return walkAll(ctx, tx, o)
+}
+
+// integrity lets SQLite check its own structures.
+func integrity(ctx context.Context, db asker, pragma string) error {
+	var verdict string
+	if err := db.QueryRowContext(ctx, "PRAGMA "+pragma).Scan(&verdict); err != nil {
+		return err
+	}
+	if verdict != "ok" {
+		return &Trouble{Kind: ErrDamaged, Cause: errors.New(verdict), Says: "The build's file is damaged; restore a backup and keep this file."}
+	}
+	return nil
+}
+
+// openWriter opens the file for writing and finds out whether that is allowed.
+func (s *Store) openWriter(ctx context.Context) (err error) {
+	if s.write, err = s.options.connect(s.path, toWrite); err != nil {
+		return err
+	}
+	tx, err := s.write.BeginTx(ctx, nil)
+	if err == nil {
+		return tx.Rollback()
+	}
+	switch trouble := because(err, ""); {
+	case errors.Is(trouble, ErrReadOnly):
+		s.barred = s.notWritable(err)
+		err = s.write.Close()
+		s.write = nil
+		return err
+	case errors.Is(trouble, ErrBusy):
+		return nil // somebody is writing just now; saving will wait for them again
+	}
+	return err
+}
+
+// Close closes the file. What was saved is safe without it.
+func (s *Store) Close() error {
+	if s == nil {
+		return nil
+	}
+	s.writing.Lock()
+	defer s.writing.Unlock()
+	if s.quiet != nil {
+		s.quiet.Stop()
+	}
+	var errs []error
+	for _, db := range []**sql.DB{&s.read, &s.write} { // the writer last, so that it can bring the log in
+		if *db != nil {
+			errs = append(errs, (*db).Close())
+		}
+	}
+	s.write = nil
+	if s.barred == nil {
+		s.barred = trouble(ErrGone, "The build is closed.")
+	}
+	if s.scratch != "" {
+		errs = append(errs, os.RemoveAll(s.scratch))
+	}
+	return because(firstError(errs...), "All that was saved is kept, in the log beside the file.")
 }

@@ -3,7 +3,9 @@ package store
 import (
 	"errors"
 	"fmt"
+	"strings"
 	"time"
+	"unicode"
 
 	"tumblehome/build/tree"
 )
@@ -21,7 +23,7 @@ const (
 // Revision is one step in the history of a build.
 type Revision struct {
 	N, Parent      int
-	When           time.Time
+	When           time.Time // as the clock stood; N, not the clock, says what came first
 	Kind           Kind
 	Words, By      string
 	Patch, Inverse tree.Patch
@@ -43,7 +45,7 @@ type Clash struct {
 // Conflict refuses an edit because the build has meanwhile changed at the same place.
 type Conflict struct {
 	Base, Head int
-	Clashes    []Clash
+	Clashes    []Clash // none when the two changes together break a rule
 }
 
 func (c *Conflict) Error() string {
@@ -61,11 +63,31 @@ func orNothing(value string) string {
 	return value
 }
 
-// Errors that are no conflicts.
+// Errors that are neither conflicts nor trouble.
 var (
 	ErrNothingToUndo = errors.New("there is nothing to undo")
 	ErrNothingToRedo = errors.New("there is nothing to redo")
 	ErrNoChange      = errors.New("this changes nothing")
+	ErrMovedOn       = errors.New("the build has changed since you looked at it; look again, then undo or redo")
+	ErrTooLarge      = errors.New("the document would become larger than 4 MiB or deeper than 32 levels; keep photos and papers as attachments")
 	ErrNoRevision    = errors.New("there is no such revision")
 	ErrNoAttachment  = errors.New("there is no such attachment")
 )
+
+// mostWords is how long the sentence and the name of a revision may be, in characters.
+const mostWords = 400
+
+// oneLine makes what somebody typed fit to be kept as one line of plain text.
+func oneLine(s string) string {
+	s = strings.ToValidUTF8(s, "\uFFFD")
+	s = strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return ' '
+		}
+		return r
+	}, s)
+	if long := []rune(s); len(long) > mostWords {
+		s = string(long[:mostWords-1]) + "…"
+	}
+	return strings.TrimSpace(s)
+}

@@ -1,80 +1,70 @@
 package store
 
-import "context"
+import (
+	"context"
+	"strings"
+)
 
-// Undo takes back the newest edit that has not been taken back, as a new revision.
+// Undo takes back the newest edit that has not been taken back, whoever made it, as a new revision.
 func (s *Store) Undo(ctx context.Context, by string) (Revision, error) {
-	return s.reverse(ctx, Undid, by)
+	return s.reverse(ctx, Undid, by, 0)
 }
 
 // Redo brings back what the last undo took away, as a new revision. An edit after the undo ends that possibility.
 func (s *Store) Redo(ctx context.Context, by string) (Revision, error) {
-	return s.reverse(ctx, Redid, by)
+	return s.reverse(ctx, Redid, by, 0)
 }
 
-func (s *Store) reverse(ctx context.Context, kind Kind, by string) (Revision, error) {
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	if err := s.catchUp(ctx); err != nil {
-		return Revision{}, err
+// UndoSeen is Undo for somebody who sees revision seen. It refuses with ErrMovedOn when that is no longer the newest, so that two
+// people who undo the same edit at once do not take back two.
+func (s *Store) UndoSeen(ctx context.Context, seen int, by string) (Revision, error) {
+	return s.reverse(ctx, Undid, by, seen)
+}
+
+// RedoSeen is Redo in the same way.
+func (s *Store) RedoSeen(ctx context.Context, seen int, by string) (Revision, error) {
+	return s.reverse(ctx, Redid, by, seen)
+}
+
+func (s *Store) reverse(ctx context.Context, kind Kind, by string, seen int) (Revision, error) {
+	return s.writeStep(ctx, func(now state) (step, error) {
+		if seen != 0 && seen != now.revision.N {
+			return step{}, ErrMovedOn
+		}
+		stack, none := now.stacks.undo, ErrNothingToUndo
+		if kind == Redid {
+			stack, none = now.stacks.redo, ErrNothingToRedo
+		}
+		n, ok := top(stack)
+		if !ok {
+			return step{}, none
+		}
+		r, err := rowAt(ctx, s.read, n)
+		if err != nil {
+			return step{}, err
+		}
+		target, err := r.revision()
+		if err != nil {
+			return step{}, damagedAt(n, err)
+		}
+		return step{kind, target.Inverse, reversal(kind, target, by), by, now.revision.N}, nil
+	})
+}
+
+// reversal says what is taken back or brought back, and whose it was when it was somebody else's.
+func reversal(kind Kind, target Revision, by string) string {
+	if target.Kind != Made {
+		return string(kind) + ": " + strings.TrimPrefix(target.Words, string(target.Kind)+": ")
 	}
-	undo, redo, err := s.stacks(ctx)
-	if err != nil {
-		return Revision{}, err
+	words := string(kind) + ": " + target.Words
+	if target.By != "" && target.By != by {
+		words += " (by " + target.By + ")"
 	}
-	stack, none := undo, ErrNothingToUndo
-	if kind == Redid {
-		stack, none = redo, ErrNothingToRedo
-	}
-	if len(stack) == 0 {
-		return Revision{}, none
-	}
-	target, err := s.revision(ctx, stack[len(stack)-1])
-	if err != nil {
-		return Revision{}, err
-	}
-	return s.advance(ctx, kind, target.Inverse, string(kind)+": "+target.Words, by, s.head.revision.N)
+	return words
 }
 
 // CanUndo and CanRedo say whether there is something to take back, or to bring back.
-func (s *Store) CanUndo(ctx context.Context) (undo, redo bool, err error) {
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	u, r, err := s.stacks(ctx)
-	return len(u) > 0, len(r) > 0, err
-}
-
-// stacks replays the kinds of all revisions: which ones undo, and which ones redo, would reverse next. Every revision carries its own
-// inverse, so an undo is reversed like any edit.
-func (s *Store) stacks(ctx context.Context) (undo, redo []int, err error) {
-	rows, err := s.db.QueryContext(ctx, "SELECT n, kind FROM revision ORDER BY n")
-	if err != nil {
-		return nil, nil, err
-	}
-	defer func() { err = firstError(err, rows.Close()) }()
-	for rows.Next() {
-		var n int
-		var kind Kind
-		if err := rows.Scan(&n, &kind); err != nil {
-			return nil, nil, err
-		}
-		switch kind {
-		case Made:
-			undo, redo = append(undo, n), nil
-		case Undid:
-			undo, redo = undo[:len(undo)-1], append(redo, n)
-		case Redid:
-			undo, redo = append(undo, n), redo[:len(redo)-1]
-		}
-	}
-	return undo, redo, rows.Err()
-}
-
-func firstError(errs ...error) error {
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
+func (s *Store) CanUndo(context.Context) (undo, redo bool, err error) {
+	now := s.now()
+	return len(now.stacks.undo) > 0, len(now.stacks.redo) > 0, nil
 }

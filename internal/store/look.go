@@ -1,0 +1,72 @@
+package store
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+
+	"modernc.org/sqlite"
+	sqlite3 "modernc.org/sqlite/lib"
+)
+
+// applicationID marks a file as ours in its header ("thum").
+const applicationID = 0x7468756d
+
+// look says what is wrong with a path before anything is made beside it: no file, a folder, nothing in it, another program's file, a
+// newer format.
+func look(ctx context.Context, path string, o Options) error {
+	info, err := os.Stat(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return &Trouble{Kind: fs.ErrNotExist, Says: fmt.Sprintf("There is no file %s.", path)}
+	case err != nil:
+		return because(err, "It was not opened.")
+	case info.IsDir():
+		return trouble(ErrForeign, "%s is a folder, not a build.", path)
+	case info.Size() == 0:
+		return trouble(ErrForeign, "%s is empty: there is no build in it. If there was one, restore a backup under another name.", path)
+	}
+	db, err := o.connect(path, toReadAlone)
+	if err != nil {
+		return err
+	}
+	err = formOf(ctx, db, path)
+	return firstError(err, db.Close())
+}
+
+// formOf reads the header of a file and refuses what is no build, or one of a newer format.
+func formOf(ctx context.Context, db *sql.DB, path string) error {
+	_, err := formatOf(ctx, db, path)
+	return err
+}
+
+// formatOf is the format of a build's file.
+func formatOf(ctx context.Context, db asker, path string) (format int, err error) {
+	var mark, alien int
+	row := db.QueryRowContext(ctx, `SELECT (SELECT user_version FROM pragma_user_version), (SELECT application_id FROM pragma_application_id),
+		(SELECT count(*) FROM sqlite_schema WHERE type IN ('trigger', 'view'))`)
+	if err := row.Scan(&format, &mark, &alien); err != nil {
+		return 0, notOurs(err, path)
+	}
+	switch {
+	case mark != applicationID:
+		return 0, trouble(ErrForeign, "%s is a database of another program, not a build. It was left as it is.", path)
+	case alien > 0:
+		return 0, trouble(ErrForeign, "%s holds things that no build holds; somebody has tampered with it. It was left as it is.", path)
+	case format > newest():
+		return 0, trouble(ErrNewer, "%s was written by a newer version of the program (format %d; this version knows up to %d). Open it with that version. It was left as it is.", path, format, newest())
+	}
+	return format, nil
+}
+
+// notOurs tells a file that never was a build from one that can not be read.
+func notOurs(err error, path string) error {
+	var failed *sqlite.Error
+	if errors.As(err, &failed) && failed.Code()&0xff == sqlite3.SQLITE_NOTADB {
+		return trouble(ErrForeign, "%s is no build's own file. If it is a document (YAML or JSON), import it; if it was a build, it is damaged: restore a backup under another name. It was left as it is.", path)
+	}
+	return because(err, "It was left as it is.")
+}
