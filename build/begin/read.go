@@ -2,7 +2,6 @@ package begin
 
 import (
 	"slices"
-	"strings"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
@@ -110,5 +109,5 @@ func (a Answers) said(question string) bool {
 	case "wishes":
 		return len(a.Wishes) > 0
 	}
-	return a.Budget != nil || a.Weekends != nil || strings.TrimSpace(a.Title) != ""
+	return a.Budget != nil || a.Weekends != nil
 }
