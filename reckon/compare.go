@@ -45,7 +45,11 @@ func changes(from, to []working.Figure) []Change {
 			out = append(out, Change{Code: t.Code, Label: t.Label, Unit: t.Unit, To: t.Value, New: true})
 			j++
 		default:
-			if f, t := from[i], to[j]; differs(f.Value, t.Value) {
+			switch f, t := from[i], to[j]; {
+			case f.Unit != t.Unit: // pounds are not taken from euros
+				out = append(out, Change{Code: f.Code, Label: f.Label, Unit: f.Unit, From: f.Value, Gone: true},
+					Change{Code: t.Code, Label: t.Label, Unit: t.Unit, To: t.Value, New: true})
+			case differs(f.Value, t.Value):
 				out = append(out, Change{Code: t.Code, Label: t.Label, Unit: t.Unit, From: f.Value, To: t.Value})
 			}
 			i, j = i+1, j+1
