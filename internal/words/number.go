@@ -54,7 +54,7 @@ func Near(value, limit float64, unit string) string {
 // Fine writes a value one step finer than Amount does, for differences and for values close to a limit.
 func Fine(value float64, unit string) string {
 	decimals := steps[unit].decimals
-	if steps[unit].by <= 1 {
+	if steps[unit].by <= 1 && unit != "1" { // a count is whole however close one looks
 		decimals++
 	}
 	return withUnit(plain(value, decimals), unit)

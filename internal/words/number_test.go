@@ -19,6 +19,7 @@ func TestFiguresReadAsAVanIs(t *testing.T) {
 		{"far from a limit it is rounded", words.Near(1358, 1850, "kg"), "1\u202f360\u202fkg"},
 		{"a small change is shown to the kilogram", words.Signed(12.3, "kg"), "+12\u202fkg"},
 		{"a loss has a true minus", words.Signed(-12.3, "kg"), "−12\u202fkg"},
+		{"a count is whole however close one looks", words.Fine(3, "1"), "3"},
 		{"next to nothing is no change", words.Signed(0.2, "kg"), "no change"},
 	}
 	for _, c := range cases {
