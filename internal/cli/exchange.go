@@ -24,10 +24,18 @@ func (c importCommand) Run(s *streams) error {
 		return err
 	}
 	fmt.Fprintf(s.out, "%s is in %s.\n", doc.Build.Title, c.Build)
-	if report.Comments > 0 {
-		fmt.Fprintf(s.err, "%d comments of the file could not be kept; a build keeps remarks under note:.\n", report.Comments)
-	}
+	tellComments(s, report)
 	return nil
+}
+
+// tellComments says how many comments of a text are lost where it is written anew.
+func tellComments(s *streams, report build.Report) {
+	switch n := report.Comments; {
+	case n == 1:
+		fmt.Fprintln(s.err, "1 comment of the file could not be kept; a build keeps remarks under note:.")
+	case n > 1:
+		fmt.Fprintf(s.err, "%d comments of the file could not be kept; a build keeps remarks under note:.\n", n)
+	}
 }
 
 // createStore refuses a path that is taken, so that no build is lost.
@@ -53,10 +61,11 @@ type exportCommand struct {
 
 // Run writes the document in its canonical form.
 func (c exportCommand) Run(s *streams) error {
-	doc, err := c.load()
+	doc, report, err := c.whole()
 	if err != nil {
 		return err
 	}
+	tellComments(s, report)
 	text := build.WriteYAML(doc)
 	if c.JSON {
 		text = build.WriteJSON(doc)
@@ -71,6 +80,15 @@ func writeTo(path string, text []byte, s *streams) error {
 		return err
 	}
 	return os.WriteFile(path, text, 0o644)
+}
+
+// whole is the document, and what of its text was not kept.
+func (c exportCommand) whole() (*build.Document, build.Report, error) {
+	if isStore(c.File) {
+		doc, err := loadStore(c.File)
+		return doc, build.Report{}, err
+	}
+	return loadText(c.File)
 }
 
 type schemaCommand struct{}

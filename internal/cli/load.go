@@ -20,7 +20,7 @@ type source struct {
 	On   string `help:"The day to reckon for, as 2026-03-07; today if left out and the document does not say." placeholder:"DATE"`
 }
 
-// load reads the document and says on the error stream how many comments it will not keep.
+// load reads the document.
 func (s source) load() (*build.Document, error) { return load(s.File) }
 
 // reckon reads the document and works it out.
