@@ -3,9 +3,11 @@ package build
 import (
 	"errors"
 	"reflect"
+	"slices"
 
 	"tumblehome/build/tree"
 	"tumblehome/catalogue"
+	"tumblehome/quantity"
 )
 
 // RowSource is where rows and materials of the catalogue come from: the built-in
@@ -43,6 +45,7 @@ func DecodeTree(n *tree.Node, rows RowSource) (*Document, error) { return decode
 func decode(file string, n *tree.Node, rows RowSource, removed ...tree.Pointer) (*Document, error) {
 	p, doc := documentPlan(), new(Document)
 	r := &reader{file: file, root: n, rows: rows.Overlay(ownRows(p, n)), removed: removed}
+	r.meant = misspelt(n, p.keys())
 	r.read(p, n, reflect.ValueOf(doc).Elem())
 	if len(r.faults[Keys])+len(r.faults[Values]) == 0 {
 		r.wholeDocument(doc)
@@ -84,4 +87,15 @@ func syntaxFaults(err error) error {
 		out[i] = Fault{Kind: Syntax, File: f.File, Line: f.Line, Column: f.Column, Wrong: f.Says}
 	}
 	return out
+}
+
+// misspelt are the sections that some unknown key of the document seems to mean. What refers into one of them is not at fault: the key is.
+func misspelt(n *tree.Node, sections []string) []string {
+	var meant []string
+	for _, key := range n.Keys() {
+		if near := quantity.Near(key, sections); near != "" && !slices.Contains(sections, key) && n.Get(near) == nil {
+			meant = append(meant, near)
+		}
+	}
+	return meant
 }

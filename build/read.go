@@ -17,6 +17,7 @@ type reader struct {
 	rows    *catalogue.Catalogue // with the document's own rows
 	part    bool                 // only a part is read: needed keys and references may be elsewhere
 	removed []tree.Pointer       // places that paths may still name
+	meant   []string             // sections that are missing because their key is misspelt
 	path    []string
 	faults  [Meaning + 1][]Fault
 }

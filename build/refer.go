@@ -1,6 +1,7 @@
 package build
 
 import (
+	"slices"
 	"strings"
 
 	"tumblehome/build/tree"
@@ -79,6 +80,9 @@ func (r *reader) leads(n *tree.Node) bool {
 		}
 	}
 	steps := strings.Split(n.Text, ".")
+	if slices.Contains(r.meant, steps[0]) {
+		return true
+	}
 	at := r.root
 	for i, step := range steps {
 		next := at.At(tree.PointerTo(step))
@@ -105,6 +109,9 @@ func (r *reader) inCollection(name, id string, n *tree.Node) bool {
 		return true
 	}
 	path := collectionPath(name)
+	if section, _, _ := strings.Cut(path, "."); slices.Contains(r.meant, section) {
+		return true
+	}
 	there := collectionIn(r.root, path)
 	if there.Get(id) != nil {
 		return true

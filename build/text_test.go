@@ -20,6 +20,8 @@ func decodeFault(t *testing.T, text string) string {
 func TestFaultsNameFileLineColumnAndPath(t *testing.T) {
 	tests := []struct{ name, text, want string }{
 		{"an unknown key stands at the key", base + "gaz: none\n", "van.yaml:14:1: unknown key `gaz`; did you mean `gas`?"},
+		{"what refers into a misspelt section is not at fault", strings.Replace(base, "fittings:", "fitings:", 1) + "modes: {day: {take: {galley: rest}}}\n",
+			"van.yaml:8:1: unknown key `fitings`; did you mean `fittings`?"},
 		{"a wrong value stands at the value", strings.Replace(base, "3350", "wide", 1),
 			"van.yaml:5:22: vehicle.wheelbase: `wide` is not a length; expected a length such as `3350`, `3.35 m` or `7 ft 2 in`"},
 		{"a missing key stands at its map", strings.Replace(base, "wheelbase: 3350, ", "", 1), "van.yaml:5:10: vehicle: `wheelbase` is missing; expected front axle to rear axle"},

@@ -6,12 +6,12 @@ import "math"
 // two ribs and on a rib, as depths from the steel. Where it is missing, both
 // depths are equal.
 type Course struct {
-	Pointer       string
-	Material      string
-	Kind          Kind
-	InBay, OnRib  [2]float64
-	layer         *Layer
-	between, over bool
+	Pointer      string
+	Material     string
+	Kind         Kind
+	InBay, OnRib [2]float64
+	layer        *Layer
+	over         bool
 }
 
 const (
