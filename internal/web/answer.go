@@ -144,7 +144,7 @@ func faultWords(f build.Fault) string {
 func (f *refusal) json() map[string]any {
 	out := map[string]any{"message": f.Says}
 	if f.Held != nil {
-		out["message"] = f.Held.inFull()
+		out["message"], out["held"] = f.Held.inFull(), !f.Held.Final
 	}
 	if len(f.Wrong) > 0 {
 		out["wrong"] = f.Wrong

@@ -2,6 +2,7 @@ package web
 
 import (
 	"strconv"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/internal/words"
@@ -69,19 +70,20 @@ func (v view) layer(key string, i int, layers []build.Choice[build.Layer]) layer
 	} else {
 		l.Entries = layerEntries(at, key, layers[i].Value)
 	}
-	var area, mass float64
+	var net, mass float64
+	unit := "m2"
 	for _, line := range v.Lining.Lines {
-		if line.Pointer == at && line.Unit == "m2" {
-			area += line.Net
+		if line.Pointer == at {
+			net, unit = net+line.Net, line.Unit
 		}
 		if line.IsAbout(at) {
 			mass += line.Mass
 		}
 	}
-	l.Area, l.Mass = words.Amount(area, "m2"), kilograms(mass)
+	l.Area, l.Mass = words.Amount(net, unit), kilograms(mass)
 	if i > 0 {
 		above := "/lining/" + key + "/" + strconv.Itoa(i-1)
-		l.Swap = []change{{pointerOf(above), valueText(v.Node, pointerOf(at))}, {pointerOf(at), valueText(v.Node, pointerOf(above))}}
+		l.Swap = []change{{Path: pointerOf(above), Value: valueText(v.Node, pointerOf(at))}, {Path: pointerOf(at), Value: valueText(v.Node, pointerOf(above))}}
 	}
 	return l
 }
@@ -102,10 +104,11 @@ func layerEntries(at, key string, l build.Layer) []entry {
 		fieldOf(at+"/fitted", "laid on", ""))
 }
 
-// materialName is the plain name of a material.
+// materialName is the plain name of a material, without what only its shop needs to know.
 func (v view) materialName(id string) string {
 	if m, ok := v.Rows.Material(id); ok && m.Title != "" {
-		return capital(m.Title)
+		name, _, _ := strings.Cut(m.Title, ", ")
+		return capital(name)
 	}
 	return capital(unhyphen(id))
 }

@@ -85,13 +85,13 @@ const (
 	cutScale  = 2.5
 	cutLong   = 400.0 // mm of the van that are shown
 	cutFlange = 50.0  // mm of a rib's face
-	cutLabels = 96.0  // room for names
+	cutLabels = 80.0  // room for names
 	cutMargin = 8.0
 	labelStep = 4.6
 )
 
 // sectionDrawing draws a build-up with the rib in it, true to scale, every layer named.
-func sectionDrawing(s sectionView) templ.Component {
+func sectionDrawing(v view, s sectionView) templ.Component {
 	deepest := math.Max(math.Max(s.Depth, s.Rib), 20)
 	tall := math.Max(deepest/cutScale, labelStep*float64(len(s.Courses))) + 2*cutMargin
 	size := draw.Size{Width: cutLong/cutScale + cutLabels, Height: tall + 4}
@@ -106,8 +106,8 @@ func sectionDrawing(s sectionView) templ.Component {
 	}
 	marks = append(marks, steelMarks(view, s.Rib)...)
 	marks = append(marks, draw.Stroke(draw.PenOutline, draw.Line(view.At(0, s.Depth), view.At(cutLong, s.Depth))))
-	marks = append(marks, courseLabels(view, s, tall)...)
-	return svgOf(draw.Scene{Size: size, Title: "Build-up, " + s.Title, Description: describeSection(s), Marks: marks}, "section-"+s.Key)
+	marks = append(marks, v.courseLabels(view, s, tall)...)
+	return svgOf(draw.Scene{Size: size, Title: "Build-up, " + s.Title, Description: v.describeSection(s), Marks: marks}, "section-"+s.Key)
 }
 
 // steelMarks draw the skin and the ribs that stand in from it.
@@ -172,7 +172,7 @@ func battens(view draw.View, from, to float64, depth [2]float64) []draw.Mark {
 }
 
 // courseLabels name the layers beside the cut, each with a line to it, and say which side is outside.
-func courseLabels(view draw.View, s sectionView, tall float64) []draw.Mark {
+func (v view) courseLabels(view draw.View, s sectionView, tall float64) []draw.Mark {
 	right := cutLong/cutScale + cutMargin/2
 	n := len(s.Courses)
 	var marks []draw.Mark
@@ -185,7 +185,7 @@ func courseLabels(view draw.View, s sectionView, tall float64) []draw.Mark {
 		middle := view.At(cutLong, (c.InBay[0]+c.InBay[1])/2)
 		marks = append(marks,
 			draw.Stroke(draw.PenLeader, draw.Polyline(middle, draw.Pt(right+3, middle.Y), draw.Pt(right+9, y), draw.Pt(right+11, y))),
-			draw.Lettering{Text: courseWords(c), At: draw.Pt(right+12, y), Level: draw.Midline})
+			draw.Lettering{Text: v.courseWords(c), At: draw.Pt(right+12, y), Level: draw.Midline})
 	}
 	outside, inside := cutMargin-3, tall
 	if view.Up {
@@ -196,18 +196,18 @@ func courseLabels(view draw.View, s sectionView, tall float64) []draw.Mark {
 		draw.Lettering{Text: fmt.Sprintf("inside, %.0f from the steel", s.Depth), At: draw.Pt(cutMargin/2, inside), Ink: draw.InkQuiet})
 }
 
-func courseWords(c lining.Course) string {
+func (v view) courseWords(c lining.Course) string {
 	if t := c.InBay[1] - c.InBay[0]; t > 0.05 {
-		return fmt.Sprintf("%s  %.4g", c.Material, t)
+		return fmt.Sprintf("%s  %.4g", v.materialName(c.Material), t)
 	}
-	return c.Material
+	return v.materialName(c.Material)
 }
 
 // describeSection is the drawing in words.
-func describeSection(s sectionView) string {
+func (v view) describeSection(s sectionView) string {
 	text := fmt.Sprintf("From the steel inwards; the rib stands in by %.0f mm.", s.Rib)
 	for _, c := range s.Courses {
-		text += fmt.Sprintf(" %s, %.4g mm.", c.Material, c.InBay[1]-c.InBay[0])
+		text += fmt.Sprintf(" %s, %.4g mm.", v.materialName(c.Material), c.InBay[1]-c.InBay[0])
 	}
 	return text + fmt.Sprintf(" The finished surface lies %.0f mm from the steel.", s.Depth)
 }

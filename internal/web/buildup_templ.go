@@ -224,7 +224,7 @@ func surface(v view, s surfaceView) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = sectionDrawing(cut).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = sectionDrawing(v, cut).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -8,6 +8,7 @@ import (
 	"tumblehome/draw"
 	"tumblehome/draw/paper"
 	"tumblehome/draw/raster"
+	"tumblehome/draw/sheet"
 	"tumblehome/trade/arrangement"
 )
 
@@ -18,11 +19,9 @@ func (s *Server) sheetScene(w http.ResponseWriter, r *http.Request) (draw.Scene,
 		s.fail(w, r, err)
 		return draw.Scene{}, false
 	}
-	if s.draw == nil {
-		http.Error(w, "There is no drawing of this build.", http.StatusNotFound)
-		return draw.Scene{}, false
-	}
-	return s.draw(now.Reckoning, s.viewOf(r, now, "arrangement", r.FormValue("mode")).Mode), true
+	mode := s.viewOf(r, now, "arrangement", r.FormValue("mode")).Mode
+	revision := count(now.Revision.N) + ", " + revisionTime(now.Revision)
+	return s.draw(now.Reckoning, sheet.View{Mode: mode, Size: draw.A3, Revision: revision}), true
 }
 
 // sendFile sends a drawing made as a file of its own.

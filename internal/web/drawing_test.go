@@ -1,16 +1,8 @@
 package web_test
 
-import (
-	"net/url"
+import "net/url"
 
-	"tumblehome/draw"
-	"tumblehome/draw/sample"
-	"tumblehome/reckon"
-)
-
-// drawing stands in for the drawing of the arrangement.
-func drawing(*reckon.Reckoning, string) draw.Scene { return sample.Sheet() }
-
+// form writes names and values as a form sends them.
 func form(pairs ...string) string {
 	values := url.Values{}
 	for i := 0; i+1 < len(pairs); i += 2 {

@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"errors"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -55,7 +56,7 @@ func readWish(r *http.Request) (wish, error) {
 		return w, errUnreadable("the form has not as many values as places")
 	}
 	for i, p := range paths {
-		w.changes = append(w.changes, change{tree.Pointer(p), values[i]})
+		w.changes = append(w.changes, change{tree.Pointer(p), values[i], slices.Contains(r.PostForm["list"], p)})
 	}
 	if len(w.changes) == 0 && len(w.Patch) == 0 {
 		return w, errUnreadable("the form holds no value")

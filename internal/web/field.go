@@ -14,6 +14,7 @@ type entry struct {
 	Unit    string // of a bare number
 	Quiet   bool   // the label is for screen readers only, because a heading says it
 	Long    bool   // several lines of text
+	List    bool   // a list of words, written "small, tall"
 	Choices []choice
 }
 

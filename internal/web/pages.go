@@ -1,6 +1,7 @@
 package web
 
 import (
+	"bytes"
 	"net/http"
 	"net/url"
 	"strings"
@@ -72,16 +73,19 @@ func (s *Server) sendRefusal(w http.ResponseWriter, r *http.Request, now *state,
 		v = s.viewOf(r, now, name, back.Query().Get("mode"))
 	}
 	v.Refused = f
-	if f.shownOn(r) {
-		s.send(w, r, f.Status, s.whole(v))
-		return
+	if f.beside() {
+		var page bytes.Buffer
+		if err := s.whole(v).Render(r.Context(), &page); err == nil && bytes.Contains(page.Bytes(), []byte(`class="wrong"`)) {
+			s.send(w, r, f.Status, templ.Raw(page.String()))
+			return
+		}
 	}
 	s.send(w, r, f.Status, layout(v, "Nothing was saved", refusalPage(v)))
 }
 
-// shownOn reports whether the page itself can show the refusal beside what was typed.
-func (f *refusal) shownOn(r *http.Request) bool {
-	return len(f.Clashes) == 0 && f.Held == nil && len(f.Wrong) > 0 && f.Says == "" && r.PostFormValue("back") != ""
+// beside reports whether all there is to say belongs beside values that were typed, where the page has their fields.
+func (f *refusal) beside() bool {
+	return len(f.Clashes) == 0 && f.Held == nil && len(f.Wrong) > 0 && f.Says == ""
 }
 
 func (s *Server) notFound(w http.ResponseWriter, r *http.Request) {

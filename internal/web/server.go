@@ -12,6 +12,7 @@ import (
 	"tumblehome/build"
 	"tumblehome/catalogue"
 	"tumblehome/draw"
+	"tumblehome/draw/sheet"
 	"tumblehome/internal/store"
 	"tumblehome/quantity"
 	"tumblehome/reckon"
@@ -32,7 +33,7 @@ type Keeper interface {
 type Options struct {
 	Store  Keeper
 	Reckon func(doc *build.Document, today quantity.Date) *reckon.Reckoning // (*reckon.Machine).Reckon
-	Draw   func(r *reckon.Reckoning, mode string) draw.Scene                // the arrangement; nil shows the pages without it
+	Draw   func(r *reckon.Reckoning, v sheet.View) draw.Scene               // the arrangement; nil is sheet.Arrangement
 	Today  func() quantity.Date                                             // the day the build is reckoned for
 	Static fs.FS                                                            // main.js, main.css, fonts; nil takes the bundled ones
 	Log    *slog.Logger                                                     // failures of the program; nil keeps none
@@ -41,7 +42,7 @@ type Options struct {
 // Server shows one build.
 type Server struct {
 	desk   *desk
-	draw   func(*reckon.Reckoning, string) draw.Scene
+	draw   func(*reckon.Reckoning, sheet.View) draw.Scene
 	assets *assets
 	pages  map[string]page
 	bases  bases
@@ -52,6 +53,9 @@ type Server struct {
 func New(o Options) (*Server, error) {
 	if o.Log == nil {
 		o.Log = slog.New(slog.DiscardHandler)
+	}
+	if o.Draw == nil {
+		o.Draw = sheet.Arrangement
 	}
 	shelf, err := newAssets(o.Static)
 	if err != nil {

@@ -16,6 +16,9 @@ func valueText(doc *tree.Node, p tree.Pointer) string {
 	if n.Kind == tree.Scalar {
 		return n.Text
 	}
+	if words, ok := wordList(n); ok {
+		return words
+	}
 	return strings.Join(strings.Fields(string(tree.JSON(n))), " ")
 }
 
@@ -29,10 +32,49 @@ func valueNode(text string) *tree.Node {
 	return tree.Plain(text)
 }
 
+// wordList writes a list of words as a person does: "small, tall".
+func wordList(n *tree.Node) (string, bool) {
+	if n.Kind != tree.List || len(n.Items) == 0 {
+		return "", false
+	}
+	words := make([]string, len(n.Items))
+	for i, item := range n.Items {
+		if item.Kind != tree.Scalar || strings.ContainsAny(item.Text, ",[]{}") {
+			return "", false
+		}
+		words[i] = item.Text
+	}
+	return strings.Join(words, ", "), true
+}
+
+// listNode reads what wordList writes.
+func listNode(text string) *tree.Node {
+	n := &tree.Node{Kind: tree.List}
+	for word := range strings.SplitSeq(text, ",") {
+		if word = strings.TrimSpace(word); word != "" {
+			n.Items = append(n.Items, tree.Plain(word))
+		}
+	}
+	return n
+}
+
 // change is one value that somebody wants at one place; an empty value takes away what is there.
 type change struct {
 	Path  tree.Pointer
 	Value string
+	List  bool // the value is a list of words
+}
+
+// node is the value as the document writes it; nil takes away what is there.
+func (c change) node() *tree.Node {
+	switch text := strings.TrimSpace(c.Value); {
+	case text == "":
+		return nil
+	case c.List:
+		return listNode(text)
+	default:
+		return valueNode(text)
+	}
 }
 
 // patchOf is the patch that makes the changes in a document. Merge patches replace lists whole, so a change within a list carries all of it.
@@ -42,18 +84,21 @@ func patchOf(doc *tree.Node, changes []change) tree.Patch {
 		if strings.TrimSpace(c.Value) == valueText(wanted, c.Path) {
 			continue
 		}
-		wanted = set(wanted, c.Path.Steps(), strings.TrimSpace(c.Value))
+		wanted = setNode(wanted, c.Path.Steps(), c.node())
 	}
 	return tree.Difference(doc, wanted)
 }
 
-// set is n with a value at the end of some steps. Maps on the way that end empty are left out: the document has no empty ones.
-func set(n *tree.Node, steps []string, value string) *tree.Node {
+// set is n with a text at the end of some steps.
+func set(n *tree.Node, steps []string, text string) *tree.Node {
+	return setNode(n, steps, change{Value: text}.node())
+}
+
+// setNode is n with a value at the end of some steps, or without one. Maps on the way that end empty are left out: the document has
+// no empty ones.
+func setNode(n *tree.Node, steps []string, value *tree.Node) *tree.Node {
 	if len(steps) == 0 {
-		if value == "" {
-			return nil
-		}
-		return valueNode(value)
+		return value
 	}
 	if n != nil && n.Kind == tree.List || n == nil && steps[0] == "-" {
 		return setItem(n, steps, value)
@@ -63,14 +108,14 @@ func set(n *tree.Node, steps []string, value string) *tree.Node {
 	for _, e := range entries(n) {
 		if e.Key == steps[0] {
 			found = true
-			if e.Value = set(e.Value, steps[1:], value); e.Value == nil {
+			if e.Value = setNode(e.Value, steps[1:], value); e.Value == nil {
 				continue
 			}
 		}
 		out.Entries = append(out.Entries, e)
 	}
-	if !found && value != "" {
-		out.Entries = append(out.Entries, tree.Entry{Key: steps[0], Value: set(nil, steps[1:], value)})
+	if !found && value != nil {
+		out.Entries = append(out.Entries, tree.Entry{Key: steps[0], Value: setNode(nil, steps[1:], value)})
 	}
 	if len(out.Entries) == 0 {
 		return nil
@@ -86,7 +131,7 @@ func entries(n *tree.Node) []tree.Entry {
 }
 
 // setItem changes one item of a list; "-" stands for a new one at its end.
-func setItem(n *tree.Node, steps []string, value string) *tree.Node {
+func setItem(n *tree.Node, steps []string, value *tree.Node) *tree.Node {
 	var items []*tree.Node
 	if n != nil {
 		items = n.Items
@@ -101,14 +146,14 @@ func setItem(n *tree.Node, steps []string, value string) *tree.Node {
 	}
 	for k, item := range items {
 		if k == i {
-			item = set(item, steps[1:], value)
+			item = setNode(item, steps[1:], value)
 		}
 		if item != nil {
 			out.Items = append(out.Items, item)
 		}
 	}
 	if i == len(items) {
-		if item := set(nil, steps[1:], value); item != nil {
+		if item := setNode(nil, steps[1:], value); item != nil {
 			out.Items = append(out.Items, item)
 		}
 	}

@@ -11,6 +11,7 @@ import (
 
 	"tumblehome/build/tree"
 	"tumblehome/draw"
+	"tumblehome/draw/sheet"
 )
 
 // view is what a page is drawn from: the build as it is now, and what its reader asked for.
@@ -78,12 +79,9 @@ func (v view) base() string { return strconv.Itoa(v.Base) }
 // asset is the address of a file that pages load.
 func (v view) asset(name string) string { return v.server.assets.address(name) }
 
-// drawn reports whether there is somebody to draw the arrangement.
-func (v view) drawn() bool { return v.server.draw != nil }
-
 // drawing is the arrangement in the mode asked for, as SVG of our own making.
 func (v view) drawing() templ.Component {
-	return svgOf(v.server.draw(v.Reckoning, v.Mode), "sheet-drawing")
+	return svgOf(v.server.draw(v.Reckoning, sheet.View{Mode: v.Mode}), "sheet-drawing")
 }
 
 // svgOf writes a drawing into a page. The writer escapes every text of the builder's.
@@ -94,7 +92,7 @@ func svgOf(scene draw.Scene, id string) templ.Component {
 }
 
 // today is the mode of the van as it stands.
-const today = "today"
+const today = sheet.Today
 
 // firstMode is what is shown when nobody asks for a mode.
 func (s *state) firstMode() string { return "day" }

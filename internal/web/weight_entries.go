@@ -7,7 +7,7 @@ func caseEntries(v view, id string) []entry {
 	at := "/vehicle/cases/" + id
 	out := []entry{
 		{Path: at + "/title", Label: "called"},
-		fieldOf(at+"/people", "who", ""),
+		{Path: at + "/people", Label: "who", List: true},
 		fieldOf(at+"/fuel", "fuel", ""),
 	}
 	for _, tank := range sortedKeys(v.Doc.Fittings) {

@@ -55,7 +55,7 @@ func open(t testing.TB, name string, edits ...func(string) string) *workshop {
 		}
 	})
 	server, err := web.New(web.Options{
-		Store: kept, Reckon: reckon.NewMachine().Reckon, Draw: drawing,
+		Store: kept, Reckon: reckon.NewMachine().Reckon,
 		Today: func() quantity.Date { return quantity.Date{Year: 2026, Month: 9, Day: 19} },
 	})
 	if err != nil {

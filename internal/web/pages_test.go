@@ -1,0 +1,72 @@
+package web_test
+
+import (
+	"net/http"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+// forbidden are words of the workshop's files and of the program that no page may show, and what the content policy refuses.
+var forbidden = []string{"P80", "P50", "take-off", "half-breadth", "JSON", "patch</", "merge patch", "derating", "<style", "style=\"", "onclick", "javascript:", "NaN", "Inf", "%!"}
+
+func TestEveryPageReadsWithoutScript(t *testing.T) {
+	run(t, dipper, []scenario{
+		{name: "the front door leads to the arrangement", request: get("/"), status: http.StatusSeeOther, location: "/arrangement"},
+		{name: "the arrangement shows drawing, list, notes and headline", request: get("/arrangement?mode=night"), status: 200, lacks: forbidden,
+			holds: []string{"<h1>What are we building?</h1>", `data-mode="night"`, `data-page="arrangement"`, `data-revision="1"`, `<svg`, `class="drawing"`,
+				`<ol class="fittings">`, `data-fitting="settle"`, `data-region="notes"`, `data-region="headline"`, `role="status" aria-live="polite"`, `aria-current="page"`}},
+		{name: "a mode that does not exist is the day", request: get("/arrangement?mode=flying"), status: 200, holds: []string{`data-mode="day"`}},
+		{name: "the van of today lists only what is in it", request: get("/arrangement?mode=today"), status: 200,
+			holds: []string{"as it stands today", `data-fitting="settle"`}, lacks: []string{`<li id="fitting-galley"`}},
+		{name: "the shell has its readings in fields", request: get("/shell"), status: 200, lacks: forbidden,
+			holds: []string{"<h1>What have we got?</h1>", `value="/shell/offsets/stations/s2/half/3"`, `value="934"`, "Ribs and bows", "Bread racks"}},
+		{name: "the build-up has every layer and a cut", request: get("/build-up"), status: 200, lacks: forbidden,
+			holds: []string{"<h1>What goes on the steel?</h1>", `id="section-sides"`, `value="/lining/floor/1/lay"`, "nearer the steel"}},
+		{name: "the weight page lays each case against the plate", request: get("/weight"), status: 200, lacks: forbidden,
+			holds: []string{"<h1>Is it legal, does it sit level?</h1>", "On the rear axle", "Two aboard, full fuel, gear, both cans full", "As it stands today", "On the scales", `value="215/70 R15C 109/107"`}},
+		{name: "the cost page has budget, payments and prices", request: get("/cost"), status: 200, lacks: forbidden,
+			holds: []string{"<h1>What has it cost, what will it?</h1>", `value="/build/budget"`, `value="5200"`, "write it down", "heard in a shop"}},
+		{name: "the revisions page has history and alternatives", request: get("/revisions"), status: 200, lacks: forbidden,
+			holds: []string{"<h1>What did that change?</h1>", "Begun", "no panel", "thinner settle"}},
+		{name: "a figure shows how it came about, with links to where its inputs can be changed", request: get("/how/weight.rear-axle"), status: 200,
+			holds: []string{"On the rear axle", "Source:", `href="/weight"`, "<!doctype html>"}},
+		{name: "a note is explained", request: get("/how/weight.tyre.age"), status: 200, holds: []string{"What usually clears it:", "Two tyres past nine years"}},
+		{name: "a figure that does not exist is not found", request: get("/how/weight.of-the-moon"), status: http.StatusNotFound, holds: []string{"There is no such page"}},
+		{name: "an unknown page is not found, in words", request: get("/elsewhere"), status: http.StatusNotFound, holds: []string{"There is no such page", `class="ways"`}},
+		{name: "an alternative is laid beside the build", request: get("/alternatives/no-toilet"), status: 200, holds: []string{"take it", "Cost", "one thing less to empty"}},
+		{name: "later trades are not in the list of pages", request: get("/arrangement"), status: 200, lacks: []string{`href="/warmth"`, `href="/power"`, `href="/weekends"`}},
+	})
+}
+
+func TestASheetCanBeTakenAway(t *testing.T) {
+	w := open(t, dipper)
+	for name, begins := range map[string]string{"/sheet.svg": "<?xml", "/sheet.pdf": "%PDF", "/sheet.png": "\x89PNG"} {
+		got := w.answer(get(name + "?mode=night"))
+		if got.Code != 200 || !strings.HasPrefix(got.Body.String(), begins) || !strings.Contains(got.Header().Get("Content-Disposition"), "attachment") {
+			t.Errorf("%s: %d, %.20q, %s", name, got.Code, got.Body, got.Header())
+		}
+	}
+}
+
+// Every id stands once, every label and reference leads somewhere.
+func TestIdsOfAPageAreSound(t *testing.T) {
+	w := open(t, dipper)
+	ids := regexp.MustCompile(`\sid="([^"]*)"`)
+	refers := regexp.MustCompile(`\s(?:for|aria-labelledby|aria-describedby|list)="([^"]*)"`)
+	for _, name := range allPages {
+		text := w.answer(get("/" + name)).Body.String()
+		known := map[string]bool{}
+		for _, m := range ids.FindAllStringSubmatch(text, -1) {
+			if known[m[1]] {
+				t.Errorf("%s: id %q stands twice", name, m[1])
+			}
+			known[m[1]] = true
+		}
+		for _, m := range refers.FindAllStringSubmatch(text, -1) {
+			if !known[m[1]] {
+				t.Errorf("%s: nothing has the id %q", name, m[1])
+			}
+		}
+	}
+}
