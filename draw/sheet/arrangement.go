@@ -54,3 +54,7 @@ func sortBy2(which []drawn, key func(drawn) float64) {
 func sortLoads(all []load) {
 	slices.SortStableFunc(all, func(a, b load) int { return compare(b.kg, a.kg) })
 }
+
+func sortStations(all []station) {
+	slices.SortStableFunc(all, func(a, b station) int { return compare(a.x, b.x) })
+}

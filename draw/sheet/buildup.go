@@ -192,9 +192,9 @@ func (b *buildup) skin() {
 	run := []place{{-reach, 0}, {reach, 0}}
 	if p := b.r.Document.Shell.Pressings; b.surface == lining.Floor && p != nil && p.Depth > 0 {
 		run = nil
-		depth, pitch := p.Depth.Float(), p.Spacing.Float()
-		if pitch <= 0 {
-			pitch = 120
+		depth, pitch := p.Depth.Float(), usualSpacing
+		if p.Spacing != nil && *p.Spacing > 0 {
+			pitch = p.Spacing.Float()
 		}
 		for x := -math.Ceil(reach/pitch) * pitch; x <= reach; x += pitch {
 			run = append(run, place{x - pitch*0.28, 0}, place{x - pitch*0.2, -depth}, place{x + pitch*0.2, -depth}, place{x + pitch*0.28, 0})
@@ -203,6 +203,9 @@ func (b *buildup) skin() {
 	}
 	b.line(draw.PenCut, run)
 }
+
+// usualSpacing is that of a load floor's pressings where it is not known [mm]: typical, from memory.
+const usualSpacing = 120.0
 
 // within keeps what of a run lies between -limit and limit.
 func within(run []place, limit float64) []place {
@@ -237,10 +240,11 @@ func (b *buildup) measures() []draw.Mark {
 // names letters every layer beside the section, in their order.
 func (b *buildup) names(size draw.Size) []draw.Mark {
 	var labels []label.Label
-	var words []string
+	var words [][]string
 	put := func(x, depth float64, text string) {
-		labels = append(labels, label.Label{Place: b.view.At(x, depth), Width: sectionRight - 10, Height: 4.4})
-		words = append(words, text)
+		lines := wrapped(text, sectionRight-13)
+		labels = append(labels, label.Label{Place: b.view.At(x, depth), Width: sectionRight - 10, Height: 4.4 * float64(len(lines))})
+		words = append(words, lines)
 	}
 	outside := 0.0
 	if p := b.r.Document.Shell.Pressings; b.up && p != nil {
@@ -265,8 +269,10 @@ func (b *buildup) names(size draw.Size) []draw.Mark {
 		from := draw.Pt(at.Box.Min.X-0.8, at.Box.Centre().Y)
 		elbow := draw.Pt(b.view.At(reach, 0).X+2, from.Y)
 		out = append(out, draw.Stroke(draw.PenLeader, draw.Polyline(from, elbow, labels[i].Place)),
-			draw.Shape{Path: draw.Circle(labels[i].Place, 0.45), Fill: draw.FillInk},
-			draw.Lettering{Text: words[i], At: draw.Pt(at.Box.Min.X, at.Box.Centre().Y), Level: draw.Midline})
+			draw.Shape{Path: draw.Circle(labels[i].Place, 0.45), Fill: draw.FillInk})
+		for k, text := range words[i] {
+			out = append(out, draw.Lettering{Text: text, At: draw.Pt(at.Box.Min.X, at.Box.Min.Y+4.4*(float64(k)+0.5)), Level: draw.Midline})
+		}
 	}
 	return out
 }

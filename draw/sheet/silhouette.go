@@ -103,7 +103,7 @@ func silhouette(strips []strip) [][]place {
 	shut := func() {
 		if len(low) > 0 {
 			slices.Reverse(high)
-			out = append(out, thinned(append(low, high...)))
+			out = append(out, open(thinned(append(low, high...))))
 			low, high = nil, nil
 		}
 	}
@@ -148,6 +148,14 @@ func thinned(run []place) []place {
 		}
 	}
 	return out
+}
+
+// open leaves out a last corner that is the first again.
+func open(run []place) []place {
+	if last := len(run) - 1; last > 0 && math.Hypot(run[last][0]-run[0][0], run[last][1]-run[0][1]) < straight {
+		return run[:last]
+	}
+	return run
 }
 
 // near says whether b lies on the line from a to c.

@@ -117,6 +117,9 @@ func (w *weighing) heavy() []draw.Mark {
 	all := w.loads()
 	bounds := draw.Rect{Min: draw.Pt(weightMargin, 2), Max: draw.Pt(weightWide-60, w.view.At(0, w.ground).Y-1)}
 	p := label.Problem{Bounds: bounds, Gap: 0.6}
+	for _, x := range []float64{w.r.Body.Start(), w.r.Body.End()} {
+		p.Lines = append(p.Lines, [2]draw.Point{w.view.At(x, -pan), w.view.At(x, w.top)})
+	}
 	var out []draw.Mark
 	for i, l := range all {
 		at, radius := w.view.At(l.x, l.z), perRoot*math.Sqrt(l.kg)
