@@ -2,7 +2,6 @@ package store
 
 import (
 	"context"
-	"database/sql"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -11,6 +10,9 @@ import (
 	"modernc.org/sqlite"
 	sqlite3 "modernc.org/sqlite/lib"
 )
+
+// headerSize is how many bytes SQLite needs to know its own.
+const headerSize = 100
 
 // applicationID marks a file as ours in its header ("thum").
 const applicationID = 0x7468756d
@@ -28,19 +30,15 @@ func look(ctx context.Context, path string, o Options) error {
 		return trouble(ErrForeign, "%s is a folder, not a build.", path)
 	case info.Size() == 0:
 		return trouble(ErrForeign, "%s is empty: there is no build in it. If there was one, restore a backup under another name.", path)
+	case info.Size() < headerSize:
+		return noBuild(path)
 	}
 	db, err := o.connect(path, toReadAlone)
 	if err != nil {
 		return err
 	}
-	err = formOf(ctx, db, path)
+	_, err = formatOf(ctx, db, path)
 	return firstError(err, db.Close())
-}
-
-// formOf reads the header of a file and refuses what is no build, or one of a newer format.
-func formOf(ctx context.Context, db *sql.DB, path string) error {
-	_, err := formatOf(ctx, db, path)
-	return err
 }
 
 // formatOf is the format of a build's file.
@@ -65,8 +63,17 @@ func formatOf(ctx context.Context, db asker, path string) (format int, err error
 // notOurs tells a file that never was a build from one that can not be read.
 func notOurs(err error, path string) error {
 	var failed *sqlite.Error
-	if errors.As(err, &failed) && failed.Code()&0xff == sqlite3.SQLITE_NOTADB {
-		return trouble(ErrForeign, "%s is no build's own file. If it is a document (YAML or JSON), import it; if it was a build, it is damaged: restore a backup under another name. It was left as it is.", path)
+	if errors.As(err, &failed) {
+		switch failed.Code() & 0xff {
+		case sqlite3.SQLITE_NOTADB:
+			return noBuild(path)
+		case sqlite3.SQLITE_ERROR: // the header says what no SQLite knows
+			return &Trouble{Kind: ErrDamaged, Cause: err, Says: path + " is damaged; restore a backup and keep this file. It was left as it is."}
+		}
 	}
 	return because(err, "It was left as it is.")
+}
+
+func noBuild(path string) error {
+	return trouble(ErrForeign, "%s is no build's own file. If it is a document (YAML or JSON), import it; if it was a build, it is damaged: restore a backup under another name. It was left as it is.", path)
 }

@@ -2,6 +2,7 @@ package store
 
 import (
 	"reflect"
+	"slices"
 	"strings"
 
 	"tumblehome/build"
@@ -78,18 +79,31 @@ func clashes(base, head *tree.Node, mine, theirs tree.Patch) []Clash {
 	var out []Clash
 	seen := map[tree.Pointer]bool{}
 	for _, p := range touched(base, mine) {
-		if seen[p] || tree.Equal(wanted.At(p), head.At(p)) {
-			continue // said already, or it is as wanted
+		if tree.Equal(wanted.At(p), head.At(p)) || !meets(p, others) {
+			continue // it is as wanted, or nobody else's
 		}
-		for _, q := range others {
-			if p.Holds(q) || q.Holds(p) {
-				seen[p] = true
-				out = append(out, Clash{Pointer: p, Mine: textAt(wanted, p), Theirs: textAt(head, p)})
-				break
-			}
+		if p = valueAbove(head, p); !seen[p] {
+			seen[p] = true
+			out = append(out, Clash{Pointer: p, Mine: textAt(wanted, p), Theirs: textAt(head, p)})
 		}
 	}
 	return out
+}
+
+func meets(p tree.Pointer, others []tree.Pointer) bool {
+	return slices.ContainsFunc(others, func(q tree.Pointer) bool { return p.Holds(q) || q.Holds(p) })
+}
+
+// valueAbove is p, or the place above it that now holds a single value, so that the value is shown and not the lack of its parts.
+func valueAbove(head *tree.Node, p tree.Pointer) tree.Pointer {
+	at := tree.Pointer("")
+	for _, step := range p.Steps() {
+		if found := head.At(at); found != nil && found.Kind != tree.Map {
+			return at
+		}
+		at = at.Then(step)
+	}
+	return p
 }
 
 func textAt(n *tree.Node, p tree.Pointer) string {
