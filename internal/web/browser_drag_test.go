@@ -19,7 +19,7 @@ func spot(t *testing.T, p *browser.Page, view, id string) browser.Point {
 		const r = g.getBoundingClientRect();
 		for (let i = 1; i < 20; i++) for (let j = 1; j < 20; j++) {
 			const x = r.left + r.width * j / 20, y = r.top + r.height * i / 20;
-			if (document.elementFromPoint(x, y)?.closest("[data-fitting]") === g) return [x, y];
+			if (document.elementsFromPoint(x, y).some(e => e.closest("[data-fitting]") === g)) return [x, y];
 		}
 		return [];
 	})()`, view, id))
@@ -27,6 +27,12 @@ func spot(t *testing.T, p *browser.Page, view, id string) browser.Point {
 		t.Fatalf("no pointer can take hold of %s in the %s", id, view)
 	}
 	return browser.Point{X: at[0], Y: at[1]}
+}
+
+// selected takes hold of a fitting by its line of the list, as with keys, and waits until a drag can be predicted.
+func selected(p *browser.Page, id string) {
+	browser.Eval[bool](p, fmt.Sprintf(`(document.querySelector('.fittings [data-fitting="%s"]').focus({preventScroll: true}), true)`, id))
+	p.WaitFor(`performance.getEntriesByType("resource").some(e => e.name.includes("drag-kit") && e.responseEnd > 0)`)
 }
 
 // px is how many pixels of the window some millimetres of the van are.
@@ -59,10 +65,6 @@ func (w *workshop) place(id string) string {
 	return doc.Fittings[id].At.X.String()
 }
 
-func kitCame(p *browser.Page) {
-	p.WaitFor(`performance.getEntriesByType("resource").some(e => e.name.includes("drag-kit") && e.responseEnd > 0)`)
-}
-
 // A builder pulls the galley rearwards, reads what that did, sees the second window follow, and takes it back.
 func TestDraggingTheGalleyIsOneRevisionAndOneUndo(t *testing.T) {
 	w := open(t, dipper)
@@ -74,10 +76,7 @@ func TestDraggingTheGalleyIsOneRevisionAndOneUndo(t *testing.T) {
 
 	from := spot(t, p, "plan", "galley")
 	to := browser.Point{X: from.X + px(p, 200), Y: from.Y}
-	p.Hover(from)
-	p.Grasp(from, from) // select first, so that the kit is there
-	p.Release(from)
-	kitCame(p)
+	selected(p, "galley")
 	p.Grasp(from, to)
 	p.WaitFor(`document.querySelector("svg .live .ghost") && document.querySelector("#plan-galley[transform].is-moving")`)
 	p.WaitFor(`document.querySelector(".moved .sentence").textContent.startsWith("Galley")`)
@@ -110,9 +109,7 @@ func TestADragIntoTheSettleIsMarkedAndEscapeKeepsTheBuild(t *testing.T) {
 	p := browser.Open(t, w.http.URL+"/arrangement?mode=drive", browser.Desk)
 	n := w.rests(p)
 	from := spot(t, p, "side", "galley")
-	p.Grasp(from, from)
-	p.Release(from)
-	kitCame(p)
+	selected(p, "galley")
 	p.Grasp(from, browser.Point{X: from.X + px(p, 600), Y: from.Y})
 	p.WaitFor(`document.querySelector("#plan-settle.is-foul, #side-settle.is-foul")`)
 	p.WaitFor(`document.querySelector(".moved .appears")`)
@@ -132,8 +129,7 @@ func TestTheArrangementIsChangedByKeysAlone(t *testing.T) {
 	p := browser.Open(t, w.http.URL+"/arrangement?mode=drive", browser.Desk)
 	n := w.rests(p)
 	was := w.place("galley")
-	browser.Eval[bool](p, `(document.querySelector(".fittings [data-fitting=galley]").focus(), true)`)
-	kitCame(p)
+	selected(p, "galley")
 	for range 3 {
 		p.Press("ArrowRight")
 	}
@@ -164,12 +160,15 @@ func TestAFingerDragsOnAPhone(t *testing.T) {
 	p := browser.Open(t, w.http.URL+"/arrangement?mode=drive", browser.Phone)
 	n := w.rests(p)
 	from := spot(t, p, "plan", "galley")
-	p.TouchDrag(browser.Path{From: from, To: from})
+	for range 6 { // a tap in one place selects what lies there, one after the other
+		p.TouchDrag(browser.Path{From: from, To: from})
+		if browser.Eval[bool](p, `document.querySelector("#plan-galley.is-selected") != null`) {
+			break
+		}
+	}
 	p.WaitFor(`document.querySelector("#plan-galley.is-selected")`)
-	kitCame(p)
 	was := w.place("galley")
-	from = spot(t, p, "plan", "galley")
-	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X + math.Max(12, px(p, 150)), Y: from.Y}})
+	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X + math.Max(15, px(p, 150)), Y: from.Y}})
 	w.saved(n)
 	w.rests(p)
 	if w.place("galley") == was {

@@ -18,6 +18,7 @@ interface Drag {
 	readonly id: string;
 	readonly view: View;
 	readonly from: PointerEvent;
+	readonly again: boolean; // it was selected before the press
 	at: PointerEvent;
 	frame: number;
 	readonly mm: number; // of the sheet for a pixel: asked once, since it makes the browser lay out the page
@@ -41,18 +42,35 @@ export function begin(): void {
 		cancel();
 	});
 	// A page that scrolls under the finger would take the drag away.
-	const hold = (e: TouchEvent) => e.touches.length === 1 && grip(e.target as Element, e.touches[0]!) === selected() && selected() && e.preventDefault();
+	const hold = (e: TouchEvent) => e.touches.length === 1 && grip(e.touches[0]!) === selected() && selected() && e.preventDefault();
 	on.addEventListener("touchstart", hold, { passive: false });
 }
 
 /** Whether a drag is under way, so that the paper stays where it is. */
 export const underWay = (): boolean => drag?.motion !== undefined;
 
+interface Place {
+	readonly clientX: number;
+	readonly clientY: number;
+}
+
+/** The fittings at a place of the window, the topmost first. */
+function pile(at: Place): string[] {
+	const ids = document.elementsFromPoint(at.clientX, at.clientY).map(fittingAt);
+	return [...new Set(ids)].filter((id) => id !== undefined);
+}
+
 /** What a press takes hold of: the selected fitting wherever it is under the pointer, else what lies on top. */
-function grip(target: Element, at: { clientX: number; clientY: number }): string | undefined {
+function grip(at: Place): string | undefined {
+	const under = pile(at);
 	const own = selected();
-	const below = own ? document.elementsFromPoint(at.clientX, at.clientY) : [];
-	return below.some((e) => fittingAt(e) === own) ? own : fittingAt(target);
+	return own && under.includes(own) ? own : under[0];
+}
+
+/** What lies next below a fitting; after the lowest the topmost again. */
+function nextBelow(id: string, at: Place): string | undefined {
+	const under = pile(at);
+	return under[(under.indexOf(id) + 1) % under.length];
 }
 
 function press(e: PointerEvent): void {
@@ -61,15 +79,20 @@ function press(e: PointerEvent): void {
 		if (drag && !e.isPrimary) cancel(); // a second finger moves the paper
 		return;
 	}
-	const id = grip(e.target as Element, e);
+	const id = grip(e);
 	const view = viewOf(e.target as Element);
 	if (!id || !view) return;
 	const touch = e.pointerType === "touch";
 	if (touch && id !== selected()) return; // a tap selects first
-	select(id);
-	if (!touch) lineOf(id)?.focus({ preventScroll: true });
+	drag = { pointer: e.pointerId, id, view, from: e, again: id === selected(), at: e, frame: 0, mm: paper.pixel() };
+	choose(id, touch);
 	if (!touch) e.preventDefault();
-	drag = { pointer: e.pointerId, id, view, from: e, at: e, frame: 0, mm: paper.pixel() };
+}
+
+/** Selects a fitting; with the mouse its line gets the focus, so that keys go on from there. */
+function choose(id: string | undefined, touch: boolean): void {
+	select(id);
+	if (id && !touch) lineOf(id)?.focus({ preventScroll: true });
 }
 
 function move(e: PointerEvent): void {
@@ -126,10 +149,12 @@ function lift(e: PointerEvent): void {
 		tap(e);
 		return;
 	}
-	const { motion } = drag;
+	const { motion, again, id } = drag;
 	if (motion) {
 		drag.at = e;
 		follow(drag, motion);
+	} else if (again) {
+		choose(nextBelow(id, e), e.pointerType === "touch"); // a second press in one place means what lies below
 	}
 	end();
 	void motion?.drop();

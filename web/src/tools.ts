@@ -22,7 +22,9 @@ export function begin(): void {
 		button("−", "Farther", () => nearer(1 / 1.5)),
 		button("whole", "The whole drawing", paper.whole),
 	);
-	(document.querySelector("main > header") ?? sheet()!).after(bar);
+	const heading = document.querySelector("main > header");
+	if (heading) heading.append(bar);
+	else sheet()!.before(bar);
 	narrow.addEventListener("change", layOut);
 	afterSwap((region) => region === "drawing" && layOut());
 	layOut();
