@@ -29,6 +29,7 @@ type lengthClass struct {
 	axle            float64         // share of the length, the middle of the arches
 	beyond          quantity.Length // from the end of the load floor to the end of the van
 	mass            quantity.Mass   // what the plate has more than that of a short van
+	door            quantity.Length // the widest side door there is room for before the wheel arch
 }
 
 type heightClass struct {
@@ -43,9 +44,9 @@ type heightClass struct {
 // Typical figures, from memory of vans of each class. The readings are those of the generic bodies, which a test holds.
 var (
 	lengths = []lengthClass{
-		{id: "short", name: "short", known: "a bed lengthwise reaches the front seats", length: 1800, axle: 0.66, beyond: 140, mass: 0},
-		{id: "mid", name: "middling", known: "a bed lengthwise, and about a metre over", length: 2900, axle: 0.70, beyond: 180, mass: 600},
-		{id: "long", name: "long", known: "a bed lengthwise, and as much again", length: 4000, axle: 0.665, beyond: 200, mass: 800},
+		{id: "short", name: "short", known: "a bed lengthwise reaches the front seats", length: 1800, axle: 0.66, beyond: 140, mass: 0, door: 774},
+		{id: "mid", name: "middling", known: "a bed lengthwise, and about a metre over", length: 2900, axle: 0.70, beyond: 180, mass: 600, door: 1508},
+		{id: "long", name: "long", known: "a bed lengthwise, and as much again", length: 4000, axle: 0.665, beyond: 200, mass: 800, door: 2060},
 	}
 	heights = []heightClass{
 		{id: "low", name: "low", known: "you sit or kneel in it", height: 1200, knee: 1530, arches: 1230, doorWidth: 660, doorHeight: 1060,
@@ -87,7 +88,7 @@ func BodyOf(id string) Body {
 func bodyOf(l lengthClass, h heightClass) Body {
 	b := Body{
 		ID: l.id + "-" + h.id, Name: l.name + " and " + h.name, Known: h.known + "; " + l.known,
-		Length: l.length, Knee: h.knee, Arches: h.arches, Height: h.height, DoorWidth: h.doorWidth, DoorHeight: h.doorHeight,
+		Length: l.length, Knee: h.knee, Arches: h.arches, Height: h.height, DoorWidth: min(h.doorWidth, l.door), DoorHeight: h.doorHeight,
 		axle: share(l.length, l.axle), datum: h.datum, front: h.front, width: h.width, tall: h.outside, tank: h.tank,
 	}
 	if l.name == h.name {

@@ -125,7 +125,7 @@ func (b *Body) overRib(o Opening, along [2]float64) []finding.Finding {
 	for _, r := range b.Ribs(o.Through) {
 		face := [2]float64{float64(r.X) - r.face()/2, float64(r.X) + r.face()/2}
 		cut := overlap(along, face)
-		if cut <= 0 || b.Assumed && r.ID == "typical" {
+		if cut <= 0 || b.Assumed && r.ID == typicalID {
 			continue
 		}
 		f := finding.Finding{Code: "shell.opening-over-rib", Severity: finding.Fault,

@@ -105,15 +105,18 @@ func read(l *quantity.Length, typical float64) float64 {
 	return float64(*l)
 }
 
+// typicalID is what ribs, arches and doors are called that nobody wrote down.
+const typicalID = "typical"
+
 // typicalRibs are the ribs and bows of a generic body of the given length.
 func typicalRibs(q Quick, length float64) []Rib {
 	s, h := typical(q.Body)
 	var ribs []Rib
 	for _, at := range s.ribs {
-		ribs = append(ribs, Rib{ID: "typical", X: quantity.Length(math.Round(at * length)), On: []string{Left, Right}, Depth: quantity.Length(h.ribDepth), Flange: 50})
+		ribs = append(ribs, Rib{ID: typicalID, X: quantity.Length(math.Round(at * length)), On: []string{Left, Right}, Depth: quantity.Length(h.ribDepth), Flange: 50})
 	}
 	for _, at := range s.bows {
-		ribs = append(ribs, Rib{ID: "typical", X: quantity.Length(math.Round(at * length)), On: []string{Roof}, Depth: quantity.Length(h.bowDepth), Flange: 50})
+		ribs = append(ribs, Rib{ID: typicalID, X: quantity.Length(math.Round(at * length)), On: []string{Roof}, Depth: quantity.Length(h.bowDepth), Flange: 50})
 	}
 	return ribs
 }
@@ -124,15 +127,15 @@ func typicalArch(q Quick, surface *offsets.Surface) Arch {
 	length := surface.End()
 	from, to := s.archFrom*length, (s.archFrom+s.reach)*length
 	inward := surface.Half((from+to)/2, 0) - read(q.BetweenArches, h.arches)/2
-	return Arch{ID: "typical", On: []string{Left, Right}, From: quantity.Length(math.Round(from)), To: quantity.Length(math.Round(to)),
+	return Arch{ID: typicalID, On: []string{Left, Right}, From: quantity.Length(math.Round(from)), To: quantity.Length(math.Round(to)),
 		Inward: quantity.Length(math.Max(0, inward)), Up: quantity.Length(h.archUp)}
 }
 
 // typicalDoors are the sliding door as read and two rear leaves.
 func typicalDoors(q Quick, surface *offsets.Surface) []Opening {
-	_, h := typical(q.Body)
+	s, h := typical(q.Body)
 	half, height := surface.Half(surface.End(), surface.TopRow()/2), surface.TopRow()
-	doors := []Opening{{ID: "typical", Through: Rear, Door: "two leaves", WayOut: true, Made: true,
+	doors := []Opening{{ID: typicalID, Through: Rear, Door: "two leaves", WayOut: true, Made: true,
 		Y: &Span{quantity.Length(-0.86 * half), quantity.Length(0.86 * half)}, Z: &Span{0, quantity.Length(0.92 * height)}}}
 	if q.DoorSide == "none" {
 		return doors
@@ -141,7 +144,8 @@ func typicalDoors(q Quick, surface *offsets.Surface) []Opening {
 	if q.DoorSide == Left {
 		side = Left
 	}
-	from, wide := 0.05*surface.End(), read(q.DoorWidth, h.doorWidth)
-	return append(doors, Opening{ID: "typical-side", Through: side, Door: "sliding", WayOut: true, Made: true,
+	from := 0.05 * surface.End()
+	wide := read(q.DoorWidth, math.Min(h.doorWidth, s.archFrom*surface.End()-from)) // no side door goes over a wheel arch
+	return append(doors, Opening{ID: typicalID + "-side", Through: side, Door: "sliding", WayOut: true, Made: true,
 		X: &Span{quantity.Length(from), quantity.Length(from + wide)}, Z: &Span{0, quantity.Length(read(q.DoorHeight, h.doorHeight))}})
 }

@@ -2,6 +2,7 @@ package shell
 
 import (
 	"math"
+	"strings"
 
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -52,12 +53,12 @@ func (b *Body) steps(code string) (string, []working.Line) {
 		a := b.Areas(Floor)
 		return "A = ∫ 2 y dx − openings − arches", []working.Line{
 			line("A_gross", "between the skins", a.Gross, "m2", read),
-			line("A_open", "openings through the floor", a.Openings, "m2", working.Origin{Pointer: "/shell/openings"}),
-			line("A_arch", "under the wheel arches", a.Arches, "m2", working.Origin{Pointer: "/shell/arches"})}
+			line("A_open", "openings through the floor", a.Openings, "m2", b.openingsFrom()),
+			line("A_arch", "under the wheel arches", a.Arches, "m2", b.archesFrom())}
 	}
 	gross := b.surface.Volume(b.Start(), b.End()) / 1e9
 	return "V = ∫ A(x) dx − arches", []working.Line{
-		line("V_gross", "inside the skin", gross, "m3", read), line("V_arch", "wheel arches", gross-b.Volume(), "m3", working.Origin{Pointer: "/shell/arches"})}
+		line("V_gross", "inside the skin", gross, "m3", read), line("V_arch", "wheel arches", gross-b.Volume(), "m3", b.archesFrom())}
 }
 
 // origin is where the readings stand.
@@ -66,4 +67,31 @@ func (b *Body) origin() working.Origin {
 		return working.Origin{Assumption: "a typical body scaled to the quick readings"}
 	}
 	return working.Origin{Pointer: "/shell/offsets"}
+}
+
+// archesFrom and openingsFrom are where these stand, if anybody wrote them down.
+func (b *Body) archesFrom() working.Origin {
+	ids := make([]string, len(b.arches))
+	for i, a := range b.arches {
+		ids[i] = a.ID
+	}
+	return written("/shell/arches", "wheel arches", ids)
+}
+
+func (b *Body) openingsFrom() working.Origin {
+	ids := make([]string, len(b.openings))
+	for i, o := range b.openings {
+		ids[i] = o.ID
+	}
+	return written("/shell/openings", "openings", ids)
+}
+
+func written(pointer, what string, ids []string) working.Origin {
+	switch {
+	case len(ids) == 0:
+		return working.Origin{Assumption: "no " + what + " are written down"}
+	case strings.HasPrefix(ids[0], typicalID):
+		return working.Origin{Assumption: "those of a typical body"}
+	}
+	return working.Origin{Pointer: pointer}
 }
