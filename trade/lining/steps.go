@@ -27,7 +27,7 @@ func (r *Result) stack(group string) (string, []working.Line) {
 	if where == nil {
 		return "t = 0", nil
 	}
-	lines := []working.Line{{Symbol: "d", Label: "rib at " + where.bay.ID, Value: where.bay.Depth, Unit: "mm", From: working.Origin{Pointer: "/shell/ribs"}}}
+	lines := []working.Line{{Symbol: "d", Label: "rib at " + where.bay.ID, Value: where.bay.Depth, Unit: "mm", From: r.ribsFrom(where.bay)}}
 	bay, rib := 0.0, where.bay.Depth
 	for _, c := range thick.courses {
 		lines = append(lines, working.Line{Symbol: "t", Label: c.where(), Value: c.InBay[1] - c.InBay[0], Unit: "mm", From: working.Origin{Pointer: c.Pointer}})
@@ -38,6 +38,17 @@ func (r *Result) stack(group string) (string, []working.Line) {
 	return "t = max(d + strips, Σ t in the bay) + Σ t over the ribs", append(lines,
 		working.Line{Label: "carried by the ribs or by what lies between them", Value: math.Max(bay, rib), Unit: "mm",
 			Sum: fmt.Sprintf("max(%.4g, %.4g)", rib, bay), From: here})
+}
+
+// ribsFrom is where the ribs of a bay stand, if it has any that were measured.
+func (r *Result) ribsFrom(b Bay) working.Origin {
+	switch {
+	case b.Depth == 0:
+		return working.Origin{Assumption: "no rib stands there"}
+	case r.laid.in.Assumed:
+		return working.Origin{Assumption: "those of a typical body, unless ribs are written down"}
+	}
+	return working.Origin{Pointer: "/shell/ribs"}
 }
 
 // where says in words where a course lies.
