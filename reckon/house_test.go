@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"tumblehome/build"
+	"tumblehome/build/begin"
 	"tumblehome/build/tree"
 	"tumblehome/catalogue"
 	"tumblehome/examples"
@@ -13,7 +14,8 @@ import (
 	"tumblehome/reckon"
 )
 
-// The house tests hold for every build there is to try: the demonstration builds and each fault case. They take no day from the clock.
+// The house tests hold for every build there is to try: the demonstration builds with their alternatives, each fault case, what the first
+// hour makes of each outline, and the least that can be read at all. They take no day from the clock.
 //
 //	house_figures_test.go    every figure shows its working
 //	house_pointers_test.go   everything that points somewhere points at something
@@ -67,6 +69,61 @@ var faulty = sync.OnceValues(func() ([]tried, error) {
 	return all, nil
 })
 
+// others are the alternatives of the demonstration builds, the twenty-seven starting arrangements, and the least that can be read.
+var others = sync.OnceValues(func() ([]tried, error) {
+	all, err := alternatives()
+	if err != nil {
+		return nil, err
+	}
+	machine := reckon.NewMachine()
+	add := func(name string, doc *build.Document) {
+		all = append(all, tried{name, doc, machine.Reckon(doc, quantity.Date{})})
+	}
+	for _, body := range begin.Bodies() {
+		answers := begin.Answers{Title: body.Name, Body: body.ID}
+		for _, offer := range append(begin.Offers(answers), begin.Arrangement{}) {
+			answers.Arrangement = offer.ID
+			doc, _, err := begin.Document(answers)
+			if err != nil {
+				return nil, err
+			}
+			add(body.ID+" "+offer.ID, doc)
+		}
+	}
+	least, _, err := build.Decode("least.yaml", []byte(theLeast), catalogue.Builtin())
+	if err != nil {
+		return nil, err
+	}
+	add("the least that can be read", least)
+	return all, nil
+})
+
+const theLeast = `
+tumblehome: 1
+build: {title: Least, rules: us, currency: USD}
+vehicle: {wheelbase: 3000, datum: 1300}
+shell: {}
+`
+
+func alternatives() ([]tried, error) {
+	known, err := demos()
+	if err != nil {
+		return nil, err
+	}
+	var all []tried
+	for _, b := range known {
+		for _, id := range build.SortedKeys(b.doc.Alternatives) {
+			doc, err := build.TakeAlternative(b.doc, id, catalogue.Builtin())
+			if err != nil {
+				return nil, err
+			}
+			doc.Spending = nil // it may go on pointing at what an alternative takes away
+			all = append(all, tried{b.name + " " + id, doc, reckoned(doc)})
+		}
+	}
+	return all, nil
+}
+
 func reckoned(doc *build.Document) *reckon.Reckoning {
 	return reckon.NewMachine().Reckon(doc, quantity.Date{})
 }
@@ -75,7 +132,7 @@ func reckoned(doc *build.Document) *reckon.Reckoning {
 func eachDemo(t *testing.T, test func(*testing.T, tried)) { each(t, test, demos) }
 
 // eachBuild runs a test on every build there is to try.
-func eachBuild(t *testing.T, test func(*testing.T, tried)) { each(t, test, demos, faulty) }
+func eachBuild(t *testing.T, test func(*testing.T, tried)) { each(t, test, demos, faulty, others) }
 
 func each(t *testing.T, test func(*testing.T, tried), lists ...func() ([]tried, error)) {
 	t.Helper()
