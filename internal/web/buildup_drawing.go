@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"math"
+	"regexp"
 
 	"github.com/a-h/templ"
 
@@ -31,13 +32,17 @@ func sectionsOf(v view, key string) []sectionView {
 	if !ok || len(low.Courses) == 0 {
 		return nil
 	}
-	low.Key, low.Title = key, "cut in "+unhyphen(bay)
+	where := "cut in " + unhyphen(bay)
+	if bay == surface {
+		where = "cut in the " + surface
+	}
+	low.Key, low.Title = key, where
 	high, ok := v.section(surface, bay, rib, elbowHeight)
 	if !ok || key != "sides" && key != "left" && key != "right" || sameCourses(low.Courses, high.Courses) {
 		return []sectionView{low}
 	}
 	low.Title += ", below"
-	high.Key, high.Title = key+"-above", "cut in "+unhyphen(bay)+", above"
+	high.Key, high.Title = key+"-above", where+", above"
 	return []sectionView{low, high}
 }
 
@@ -198,10 +203,13 @@ func (v view) courseLabels(view draw.View, s sectionView, tall float64) []draw.M
 
 func (v view) courseWords(c lining.Course) string {
 	if t := c.InBay[1] - c.InBay[0]; t > 0.05 {
-		return fmt.Sprintf("%s  %.4g", v.materialName(c.Material), t)
+		return fmt.Sprintf("%s, %.4g", sizeAtEnd.ReplaceAllString(v.materialName(c.Material), ""), t)
 	}
 	return v.materialName(c.Material)
 }
+
+// sizeAtEnd is a thickness at the end of a material's name, which the drawing says itself.
+var sizeAtEnd = regexp.MustCompile(` [0-9.]+( x [0-9.]+)*( mm)?( finished)?$`)
 
 // describeSection is the drawing in words.
 func (v view) describeSection(s sectionView) string {

@@ -24,6 +24,7 @@ type wish struct {
 	By       string          `json:"by"`
 
 	changes []change
+	newName string // what a new item is called; its id takes the place of {new} in the paths
 }
 
 // errUnreadable is a request that no page of ours would send.
@@ -51,6 +52,7 @@ func readWish(r *http.Request) (wish, error) {
 	}
 	w.Words, w.By = r.PostFormValue("words"), r.PostFormValue("by")
 	w.Patch = json.RawMessage(r.PostFormValue("patch"))
+	w.newName = r.PostFormValue("new")
 	paths, values := r.PostForm["path"], r.PostForm["value"]
 	if len(paths) != len(values) {
 		return w, errUnreadable("the form has not as many values as places")
@@ -99,12 +101,34 @@ func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
 			return e, errUnreadable(err.Error())
 		}
 	default:
+		w.changes = withNewID(base, w.changes, w.newName)
 		e.Patch = patchOf(base, w.changes)
 	}
 	if e.Words == "" {
 		e.Words = wordsOf(base, e.Patch)
 	}
 	return e, nil
+}
+
+// newID stands in the paths of a form for the id of an item that is yet to be named.
+const newID = "{new}"
+
+// withNewID puts an id made from a name, and not yet taken, in place of {new}.
+func withNewID(doc *tree.Node, changes []change, name string) []change {
+	out := slices.Clone(changes)
+	for i, c := range out {
+		before, after, found := strings.Cut(string(c.Path), "/"+newID)
+		if !found {
+			continue
+		}
+		taken := map[string]bool{}
+		for _, e := range entries(doc.At(tree.Pointer(before))) {
+			taken[e.Key] = true
+		}
+		id := free(cmp.Or(asID(name), "new"), taken)
+		out[i].Path = tree.Pointer(before + "/" + id + after)
+	}
+	return out
 }
 
 // edit saves what somebody changed.

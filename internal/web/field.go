@@ -46,7 +46,7 @@ func (f entry) offered(now string) []choice {
 
 // id is that of the input, unique within a page.
 func (f entry) id(v view) string {
-	return "v-" + v.Region + strings.NewReplacer("/", "-", "~", "-").Replace(f.Path)
+	return "v-" + v.Region + strings.NewReplacer("/", "-", "~", "-", "{", "", "}", "").Replace(f.Path)
 }
 
 func (f entry) described(v view) templ.Attributes {
@@ -59,6 +59,12 @@ func (f entry) described(v view) templ.Attributes {
 // size gives an input about the room its text needs.
 func (f entry) size(v view) string {
 	return strconv.Itoa(min(max(len([]rune(v.text(f.Path)))+1, 6), 40))
+}
+
+// under is the entry of a new item: its path begins there.
+func (f entry) under(item string) entry {
+	f.Path = item + f.Path
+	return f
 }
 
 // fieldOf is a field with a label and a unit.

@@ -1,6 +1,7 @@
 package web_test
 
 import (
+	"strings"
 	"testing"
 
 	"tumblehome/internal/browser"
@@ -26,5 +27,17 @@ func TestEveryPageIsSoundInABrowser(t *testing.T) {
 				page.WholePage(t, name+"-"+size.name+"-whole")
 			})
 		}
+	}
+}
+
+func TestPagesAreLegibleAsChalkOnSlate(t *testing.T) {
+	w := open(t, dipper)
+	for _, name := range []string{"arrangement?mode=night", "weight", "cost"} {
+		t.Run(name, func(t *testing.T) {
+			page := browser.Open(t, w.http.URL+"/"+name, browser.Desk)
+			browser.Eval[bool](page, `(document.documentElement.dataset.theme = "dark") == "dark"`)
+			page.Axe(t)
+			page.Screenshot(t, strings.NewReplacer("?", "-", "=", "-").Replace(name)+"-dark")
+		})
 	}
 }

@@ -107,7 +107,7 @@ func (s *state) modes() []choice {
 	}
 	for _, id := range sortedKeys(s.Doc.Modes) {
 		if id != "drive" && id != "day" && id != "night" {
-			out = append(out, choice{id, cmpOr(s.Doc.Modes[id].Title, capital(unhyphen(id)))})
+			out = append(out, choice{id, capital(cmpOr(s.Doc.Modes[id].Title, unhyphen(id)))})
 		}
 	}
 	return append(out, choice{today, "Today"})
