@@ -38,7 +38,7 @@ func (s *Store) open(ctx context.Context) error {
 			return err
 		}
 	}
-	if s.head, err = inspect(ctx, s.read, s.options); err != nil {
+	if s.head, err = inspect(ctx, s.read, sizeOf(s.path), s.options); err != nil {
 		return err
 	}
 	if s.file, err = identify(s.path); err != nil {
@@ -80,15 +80,23 @@ func markedReadOnly(path string) bool {
 	return err == nil && info.Mode().Perm()&0o222 == 0
 }
 
-// inspect lets SQLite check the history, and follows it. Photos are checked when they are read, and by Verify.
-func inspect(ctx context.Context, db *sql.DB, o Options) (state, error) {
+// mostChecked is the size of a file that is checked in every page when it is opened, in bytes. A larger one is full of photos: these are
+// then checked when they are read, and by Verify.
+const mostChecked = 32 << 20
+
+// inspect lets SQLite check the file, or at least the history, and follows the history.
+func inspect(ctx context.Context, db *sql.DB, size int64, o Options) (state, error) {
 	tx, err := db.BeginTx(ctx, nil) // so that all that is checked is of one moment
 	if err != nil {
 		return state{}, err
 	}
 	defer func() { _ = tx.Rollback() }() // nothing was written
-	for _, table := range []string{"revision", "seal", "whole", "attachment"} {
-		if err := integrity(ctx, tx, "integrity_check("+table+")"); err != nil {
+	checks := []string{"integrity_check"}
+	if size > mostChecked {
+		checks = []string{"integrity_check(revision)", "integrity_check(seal)", "integrity_check(whole)", "integrity_check(attachment)"}
+	}
+	for _, check := range checks {
+		if err := integrity(ctx, tx, check); err != nil {
 			return state{}, err
 		}
 	}
