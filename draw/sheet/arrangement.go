@@ -1,8 +1,6 @@
 package sheet
 
 import (
-	"slices"
-
 	"tumblehome/draw"
 	"tumblehome/reckon"
 )
@@ -41,20 +39,4 @@ func (d *drawing) single() draw.Scene {
 		s = s.With(d.plan())
 	}
 	return s.With(d.flags()...)
-}
-
-func sortBy(which []int, key func(int) float64) {
-	slices.SortStableFunc(which, func(a, b int) int { return compare(key(a), key(b)) })
-}
-
-func sortBy2(which []drawn, key func(drawn) float64) {
-	slices.SortStableFunc(which, func(a, b drawn) int { return compare(key(a), key(b)) })
-}
-
-func sortLoads(all []load) {
-	slices.SortStableFunc(all, func(a, b load) int { return compare(b.kg, a.kg) })
-}
-
-func sortStations(all []station) {
-	slices.SortStableFunc(all, func(a, b station) int { return compare(a.x, b.x) })
 }

@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"tumblehome/draw"
-	"tumblehome/quantity"
 	"tumblehome/trade/shell"
 )
 
@@ -86,11 +85,10 @@ func (d *drawing) radius(which string) float64 {
 	return rim*25.4/2 + width*share/100
 }
 
+// extentOf are the ends of a span, if it is given.
 func extentOf(s *shell.Span) (from, to float64, ok bool) {
 	if s == nil {
 		return 0, 0, false
 	}
-	return float(s.From), float(s.To), true
+	return s.From.Float(), s.To.Float(), true
 }
-
-func float(l quantity.Length) float64 { return l.Float() }

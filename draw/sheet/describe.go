@@ -41,7 +41,7 @@ func (d *drawing) named(at func(*thing) bool) []string {
 			which = append(which, i)
 		}
 	}
-	sortBy(which, func(i int) float64 { return d.things[i].box.MinX })
+	inOrder(which, func(i int) float64 { return d.things[i].box.MinX })
 	var out []string
 	for _, i := range which {
 		t := &d.things[i]

@@ -135,7 +135,7 @@ func (d *drawing) inSide() []drawn {
 func (d *drawing) inCross() []drawn {
 	return d.layers(Cross, func(t *thing) float64 { return t.box.MaxX }, func(t *thing) (depth, []strip) {
 		switch {
-		case t.box.MinX > d.cut || t.Where == "cab":
+		case t.box.MinX > d.cut || t.box.MaxX <= d.r.Body.Start():
 			return beyond, nil
 		case t.box.MaxX < d.cut && t.hidden:
 			return beyond, nil

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"tumblehome/draw"
-	"tumblehome/draw/label"
 )
 
 // letters mark what is too small for its name with a letter beside it; the key says what it is.
@@ -12,34 +11,66 @@ func (d *drawing) letters(nameless []drawn, taken []draw.Rect) []draw.Mark {
 	if d.Only != "" {
 		return nil // there is no room for a key
 	}
-	v, s := d.views[Plan], d.space
-	sortBy2(nameless, func(w drawn) float64 { return w.box[0]*10 + w.box[2]/100 })
-	p := label.Problem{Bounds: v.Box(s.MinX, s.MinY, s.MaxX-s.MinX, s.MaxY-s.MinY).Inset(0.5), Obstacles: taken, Gap: 0.2}
-	widest := draw.Lettering{Text: "m"}.Bounds()
-	var which []int
-	for _, w := range nameless {
-		if t := &d.things[w.thing]; t.carrier >= 0 && !t.Moved || len(which) == len(alphabet) {
-			continue
-		}
-		which = append(which, w.thing)
-		p.Labels = append(p.Labels, label.Label{Place: boundsOf(w.box, v).Centre(), Width: widest.Width(), Height: widest.Height(), Reach: 0.8})
-	}
+	v := d.views[Plan]
+	bounds := v.Box(d.space.MinX, d.space.MinY, d.space.MaxX-d.space.MinX, d.space.MaxY-d.space.MinY)
+	inOrder(nameless, func(w drawn) float64 { return w.box[0]*10 + w.box[2]/100 })
 	var out []draw.Mark
-	for i, at := range label.Place(p) {
-		if !at.Fits {
+	for _, w := range nameless {
+		t := &d.things[w.thing]
+		if t.carrier >= 0 && !t.Moved || len(d.key) == len(alphabet) {
 			continue
 		}
-		t := &d.things[which[i]]
-		d.key = append(d.key, entry{alphabet[len(d.key) : len(d.key)+1], t.name})
-		l := draw.Lettering{Text: d.key[len(d.key)-1].sign, At: at.Box.Centre(), Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkQuiet}
-		sk := sketch{view: v}
-		if len(at.Leader) == 2 && at.Leader[0].Distance(at.Leader[1]) > 2.5 {
-			sk.marks = append(sk.marks, draw.Stroke(draw.PenLeader, draw.Line(at.Leader[0], at.Leader[1])))
+		l := draw.Lettering{Text: alphabet[len(d.key) : len(d.key)+1], Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkQuiet, Ground: draw.FillPaper}
+		box := boundsOf(w.box, v)
+		at, ok := beside(box, l.Bounds(), taken, bounds)
+		if !ok {
+			continue
 		}
-		sk.text(l)
-		out = append(out, sk.group("plan-"+t.ID+"-letter", "caption", t.name, map[string]string{"fitting": t.ID, "view": Plan}))
+		s := sketch{view: v}
+		if foot := nearest(box, at); foot.Distance(at) > 3.5 {
+			s.put(draw.PenLeader, draw.NoFill, draw.Line(at.Toward(foot, 2/foot.Distance(at)), foot))
+		}
+		l.At = at
+		s.text(l)
+		taken = append(taken, l.Bounds())
+		d.key = append(d.key, entry{l.Text, t.name})
+		out = append(out, s.group("plan-"+t.ID+"-letter", "caption", t.name, map[string]string{"fitting": t.ID, "view": Plan}))
 	}
 	return out
+}
+
+// beside finds the nearest free place by a box for something small: at its middle, else all round it, farther and farther out.
+func beside(box, small draw.Rect, taken []draw.Rect, bounds draw.Rect) (draw.Point, bool) {
+	middle := box.Centre()
+	free := func(at draw.Point) bool {
+		b := small.Move(at)
+		if !b.Within(bounds) {
+			return false
+		}
+		for i := range taken {
+			if b.Overlaps(taken[i]) {
+				return false
+			}
+		}
+		return true
+	}
+	if box.Width() > small.Width() && box.Height() > small.Height() && free(middle) {
+		return middle, true
+	}
+	for _, out := range [...]float64{0.4, 1.6, 3.2, 5, 7, 9} {
+		x, y := (box.Width()+small.Width())/2+out, (box.Height()+small.Height())/2+out
+		for _, way := range [...]draw.Point{{X: 1}, {X: -1}, {Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
+			if at := middle.Add(draw.Pt(way.X*x, way.Y*y)); free(at) {
+				return at, true
+			}
+		}
+	}
+	return draw.Point{}, false
+}
+
+// nearest is the point of a box nearest to a place.
+func nearest(box draw.Rect, p draw.Point) draw.Point {
+	return draw.Pt(clamp(p.X, box.Min.X, box.Max.X), clamp(p.Y, box.Min.Y, box.Max.Y))
 }
 
 const alphabet = "abcdefghijklmnopqrstuvwxyz"

@@ -39,7 +39,7 @@ func (d *drawing) alongside(all []drawn, foot func(float64) draw.Point) (draw.Ch
 			row = append(row, w)
 		}
 	}
-	sortBy2(row, func(w drawn) float64 { return w.box[0] })
+	inOrder(row, func(w drawn) float64 { return w.box[0] })
 	c := draw.Chain{Along: draw.Horizontal, Ends: draw.Oblique}
 	end := math.Inf(-1)
 	for _, w := range row {

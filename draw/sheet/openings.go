@@ -4,7 +4,6 @@ import (
 	"math"
 	"strings"
 
-	"tumblehome/build"
 	"tumblehome/draw"
 	"tumblehome/trade/shell"
 )
@@ -119,8 +118,6 @@ func (d *drawing) openingName(id string) string {
 	}
 	return strings.ReplaceAll(id, "-", " ")
 }
-
-func (d *drawing) opening(id string) build.Opening { return d.r.Document.Shell.Openings[id] }
 
 // doorNames letter the doors of the sides along the skin, inside, where there is room.
 func (d *drawing) doorNames(taken *[]draw.Rect) []draw.Mark {

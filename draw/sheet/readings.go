@@ -124,7 +124,7 @@ func (d *drawing) stations() []station {
 	if len(all) == 0 {
 		return []station{{body.Start() + body.Length()*0.05, "at the front"}, {body.Start() + body.Length()/2, "halfway"}, {body.End() - body.Length()*0.05, "at the rear"}}
 	}
-	sortStations(all)
+	inOrder(all, func(s station) float64 { return s.x })
 	first, last := all[0], all[len(all)-1]
 	middle := first
 	for _, s := range all {

@@ -93,7 +93,7 @@ func (d *drawing) contents(i int) []string {
 			inside = append(inside, j)
 		}
 	}
-	slices.SortStableFunc(inside, func(a, b int) int { return compare(volume(d.things[b].box), volume(d.things[a].box)) })
+	inOrder(inside, func(i int) float64 { return -volume(d.things[i].box) })
 	var out []string
 	for _, j := range inside {
 		out = append(out, d.things[j].name)
@@ -158,4 +158,9 @@ func (d *drawing) shown(x float64) float64 {
 	}
 	const plenty = 500000 // mm2
 	return min(sides[0], plenty) + min(sides[1], plenty) + 0.1*(sides[0]+sides[1])
+}
+
+// inOrder sorts by a number; equals stay as they were.
+func inOrder[T any](all []T, key func(T) float64) {
+	slices.SortStableFunc(all, func(a, b T) int { return compare(key(a), key(b)) })
 }

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"slices"
 	"strconv"
 
 	"tumblehome/build"
@@ -154,11 +153,6 @@ func (d *drawing) mode() string {
 		return m.Name
 	}
 	return d.Mode
-}
-
-// open says whether an opening stands open in the mode.
-func (d *drawing) open(id string) bool {
-	return slices.Contains(d.r.Document.Modes[d.mode()].Open, id)
 }
 
 // group opens the group of a view, with the figures that a page needs to go from the van to the sheet.

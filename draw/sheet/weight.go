@@ -107,7 +107,7 @@ func (w *weighing) loads() []load {
 			out = append(out, load{id, nameOf(id, w.r.Document.Fittings[id]), l.Mass, l.At[0], l.At[2]})
 		}
 	}
-	sortLoads(out)
+	inOrder(out, func(l load) float64 { return -l.kg })
 	return out
 }
 
