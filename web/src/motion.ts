@@ -104,7 +104,7 @@ export class Motion {
 	// Where the server's answer and the prediction differ, the answer wins.
 	#answer(preview: Preview): void {
 		strip.show(preview);
-		speak(preview.sentence);
+		speak(strip.inShort(preview));
 		this.#mark(preview.fouls);
 	}
 

@@ -37,13 +37,25 @@ export const reckoning = (): void => turn("reckoning");
 /** Shows what would follow. */
 export function show(preview: Preview): void {
 	turn("known");
-	sentence.textContent = preview.sentence;
+	sentence.textContent = inShort(preview);
+	const { appeared, cleared } = preview;
+	const rest = appeared.length - most;
 	list.replaceChildren(
-		...preview.figures.map((f) => line("li", "figure", f.words)),
-		...preview.appeared.map((n) => line("li", `appears ${n.severity}`, `${n.severity}: ${n.title}`)),
-		...preview.cleared.map((n) => line("li", "clears", `cleared: ${n.title}`)),
+		...appeared.slice(0, most).map((n) => line("li", `appears ${n.severity}`, `${n.severity}: ${n.title}`)),
+		...(rest > 0 ? [line("li", "rest", `and ${rest} more`)] : []),
+		...cleared.slice(0, most).map((n) => line("li", "clears", `cleared: ${n.title}`)),
 	);
 	markHeadline(preview);
+}
+
+/** Notes named at most: the strip is to be read at a glance, and must not hide the drawing. */
+const most = 3;
+
+/** The figures that move; the notes are counted, since the sentence of a bad place names a dozen. */
+export function inShort(preview: Preview): string {
+	const [figures] = preview.sentence.split(/\. (?=[A-Z])/, 1);
+	const count = preview.appeared.length;
+	return `${figures!.replace(/\.$/, "")}.${count > 0 ? ` ${count} new ${count > 1 ? "notes" : "note"}.` : ""}`;
 }
 
 /** Shows why something was not done. */

@@ -54,7 +54,7 @@ export class Trial {
 		this.box = own ? { min: own.min, max: own.max } : join(this.#moving.map((b) => b.box));
 		this.prisms = own?.prisms ?? [];
 		this.room = new Room(kit.surfaces ?? []);
-		this.faces = facesOf(kit, this.family);
+		this.faces = facesOf(kit, this.family, own?.carrier);
 		for (const other of this.#others) this.#before.set(other.id, this.#depth(other, still));
 		this.#outBefore = this.#excess(still);
 	}
@@ -90,17 +90,24 @@ export class Trial {
 	}
 }
 
-/** The faces of all that does not move, by axis. */
-function facesOf(kit: Kit, moving: ReadonlySet<string>): Record<Axis, Face[]> {
+/** A face narrower than this is nothing to stand against [mm]: a socket, a strip of light. */
+const narrow = 60;
+
+/** The faces that a fitting may be laid against, by axis: the room's, its carrier's, and those of what stands where it stands. */
+function facesOf(kit: Kit, moving: ReadonlySet<string>, carrier: string | undefined): Record<Axis, Face[]> {
 	const byId = new Map(kit.fittings.map((f) => [f.id, f]));
 	const faces: Record<Axis, Face[]> = { x: [], y: [], z: [] };
 	for (const snap of kit.snaps) {
 		const owner = ownerOf(snap);
 		const of = byId.get(owner);
-		if (moving.has(owner) || (owner !== "" && !of)) continue;
-		faces[snap.axis].push(of ? { ...snap, of } : snap);
+		if (owner === "") faces[snap.axis].push(snap);
+		else if (of && !moving.has(owner) && (of.id === carrier || of.carrier === carrier) && wide(of, snap.axis)) faces[snap.axis].push({ ...snap, of });
 	}
 	return faces;
+}
+
+function wide(f: KitFitting, axis: Axis): boolean {
+	return (["x", "y", "z"] as const).every((a, i) => a === axis || f.max[i]! - f.min[i]! >= narrow);
 }
 
 function body(f: KitFitting): Body {

@@ -111,6 +111,15 @@ test("faces within reach catch, others leave whole steps of 5 mm", () => {
 	assert.deepEqual(at(3), { shift: by(0), caught: [] }); // where it came from
 });
 
+test("what stands in another, and what is narrow, is nothing to stand against", () => {
+	const socket = fitting("socket", [500, 540, 300, 350, 400, 480]);
+	const faces = (id: string) => [...new Set(new Trial({ ...kit, fittings: [...kit.fittings, socket], snaps: [
+		{ axis: "x", at: 540, face: "socket.rear" }, { axis: "x", at: 1400, face: "battery.rear" }, { axis: "x", at: 2000, face: "bench.rear" }, { axis: "x", at: 900, face: "galley.rear" },
+	] }, id).faces.x.map((f) => f.face))];
+	assert.deepEqual(faces("galley"), ["bench.rear"]);
+	assert.deepEqual(faces("cushion"), ["battery.rear", "bench.rear"]); // one is with it on the bench, the other carries it
+});
+
 test("the side of the room catches at the place the fitting is dragged to", () => {
 	const { shift, caught } = snap(new Trial(kit, "bench"), by(200, 12), ["x", "y"], 15);
 	assert.deepEqual(shift, by(200, 20));
