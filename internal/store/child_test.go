@@ -43,6 +43,15 @@ type child struct {
 
 func startChild(t testing.TB, what, path string) *child {
 	t.Helper()
+	c := newChild(t, what, path)
+	if err := c.Start(); err != nil {
+		t.Fatal(err)
+	}
+	return c
+}
+
+func newChild(t testing.TB, what, path string) *child {
+	t.Helper()
 	c := &child{Cmd: exec.Command(os.Args[0], path)}
 	c.Env = append(os.Environ(), childVariable+"="+what)
 	c.Stderr = os.Stderr
@@ -51,9 +60,6 @@ func startChild(t testing.TB, what, path string) *child {
 		t.Fatal(err)
 	}
 	if c.in, err = c.StdinPipe(); err != nil {
-		t.Fatal(err)
-	}
-	if err := c.Start(); err != nil {
 		t.Fatal(err)
 	}
 	return c

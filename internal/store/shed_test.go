@@ -57,15 +57,20 @@ func (s *shed) path(name string) string { return filepath.Join(s.folder, name) }
 // document is the build that most tests begin with.
 func document(t testing.TB) *build.Document {
 	t.Helper()
-	text, err := os.ReadFile("testdata/build.yaml")
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, _, err := build.Decode("build.yaml", text, catalogue.Builtin())
+	doc, err := readDocument()
 	if err != nil {
 		t.Fatal(err)
 	}
 	return doc
+}
+
+func readDocument() (*build.Document, error) {
+	text, err := os.ReadFile("testdata/build.yaml")
+	if err != nil {
+		return nil, err
+	}
+	doc, _, err := build.Decode("build.yaml", text, catalogue.Builtin())
+	return doc, err
 }
 
 // begin makes a build and closes it when the test ends.
