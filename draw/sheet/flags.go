@@ -148,11 +148,15 @@ func (d *drawing) placeOf(part []string, times map[string]int) (spot, bool) {
 func (d *drawing) planSpot(x, y float64) spot { return spot{Plan, d.views[Plan].At(x, y)} }
 func (d *drawing) sideSpot(x, z float64) spot { return spot{Side, d.views[Side].At(x, z)} }
 
-// fittingSpot is a place on a fitting, another one for each further note about it.
+// fittingSpot is a place on a fitting near the end that faces the column of its flag and below its name, another one for each further
+// note about it.
 func (d *drawing) fittingSpot(i, time int) spot {
 	b := d.things[i].box
-	share := [...]float64{0.5, 0.3, 0.7, 0.15, 0.85}[(time-1)%5]
-	x, y, z := b.MinX+(b.MaxX-b.MinX)*share, b.MinY+(b.MaxY-b.MinY)*0.62, b.MinZ+(b.MaxZ-b.MinZ)*0.5
+	share := [...]float64{0.12, 0.28, 0.44, 0.6, 0.76}[(time-1)%5]
+	if b.MinX+b.MaxX > d.space.MinX+d.space.MaxX {
+		share = 1 - share
+	}
+	x, y, z := b.MinX+(b.MaxX-b.MinX)*share, b.MinY+(b.MaxY-b.MinY)*0.8, b.MinZ+(b.MaxZ-b.MinZ)*0.2
 	x = clamp(x, d.space.MinX, d.space.MaxX)
 	if t := &d.things[i]; d.overhead(t) && b.MinY+b.MaxY > 0 {
 		return d.sideSpot(x, z)
