@@ -58,11 +58,11 @@ var fitCases = []Case{
 	}, {
 		Name:  "A chest narrows the way in",
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 1050, "y": "left"}, "size": {"x": 200, "y": 660, "z": 400}, "scribe": ["left"], "mass": 9}}}`,
-		Finds: []string{"close fit.walkway /fittings/bed in day"},
+		Finds: []string{"close fit.walkway /fittings/bench in day"},
 	}, {
 		Name:  "A chest closes the way in",
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 1050, "y": "left"}, "size": {"x": 200, "y": 800, "z": 400}, "scribe": ["left"], "mass": 9}}}`,
-		Finds: []string{"fault fit.walkway /fittings/bed in day"},
+		Finds: []string{"fault fit.walkway /fittings/bench in day"},
 	}, {
 		Name:  "A rack is hung before the rear doors and leaves one way out at night",
 		Patch: `{"fittings": {"left-box": {"size": {"y": 660}}, "rack": {"make": "shelf", "at": {"x": "rear", "y": "mid 0", "z": 700}, "size": {"x": 300, "y": 1500, "z": 900}, "mass": 9}}}`,

@@ -44,6 +44,11 @@ func (w *worker) walkway() {
 	if mode == nil || !ok || len(goals) == 0 {
 		return
 	}
+	// Of two equally hard to reach the lower is named: the bench, not the bed upon it.
+	slices.SortStableFunc(goals, func(i, j int) int {
+		a, b := mode.Standings[i].Box, mode.Standings[j].Box
+		return cmp.Or(cmp.Compare(a.MinZ, b.MinZ), cmp.Compare(a.MinX, b.MinX))
+	})
 	worst := narrow{width: math.Inf(1)}
 	for _, i := range goals {
 		if len(mode.Standings[i].Solid) == 0 {

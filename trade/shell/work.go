@@ -108,12 +108,16 @@ func (b *Body) fill(in Inputs) {
 
 // unusable says in the builder's words why a table can not be lofted.
 func unusable(in Inputs, err error) finding.Finding {
-	about := "/shell/offsets"
+	about := []string{"/shell/offsets"}
 	var fault *offsets.TableError
 	if errors.As(err, &fault) && in.Table != nil && fault.Station >= 0 {
-		about += "/stations/" + in.Table.sorted()[fault.Station].ID
+		s, i := in.Table.sorted(), fault.Station
+		about[0] += "/stations/" + s[i].ID
+		if i > 0 && s[i].X == s[i-1].X {
+			about = append(about, "/shell/offsets/stations/"+s[i-1].ID)
+		}
 	}
-	return finding.Finding{Code: "shell.table-unusable", Severity: finding.Fault, About: []string{about},
+	return finding.Finding{Code: "shell.table-unusable", Severity: finding.Fault, About: about,
 		Title:  "The table of offsets can not be used",
 		Words:  "No body can be drawn through these readings: " + whyNot(in.Table, fault) + ". A typical body stands in until that is put right.",
 		Source: computed}

@@ -139,10 +139,12 @@ func (in *Inputs) seated(ids []string) []takeoff.Line {
 	return out
 }
 
-// everything is the case taken where the document states none.
+// everything is the case taken where the document states none. The heaviest sit in front.
 func (in *Inputs) everything() Case {
 	c := Case{assumed: true, ID: "everything", Title: "everybody aboard, tanks full", Gear: true, Fill: map[string]quantity.Share{}}
-	for _, p := range in.People {
+	people := slices.Clone(in.People)
+	slices.SortStableFunc(people, func(a, b Person) int { return cmp.Compare(b.Mass, a.Mass) })
+	for _, p := range people {
 		c.People = append(c.People, p.ID)
 	}
 	for _, t := range in.Tanks {
