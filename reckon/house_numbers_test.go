@@ -65,13 +65,9 @@ func notNumbers(path string, v reflect.Value) []string {
 
 func TestTheSameDocumentGivesTheSameBytes(t *testing.T) {
 	eachBuild(t, func(t *testing.T, b tried) {
-		first := asBytes(t, b.Reckoning)
-		if second := asBytes(t, reckoned(b.doc)); !bytes.Equal(first, second) {
-			t.Errorf("two machines do not agree:\n%s", parting(first, second))
-		}
 		shuffled := read(t, backwards(build.Encode(b.doc)))
-		if third := asBytes(t, reckoned(shuffled)); !bytes.Equal(first, third) {
-			t.Errorf("the order of keys in the document counts:\n%s", parting(first, third))
+		if first, second := asBytes(t, b.Reckoning), asBytes(t, reckoned(shuffled)); !bytes.Equal(first, second) {
+			t.Errorf("another machine, given the keys in another order, does not agree:\n%s", parting(first, second))
 		}
 	})
 }

@@ -14,7 +14,7 @@ import (
 )
 
 func TestWhatThingsAreCalledChangesNoFigure(t *testing.T) {
-	eachDemo(t, func(t *testing.T, b tried) {
+	eachBuild(t, func(t *testing.T, b tried) {
 		doc := again(t, b.doc)
 		doc.Alternatives = nil // they hold paths as text, and are no part of what is reckoned
 		r := newRenamer(doc)

@@ -1,6 +1,7 @@
 package reckon_test
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -11,7 +12,9 @@ import (
 // mirror is a document seen in a mirror: right is left, and a van of a country where the driver sits on the right is one of a country
 // where the driver sits on the left.
 func mirror(doc *build.Document) {
-	doc.Build.Rules = map[string]string{"gb": "eu", "eu": "gb"}[doc.Build.Rules]
+	if other := map[string]string{"gb": "eu", "eu": "gb"}[doc.Build.Rules]; other != "" {
+		doc.Build.Rules = other
+	}
 	mirrorMasses(doc.Use.Gear)
 	mirrorMasses(doc.Removed)
 	for _, w := range doc.Vehicle.Weighed {
@@ -38,6 +41,21 @@ func mirror(doc *build.Document) {
 			run.Points[i].At = mirrorPoint(run.Points[i].At)
 		}
 	}
+}
+
+// mirrorPointer is where a thing of the document stands in the mirrored one.
+func mirrorPointer(p string) string {
+	steps := strings.Split(p, "/")
+	for i := range steps {
+		switch {
+		case i > 0 && steps[i-1] == "bays":
+			word, number, _ := strings.Cut(steps[i], "-")
+			steps[i] = side(word) + "-" + number
+		case i == 2 && steps[1] == "lining":
+			steps[i] = side(steps[i])
+		}
+	}
+	return strings.Join(steps, "/")
 }
 
 // side is the other side where a word is a side.
@@ -76,6 +94,9 @@ func minus(y *quantity.Length) *quantity.Length {
 }
 
 func mirrorShell(s *build.Shell) {
+	if q := s.Quick; q != nil && q.DoorSide != "none" {
+		q.DoorSide = side(cmp.Or(q.DoorSide, "right"))
+	}
 	for id, r := range s.Ribs {
 		r.On = sides(r.On)
 		s.Ribs[id] = r
