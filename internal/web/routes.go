@@ -2,10 +2,11 @@ package web
 
 import "net/http"
 
-// routes names every address. /start/{step}, the first hour, is not among them yet.
+// routes names every address; those of the first hour stand in start.go.
 func (s *Server) routes() http.Handler {
 	mux := http.NewServeMux()
-	mux.Handle("GET /{$}", http.RedirectHandler("/arrangement", http.StatusSeeOther))
+	mux.HandleFunc("GET /{$}", s.home)
+	s.startRoutes(mux)
 	for name := range s.pages {
 		mux.HandleFunc("GET /"+name, s.showPage(name))
 	}

@@ -61,14 +61,14 @@ func Matters(a begin.Answers, reckoner Reckoner) ([]Matter, error) {
 	if err != nil {
 		return nil, err
 	}
-	now := lookAt(offer, reckoner(doc))
+	now := Of(offer, reckoner(doc))
 	var all []Matter
 	for _, one := range assumed {
 		low, high, ok := extremes(a, one, now)
 		if !ok {
 			continue
 		}
-		m := compare(one, lookAt(offer, reckoner(low)), lookAt(offer, reckoner(high)))
+		m := compare(one, Of(offer, reckoner(low)), Of(offer, reckoner(high)))
 		if m.Unit == "" {
 			m.Unit = doc.Build.Currency
 		}

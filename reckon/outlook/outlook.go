@@ -55,7 +55,7 @@ func Look(a begin.Answers, reckoner Reckoner) (First, error) {
 	if err != nil {
 		return First{}, err
 	}
-	return lookAt(offer, reckoner(doc)), nil
+	return Of(offer, reckoner(doc)), nil
 }
 
 func chosen(a begin.Answers) begin.Arrangement {
@@ -68,7 +68,8 @@ func chosen(a begin.Answers) begin.Arrangement {
 	return offers[0]
 }
 
-func lookAt(offer begin.Arrangement, r *reckon.Reckoning) First {
+// Of are the first answers that a reckoned build with an arrangement gives.
+func Of(offer begin.Arrangement, r *reckon.Reckoning) First {
 	f := First{With: offer, Reckoning: r, Room: roomOf(r)}
 	for _, id := range build.SortedKeys(r.Document.People) {
 		stature := r.Document.People[id].Stature

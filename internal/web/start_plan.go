@@ -1,0 +1,128 @@
+package web
+
+import (
+	"cmp"
+	"slices"
+
+	"github.com/a-h/templ"
+
+	"tumblehome/draw"
+	"tumblehome/reckon"
+	"tumblehome/solve/solid"
+	"tumblehome/trade/arrangement"
+)
+
+const (
+	planScale  = 34.0
+	planMargin = 3.0
+)
+
+// startPlan is a small plan of a starting arrangement: the body, what stands in it by day, and dashed where the bed lies at night.
+func startPlan(r *reckon.Reckoning, id, name string) templ.Component {
+	wide, half := r.Body.Length()/planScale+2*planMargin, r.Body.Half(r.Body.Length()/2, 400)/planScale+planMargin
+	at := draw.View{Origin: draw.Pt(planMargin+4, half), Scale: planScale}
+	scene := draw.Scene{
+		Size: draw.Size{Width: wide + 8, Height: 2 * half}, Title: name + ", seen from above",
+		Description: "The front is at the left. In it stand: " + inPlan(r) + ".",
+		Marks:       []draw.Mark{draw.Area(draw.PenCut, draw.FillPaper, mirrored(at, r.Body.Plan(400), 1))},
+	}
+	for _, a := range r.Body.Arches() {
+		outer := r.Body.Half((a.From+a.To)/2, 0)
+		corner := a.Face
+		if a.Side == "left" {
+			corner = -outer
+		}
+		scene = scene.With(draw.Area(draw.NoPen, draw.FillDeep, draw.Rectangle(at.Box(a.From, corner, a.To-a.From, outer-a.Face))))
+	}
+	for _, s := range seenFromAbove(r, "day") {
+		scene = scene.With(outlines(at, s, draw.PenOutline, draw.FillTone)...)
+	}
+	for _, s := range seenFromAbove(r, "night") {
+		if s.Moved && !s.Off {
+			scene = scene.With(outlines(at, s, draw.PenGhost, draw.NoFill)...)
+		}
+	}
+	for _, s := range seenFromAbove(r, "day") {
+		scene = scene.With(planName(at, r, s)...)
+	}
+	return svgOf(scene, "plan-of-"+id)
+}
+
+// seenFromAbove are the things inside the van that stand on the floor or on what stands there, the lowest first.
+func seenFromAbove(r *reckon.Reckoning, mode string) []arrangement.Standing {
+	m := r.Places.Mode(mode)
+	if m == nil {
+		return nil
+	}
+	var all []arrangement.Standing
+	for _, s := range m.All {
+		overhead := s.Box.MinZ > 0.6*r.Body.Roof(r.Body.Length()/2, 0)
+		large := (s.Box.MaxX-s.Box.MinX)*(s.Box.MaxY-s.Box.MinY) > 0.03e6
+		if len(s.Solid) > 0 && s.Where == "" && s.For == "" && !s.In && large && !overhead {
+			all = append(all, s)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b arrangement.Standing) int { return cmp.Compare(a.Box.MaxZ, b.Box.MaxZ) })
+	return all
+}
+
+// outlines are those of the widest slices of a thing.
+func outlines(at draw.View, s arrangement.Standing, pen draw.Pen, fill draw.Fill) []draw.Mark {
+	widest := slices.MaxFunc(s.Solid, func(a, b solid.Prism) int { return cmp.Compare(a.Area(), b.Area()) })
+	var marks []draw.Mark
+	for _, p := range s.Solid {
+		if p.Low != widest.Low && p.High != widest.High {
+			continue
+		}
+		points := make([]draw.Point, len(p.Outline))
+		for i, q := range p.Outline {
+			points[i] = at.At(q.X, q.Y)
+		}
+		marks = append(marks, draw.Area(pen, fill, draw.Polygon(points...)))
+	}
+	return marks
+}
+
+// planName letters a thing where its name has room and nothing lies on it.
+func planName(at draw.View, r *reckon.Reckoning, s arrangement.Standing) []draw.Mark {
+	name := planNames(r, s.ID)
+	box := at.Box(s.Box.MinX, s.Box.MinY, s.Box.MaxX-s.Box.MinX, s.Box.MaxY-s.Box.MinY)
+	middle := draw.Pt((box.Min.X+box.Max.X)/2, (box.Min.Y+box.Max.Y)/2)
+	if s.Carrier != "" {
+		return nil
+	}
+	letters := draw.Lettering{Text: name, At: middle, Anchor: draw.Middle, Level: draw.Midline}
+	long := draw.Measure(name, draw.SizeSmall, false)
+	switch {
+	case long < box.Width()-1 && box.Height() > 4:
+	case long < box.Height()-1 && box.Width() > 4:
+		letters.Turn = -90
+	default:
+		return nil
+	}
+	return []draw.Mark{letters}
+}
+
+func planNames(r *reckon.Reckoning, id string) string {
+	f := r.Document.Fittings[id]
+	return cmpOr(f.Called, unhyphen(id))
+}
+
+// inPlan lists what the plan shows.
+func inPlan(r *reckon.Reckoning) string {
+	var names []string
+	for _, s := range seenFromAbove(r, "day") {
+		if s.Carrier == "" {
+			names = append(names, planNames(r, s.ID))
+		}
+	}
+	slices.Sort(names)
+	text := ""
+	for i, n := range names {
+		if i > 0 {
+			text += ", "
+		}
+		text += n
+	}
+	return text
+}
