@@ -7,6 +7,7 @@ import (
 	"math"
 	"reflect"
 	"slices"
+	"sync"
 	"testing"
 
 	"tumblehome/build"
@@ -82,6 +83,26 @@ func TestAMachineThatHasSeenOtherBuildsAgreesWithANewOne(t *testing.T) {
 			}
 		})
 	}
+}
+
+// Run with -race this holds that what a machine remembers may be asked for by several at once.
+func TestAMachineMayBeAskedByManyAtOnce(t *testing.T) {
+	all, err := demos()
+	if err != nil {
+		t.Fatal(err)
+	}
+	machine := reckon.NewMachine()
+	var wait sync.WaitGroup
+	for range 2 {
+		for _, b := range all {
+			wait.Go(func() {
+				if got := machine.Reckon(b.doc, quantity.Date{}); len(got.Figures) != len(b.Figures) || len(got.Findings) != len(b.Findings) {
+					t.Errorf("%s: asked at once by many, it has %d figures and %d findings, not %d and %d", b.name, len(got.Figures), len(got.Findings), len(b.Figures), len(b.Findings))
+				}
+			})
+		}
+	}
+	wait.Wait()
 }
 
 // asBytes is all that a reckoning says, as JSON.

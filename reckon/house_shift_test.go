@@ -9,7 +9,10 @@ import (
 func TestWhereTheTapeBeganChangesOnlyTheFigureThatCountsFromThere(t *testing.T) {
 	const by = 130
 	same := func(s string) string { return s }
-	eachDemo(t, func(t *testing.T, b tried) {
+	eachBuild(t, func(t *testing.T, b tried) {
+		if b.Body.Assumed { // a typical body begins at x 0 wherever the tape began
+			return
+		}
 		doc := again(t, b.doc)
 		shift(doc, by)
 		after := reckoned(again(t, doc))

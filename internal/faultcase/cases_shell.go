@@ -10,6 +10,21 @@ var shellCases = []Case{
 		Finds: []string{"fault shell.table-unusable /shell/offsets/stations/s2"},
 		Also:  anotherBody,
 	}, {
+		Name:  "The crown is read below the eaves",
+		Patch: `{"shell": {"offsets": {"stations": {"s3": {"crown": 1700}}}}}`,
+		Finds: []string{"fault shell.table-unusable /shell/offsets/stations/s3"},
+		Also:  anotherBody,
+	}, {
+		Name:  "Half widths are read at one place only",
+		Patch: `{"shell": {"offsets": {"stations": {"s1": null, "s2": null, "s3": null, "s4": null}}}}`,
+		Finds: []string{"fault shell.table-unusable /shell/offsets"},
+		Also:  anotherBody,
+	}, {
+		Name:  "Half widths are read at one height only",
+		Patch: `{"shell": {"offsets": {"heights": [0], "stations": {"s0": {"half": [900]}, "s1": {"half": [902]}, "s2": {"half": [904]}, "s3": {"half": [902]}, "s4": {"half": [890]}}}}}`,
+		Finds: []string{"fault shell.table-unusable /shell/offsets"},
+		Also:  anotherBody,
+	}, {
 		Name:  "One half width is read to a rib and not to the skin",
 		Patch: `{"shell": {"offsets": {"stations": {"s2": {"half": [904, 929, 894, 924, 884, 804]}}}}}`,
 		Finds: []string{"close shell.reading-doubtful /shell/offsets/stations/s2/half/2"},
