@@ -76,8 +76,3 @@ func knownMode(r *reckon.Reckoning, mode string) error {
 	}
 	return fmt.Errorf("no mode is called %s; there are: %s", mode, strings.Join(names, " "))
 }
-
-// drawArrangement is the drawing inside a page.
-func drawArrangement(r *reckon.Reckoning, mode string) draw.Scene {
-	return sheet.Arrangement(r, sheet.View{Mode: mode})
-}

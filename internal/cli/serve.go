@@ -68,7 +68,7 @@ func serve(ctx context.Context, s *streams, path string, port int, open bool) (e
 	}
 	defer func() { err = firstError(err, build.Close()) }()
 	server, err := web.New(web.Options{
-		Store: build, Reckon: reckon.NewMachine().Reckon, Draw: drawArrangement, Today: today,
+		Store: build, Reckon: reckon.NewMachine().Reckon, Today: today,
 		Log: slog.New(slog.NewTextHandler(s.err, nil)),
 	})
 	if err != nil {
