@@ -31,16 +31,12 @@ var ErrTooBig = errors.New("a photo or paper may have at most 64 MB; make it sma
 // Attach keeps a file under the digest of its content, so that the same photo sent twice is kept once, under its first name. When it
 // returns no error the file is on disk.
 func (s *Store) Attach(ctx context.Context, name, kind string, content io.Reader) (string, error) {
-	body, err := io.ReadAll(io.LimitReader(content, mostAttachment+1)) // before the file is held, since a phone may send slowly
+	pieces, err := readPieces(content) // before the file is held, since a phone may send slowly
 	if err != nil {
 		return "", err
 	}
-	if len(body) > mostAttachment {
-		return "", ErrTooBig
-	}
-	sum := sha256.Sum256(body)
-	a := Attachment{ID: hex.EncodeToString(sum[:8]), Name: oneLine(name), Kind: oneLine(kind), Made: s.options.Now().UTC().Round(0),
-		Size: int64(len(body)), Content: body, digest: hex.EncodeToString(sum[:])}
+	a := describe(pieces)
+	a.Name, a.Kind, a.Made = oneLine(name), oneLine(kind), s.options.Now().UTC().Round(0)
 	s.writing.Lock()
 	defer s.writing.Unlock()
 	if s.barred != nil {
@@ -49,10 +45,41 @@ func (s *Store) Attach(ctx context.Context, name, kind string, content io.Reader
 	if err := s.inPlace(); err != nil {
 		return "", err
 	}
-	return a.ID, because(s.attach(context.WithoutCancel(ctx), a), "The photo or paper was not saved; all that was saved before it is kept.")
+	return a.ID, because(s.attach(context.WithoutCancel(ctx), a, pieces), "The photo or paper was not saved; all that was saved before it is kept.")
 }
 
-func (s *Store) attach(ctx context.Context, a Attachment) error {
+// readPieces reads a file piece by piece, so that its size in memory is its size on disk.
+func readPieces(content io.Reader) (pieces [][]byte, err error) {
+	for size := 0; ; {
+		piece := bytes.NewBuffer(make([]byte, 0, pieceSize+bytes.MinRead))
+		n, err := piece.ReadFrom(io.LimitReader(content, pieceSize))
+		if err != nil {
+			return nil, err // an unexpected end among them: a connection that broke must not leave half a photo
+		}
+		if n == 0 {
+			return pieces, nil
+		}
+		pieces = append(pieces, piece.Bytes())
+		if size += int(n); size > mostAttachment {
+			return nil, ErrTooBig
+		}
+	}
+}
+
+// describe gives pieces their size, digest and id.
+func describe(pieces [][]byte) Attachment {
+	var a Attachment
+	sum := sha256.New()
+	for _, piece := range pieces {
+		a.Size += int64(len(piece))
+		_, _ = sum.Write(piece) // a hash takes all it is given
+	}
+	a.digest = hex.EncodeToString(sum.Sum(nil))
+	a.ID = a.digest[:16]
+	return a
+}
+
+func (s *Store) attach(ctx context.Context, a Attachment, pieces [][]byte) error {
 	tx, err := s.write.BeginTx(ctx, nil)
 	if err != nil {
 		return err
@@ -63,7 +90,7 @@ func (s *Store) attach(ctx context.Context, a Attachment) error {
 	} else if !errors.Is(err, ErrNoAttachment) {
 		return firstError(err, errors.New("another file of the same id is kept already"))
 	}
-	if err := insertAttachment(ctx, tx, a); err != nil {
+	if err := insertAttachment(ctx, tx, a, pieces); err != nil {
 		return err
 	}
 	if err := tx.Commit(); err != nil {
@@ -73,20 +100,19 @@ func (s *Store) attach(ctx context.Context, a Attachment) error {
 }
 
 // insertAttachment writes an attachment in pieces.
-func insertAttachment(ctx context.Context, tx *sql.Tx, a Attachment) error {
+func insertAttachment(ctx context.Context, tx *sql.Tx, a Attachment, pieces [][]byte) error {
 	made := a.Made.Format(time.RFC3339Nano)
 	_, err := tx.ExecContext(ctx, "INSERT INTO attachment (id, name, kind, made, size, digest, seal) VALUES (?, ?, ?, ?, ?, ?, ?)",
 		a.ID, a.Name, a.Kind, made, a.Size, a.digest, a.sealed(made))
 	if err != nil {
 		return err
 	}
-	return insertPieces(ctx, tx, a)
+	return insertPieces(ctx, tx, a.ID, pieces)
 }
 
-func insertPieces(ctx context.Context, tx *sql.Tx, a Attachment) error {
-	for n := 0; n*pieceSize < len(a.Content); n++ {
-		piece := a.Content[n*pieceSize : min(len(a.Content), (n+1)*pieceSize)]
-		if _, err := tx.ExecContext(ctx, "INSERT INTO piece (attachment, n, content) VALUES (?, ?, ?)", a.ID, n, piece); err != nil {
+func insertPieces(ctx context.Context, tx *sql.Tx, id string, pieces [][]byte) error {
+	for n, piece := range pieces {
+		if _, err := tx.ExecContext(ctx, "INSERT INTO piece (attachment, n, content) VALUES (?, ?, ?)", id, n, piece); err != nil {
 			return err
 		}
 	}

@@ -2,12 +2,11 @@ package store
 
 import (
 	"context"
-	"crypto/sha256"
 	"database/sql"
 	"embed"
-	"encoding/hex"
 	"fmt"
 	"io/fs"
+	"slices"
 
 	"tumblehome/build/tree"
 )
@@ -138,19 +137,20 @@ func sealHistory(ctx context.Context, tx *sql.Tx) error {
 }
 
 func intoPieces(ctx context.Context, tx *sql.Tx, id string) error {
-	a := Attachment{ID: id}
-	var made string
-	err := tx.QueryRowContext(ctx, "SELECT name, kind, made, content FROM attachment WHERE id = ?", id).Scan(&a.Name, &a.Kind, &made, &a.Content)
+	var name, kind, made string
+	var content []byte
+	err := tx.QueryRowContext(ctx, "SELECT name, kind, made, content FROM attachment WHERE id = ?", id).Scan(&name, &kind, &made, &content)
 	if err != nil {
 		return err
 	}
-	sum := sha256.Sum256(a.Content)
-	a.Size, a.digest = int64(len(a.Content)), hex.EncodeToString(sum[:])
+	pieces := slices.Collect(slices.Chunk(content, pieceSize))
+	a := describe(pieces)
+	a.ID, a.Name, a.Kind = id, name, kind
 	_, err = tx.ExecContext(ctx, "UPDATE attachment SET size = ?, digest = ?, seal = ? WHERE id = ?", a.Size, a.digest, a.sealed(made), id)
 	if err != nil {
 		return err
 	}
-	return insertPieces(ctx, tx, a)
+	return insertPieces(ctx, tx, id, pieces)
 }
 
 func texts(ctx context.Context, db asker, query string, args ...any) (out []string, err error) {
