@@ -10,14 +10,14 @@ let coming: Promise<void> | undefined;
 
 /** The kit if it is of the newest revision; otherwise it is fetched, and there is no prediction yet. */
 export function current(): Kit | undefined {
-	if (kit && kit.revision >= newest() && kit.mode === mode()) return kit;
+	if (kit && kit.revision >= newest()) return kit;
 	void bring();
 	return undefined;
 }
 
 /** Fetches the kit unless it is at hand or on its way. */
 export function bring(): Promise<void> {
-	if (kit && kit.revision >= newest() && kit.mode === mode()) return Promise.resolve();
+	if (kit && kit.revision >= newest()) return Promise.resolve();
 	coming ??= get<Kit>(`/drag-kit?mode=${encodeURIComponent(mode())}`)
 		.then((fresh) => { kit = fresh; })
 		.catch(() => { kit = undefined; }) // without it a drag goes by previews alone
