@@ -24,7 +24,7 @@ func guard(next http.Handler) http.Handler {
 		h := w.Header()
 		h.Set("Content-Security-Policy", contentPolicy)
 		h.Set("X-Content-Type-Options", "nosniff")
-		h.Set("Referrer-Policy", "no-referrer")
+		h.Set("Referrer-Policy", "same-origin") // no-referrer would make browsers send plain forms with "Origin: null"
 		h.Set("Cross-Origin-Opener-Policy", "same-origin")
 		h.Set("Cross-Origin-Resource-Policy", "same-origin")
 		if !loopbackHost(r.Host) {
