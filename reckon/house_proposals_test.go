@@ -1,11 +1,13 @@
 package reckon_test
 
 import (
+	"slices"
 	"testing"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/catalogue"
+	"tumblehome/trade/finding"
 )
 
 func TestWhatIsProposedCanBeDone(t *testing.T) {
@@ -28,6 +30,23 @@ func TestWhatIsProposedCanBeDone(t *testing.T) {
 					if steps := at.Steps(); root.At(tree.PointerTo(steps[:len(steps)-1]...)) == nil {
 						t.Errorf("%s proposes to %s at %s, where nothing is", f.Code, p.Words, at)
 					}
+				}
+			}
+		}
+	})
+}
+
+func TestWhatIsProposedClearsWhatItIsProposedFor(t *testing.T) {
+	eachBuild(t, func(t *testing.T, b tried) {
+		for _, f := range b.Findings {
+			for _, p := range f.Proposals {
+				patch, err := tree.ParsePatch(p.Patch)
+				if err != nil {
+					t.Fatal(err)
+				}
+				after := reckoned(applied(t, b.doc, patch))
+				if slices.ContainsFunc(after.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode }) {
+					t.Errorf("%s %v is still found after: %s", f.Code, f.About, p.Words)
 				}
 			}
 		}

@@ -1,8 +1,6 @@
 package reckon
 
 import (
-	"strconv"
-
 	"tumblehome/build"
 	"tumblehome/catalogue"
 	"tumblehome/catalogue/settings"
@@ -114,17 +112,4 @@ func spaced(id string) string {
 		}
 	}
 	return string(text)
-}
-
-func pointerTo(steps ...any) string {
-	text := ""
-	for _, s := range steps {
-		switch s := s.(type) {
-		case string:
-			text += "/" + s
-		case int:
-			text += "/" + strconv.Itoa(s)
-		}
-	}
-	return text
 }
