@@ -37,7 +37,7 @@ func TestMain(m *testing.M) {
 // child is a running copy of the test program.
 type child struct {
 	*exec.Cmd
-	out io.ReadCloser
+	out *bufio.Reader
 	in  io.WriteCloser
 }
 
@@ -55,10 +55,11 @@ func newChild(t testing.TB, what, path string) *child {
 	c := &child{Cmd: exec.Command(os.Args[0], path)}
 	c.Env = append(os.Environ(), childVariable+"="+what)
 	c.Stderr = os.Stderr
-	var err error
-	if c.out, err = c.StdoutPipe(); err != nil {
+	out, err := c.StdoutPipe()
+	if err != nil {
 		t.Fatal(err)
 	}
+	c.out = bufio.NewReader(out)
 	if c.in, err = c.StdinPipe(); err != nil {
 		t.Fatal(err)
 	}

@@ -38,6 +38,9 @@ func look(ctx context.Context, path string, o Options) error {
 		return err
 	}
 	_, err = formatOf(ctx, db, path)
+	if errors.Is(err, ErrDamaged) && sizeOf(path+"-wal") > 0 {
+		err = nil // a program was stopped while it brought the log in: without the log the file is no whole
+	}
 	return firstError(err, db.Close())
 }
 
