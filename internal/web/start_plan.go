@@ -3,6 +3,7 @@ package web
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"github.com/a-h/templ"
 
@@ -48,7 +49,7 @@ func startPlan(r *reckon.Reckoning, id, name string) templ.Component {
 	return svgOf(scene, "plan-of-"+id)
 }
 
-// seenFromAbove are the things inside the van that stand on the floor or on what stands there, the lowest first.
+// seenFromAbove are the things that stand inside the van, the lowest first.
 func seenFromAbove(r *reckon.Reckoning, mode string) []arrangement.Standing {
 	m := r.Places.Mode(mode)
 	if m == nil {
@@ -58,7 +59,8 @@ func seenFromAbove(r *reckon.Reckoning, mode string) []arrangement.Standing {
 	for _, s := range m.All {
 		overhead := s.Box.MinZ > 0.6*r.Body.Roof(r.Body.Length()/2, 0)
 		large := (s.Box.MaxX-s.Box.MinX)*(s.Box.MaxY-s.Box.MinY) > 0.03e6
-		if len(s.Solid) > 0 && s.Where == "" && s.For == "" && !s.In && large && !overhead {
+		carried := s.Carrier != "" && !s.Moved // what stands upon something else is left out, but for a bed that is pulled out
+		if len(s.Solid) > 0 && s.Where == "" && s.For == "" && !s.In && large && !overhead && !carried {
 			all = append(all, s)
 		}
 	}
@@ -83,46 +85,33 @@ func outlines(at draw.View, s arrangement.Standing, pen draw.Pen, fill draw.Fill
 	return marks
 }
 
-// planName letters a thing where its name has room and nothing lies on it.
+// planName letters a thing with its name, or with its shorter id, where that has room.
 func planName(at draw.View, r *reckon.Reckoning, s arrangement.Standing) []draw.Mark {
-	name := planNames(r, s.ID)
 	box := at.Box(s.Box.MinX, s.Box.MinY, s.Box.MaxX-s.Box.MinX, s.Box.MaxY-s.Box.MinY)
-	middle := draw.Pt((box.Min.X+box.Max.X)/2, (box.Min.Y+box.Max.Y)/2)
-	if s.Carrier != "" {
-		return nil
+	letters := draw.Lettering{At: draw.Pt((box.Min.X+box.Max.X)/2, (box.Min.Y+box.Max.Y)/2), Anchor: draw.Middle, Level: draw.Midline}
+	for _, name := range []string{planCalled(r, s.ID), unhyphen(s.ID)} {
+		letters.Text = name
+		switch long := draw.Measure(name, draw.SizeSmall, false); {
+		case long < box.Width()-1 && box.Height() > 4:
+			return []draw.Mark{letters}
+		case long < box.Height()-1 && box.Width() > 4:
+			letters.Turn = -90
+			return []draw.Mark{letters}
+		}
 	}
-	letters := draw.Lettering{Text: name, At: middle, Anchor: draw.Middle, Level: draw.Midline}
-	long := draw.Measure(name, draw.SizeSmall, false)
-	switch {
-	case long < box.Width()-1 && box.Height() > 4:
-	case long < box.Height()-1 && box.Width() > 4:
-		letters.Turn = -90
-	default:
-		return nil
-	}
-	return []draw.Mark{letters}
+	return nil
 }
 
-func planNames(r *reckon.Reckoning, id string) string {
-	f := r.Document.Fittings[id]
-	return cmpOr(f.Called, unhyphen(id))
+func planCalled(r *reckon.Reckoning, id string) string {
+	return cmpOr(r.Document.Fittings[id].Called, unhyphen(id))
 }
 
 // inPlan lists what the plan shows.
 func inPlan(r *reckon.Reckoning) string {
 	var names []string
 	for _, s := range seenFromAbove(r, "day") {
-		if s.Carrier == "" {
-			names = append(names, planNames(r, s.ID))
-		}
+		names = append(names, planCalled(r, s.ID))
 	}
 	slices.Sort(names)
-	text := ""
-	for i, n := range names {
-		if i > 0 {
-			text += ", "
-		}
-		text += n
-	}
-	return text
+	return strings.Join(names, ", ")
 }
