@@ -59,19 +59,17 @@ func (p *Page) Drag(from, to Point) {
 	p.Release(to)
 }
 
-// Grasp presses the mouse's left button at one point, moves to the other and holds there.
+// Grasp presses the mouse's left button at one point, moves to the other and holds there. The browser answers each move when it has
+// drawn what came of it, so each has the patience of a step.
 func (p *Page) Grasp(from, to Point) {
 	p.t.Helper()
 	path := Path{from, to}
-	steps := []chromedp.Action[chromedp.Void]{
-		chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, from.X, from.Y),
-		chromedp.MouseEvent(input.DispatchMouseEventTypeMousePressed, from.X, from.Y, held, chromedp.ClickCount(1)),
-	}
+	p.do("go there", chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, from.X, from.Y))
+	p.do("press", chromedp.MouseEvent(input.DispatchMouseEventTypeMousePressed, from.X, from.Y, held, chromedp.ClickCount(1)))
 	for i := 1; i <= moves; i++ {
 		at := path.at(i)
-		steps = append(steps, chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, at.X, at.Y, held))
+		p.do("move", chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, at.X, at.Y, held))
 	}
-	p.do("grasp", chromedp.Steps(steps...))
 }
 
 // Release lets go of the mouse's left button.
@@ -103,12 +101,11 @@ func held(e *input.DispatchMouseEventParams) {
 // TouchDrag puts down one finger for each path, moves them together and lifts them.
 func (p *Page) TouchDrag(paths ...Path) {
 	p.t.Helper()
-	steps := []chromedp.Action[chromedp.Void]{touch(input.DispatchTouchEventTypeTouchStart, paths, 0)}
+	p.do("touch", touch(input.DispatchTouchEventTypeTouchStart, paths, 0))
 	for i := 1; i <= moves; i++ {
-		steps = append(steps, touch(input.DispatchTouchEventTypeTouchMove, paths, i))
+		p.do("move", touch(input.DispatchTouchEventTypeTouchMove, paths, i))
 	}
-	steps = append(steps, touch(input.DispatchTouchEventTypeTouchEnd, nil, moves))
-	p.do("drag by touch", chromedp.Steps(steps...))
+	p.do("lift", touch(input.DispatchTouchEventTypeTouchEnd, nil, moves))
 }
 
 func touch(kind input.DispatchTouchEventType, paths []Path, step int) chromedp.Action[chromedp.Void] {
