@@ -156,10 +156,14 @@ func (v view) modeWords() string {
 	return "as planned"
 }
 
+// nudge is a small move made by a button.
+type nudge struct{ Step, Words, Picture string }
+
 // nudgeSteps are the moves without a pointer.
-var nudgeSteps = []choice{
-	{"x -10", "10 mm forwards"}, {"x 10", "10 mm rearwards"}, {"y -10", "10 mm to the left"}, {"y 10", "10 mm to the right"},
-	{"z 10", "10 mm up"}, {"z -10", "10 mm down"}, {"turn 90", "turn by a quarter"},
+var nudgeSteps = []nudge{
+	{"x -10", "10 mm forwards", "go-forwards"}, {"x 10", "10 mm rearwards", "go-rearwards"},
+	{"y -10", "10 mm to the left", "go-left"}, {"y 10", "10 mm to the right", "go-right"},
+	{"z 10", "10 mm up", "go-up"}, {"z -10", "10 mm down", "go-down"}, {"turn 90", "turn by a quarter", "go-round"},
 }
 
 // free is an id that a collection does not hold yet: the one wished, or with a number.

@@ -44,16 +44,16 @@ func (f entry) offered(now string) []choice {
 	return append([]choice{{now, words}}, f.Choices...)
 }
 
-// id is that of the input, unique within a page.
+// id is that of what is said to be wrong with the value, unique within a page.
 func (f entry) id(v view) string {
-	return "v-" + v.Region + strings.NewReplacer("/", "-", "~", "-", "{", "", "}", "").Replace(f.Path)
+	return "wrong-" + v.Region + strings.NewReplacer("/", "-", "~", "-", "{", "", "}", "").Replace(f.Path)
 }
 
 func (f entry) described(v view) templ.Attributes {
 	if v.wrong(f.Path) == "" {
 		return nil
 	}
-	return templ.Attributes{"aria-invalid": "true", "aria-describedby": f.id(v) + "-wrong"}
+	return templ.Attributes{"aria-invalid": "true", "aria-describedby": f.id(v)}
 }
 
 // size gives an input about the room its text needs.
