@@ -22,6 +22,10 @@ export function begin(): void {
 
 // At its whole size the drawing lets the page scroll.
 function wheel(e: WheelEvent): void {
+	if (drag.underWay()) {
+		e.preventDefault();
+		return;
+	}
 	const times = Math.exp(-e.deltaY * (e.deltaMode === WheelEvent.DOM_DELTA_LINE ? 0.05 : 0.0015));
 	if (paper.zoom(times, e.clientX, e.clientY) || paper.nearness() > 1) e.preventDefault();
 }

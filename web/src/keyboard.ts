@@ -51,7 +51,9 @@ function nudge(line: HTMLElement, e: KeyboardEvent): boolean {
 	const n = nudgeOf(e.key, e.shiftKey, e.altKey, views().find((v) => v.name === "plan")?.down);
 	if (!n) return false;
 	const id = line.dataset["fitting"]!;
-	if (motion && motion.id !== id) burst.close();
+	if (motion?.over) burst.drop(); // a drag has taken over and saved it
+	else if (motion && motion.id !== id) burst.close();
+	if (motion?.over) motion = undefined;
 	motion ??= new Motion(id);
 	const sum = burst.add(n);
 	motion.to({ dx: sum.dx, dy: sum.dy, dz: sum.dz }, sum.turn);

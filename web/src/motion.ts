@@ -5,7 +5,7 @@ import { groupsOf, lineOf, mode } from "./drawing";
 import * as edits from "./edits";
 import { still, type Shift } from "./geometry";
 import * as kits from "./kits";
-import { Previews } from "./preview";
+import { Previews, type Asked } from "./preview";
 import { afterSwap, newest, refresh } from "./regions";
 import * as shifts from "./shifts";
 import { speak } from "./speak";
@@ -26,12 +26,15 @@ export class Motion {
 	onSwap: () => void = () => {};
 	readonly #previews: Previews;
 	#fouled: readonly string[] = [];
+	#missed: readonly string[] = []; // fouls of the last answer that the prediction did not see
+	#mistaken: readonly string[] = []; // and those that it saw and are none
 	#over = false;
 
 	constructor(readonly id: string) {
-		underWay?.cancel();
+		void underWay?.drop(); // what keys moved a moment ago is meant
 		underWay = this;
-		this.#previews = new Previews({ answer: (p) => this.#answer(p), refused: (why) => strip.refuse(why.message) });
+		strip.clear();
+		this.#previews = new Previews({ answer: (p, asked) => this.#answer(p, asked), refused: (why) => strip.refuse(why.message) });
 		this.prepare();
 		for (const g of groupsOf(id)) g.classList.add("is-moving");
 	}
@@ -43,6 +46,11 @@ export class Motion {
 		if (!kit) void kits.bring().then(() => { if (!this.trial && !this.#over && !shifts.unsettled() && kits.current()) this.prepare(); });
 	}
 
+	/** Whether it was dropped or put back. */
+	get over(): boolean {
+		return this.#over;
+	}
+
 	get #family(): Iterable<string> {
 		return this.trial?.family ?? [this.id];
 	}
@@ -52,16 +60,14 @@ export class Motion {
 		this.turn = turn;
 		this.snap = snap;
 		shifts.shift(this.#family, shift);
-		if (this.trial) {
-			const found = this.trial.at(shift);
-			this.#mark(found.outside || found.fouled.length > 0 ? [...found.fouled, this.id] : []);
-		}
+		if (this.trial) this.#mark(this.#corrected(this.#predicted(shift)));
 		strip.reckoning();
 		this.#previews.want({ revision: newest(), mode: mode(), moves: [this.#move()] });
 	}
 
 	/** Saves where the fitting is now as one edit; true if it was saved. */
 	async drop(): Promise<boolean> {
+		if (this.#over) return false;
 		const move = this.#move();
 		const family = [...this.#family];
 		this.#end();
@@ -101,11 +107,24 @@ export class Motion {
 		return { fitting: this.id, ...this.shift, turn: this.turn, snap: this.snap };
 	}
 
-	// Where the server's answer and the prediction differ, the answer wins.
-	#answer(preview: Preview): void {
+	/** What the kit says is fouled, the fitting itself included. */
+	#predicted(shift: Shift): string[] {
+		const found = this.trial?.at(shift);
+		return found && (found.outside || found.fouled.length > 0) ? [...found.fouled, this.id] : [];
+	}
+
+	// Where the server's answer and the prediction differ, the answer wins: until the next one the prediction is taken with that difference.
+	#answer(preview: Preview, asked: Asked): void {
 		strip.show(preview);
 		speak(strip.inShort(preview));
-		this.#mark(preview.fouls);
+		const predicted = this.#predicted(asked.moves[0] ?? this.shift);
+		this.#missed = preview.fouls.filter((id) => !predicted.includes(id));
+		this.#mistaken = predicted.filter((id) => !preview.fouls.includes(id));
+		this.#mark(this.#corrected(this.#predicted(this.shift)));
+	}
+
+	#corrected(predicted: readonly string[]): string[] {
+		return [...predicted.filter((id) => !this.#mistaken.includes(id)), ...this.#missed.filter((id) => !predicted.includes(id))];
 	}
 
 	#mark(fouled: readonly string[]): void {

@@ -11,7 +11,7 @@ export interface Asked {
 }
 
 export interface Answers {
-	readonly answer: (preview: Preview) => void;
+	readonly answer: (preview: Preview, asked: Asked) => void;
 	readonly refused: (why: Refused) => void;
 }
 
@@ -50,7 +50,7 @@ export class Previews {
 		const flight = (this.#flight = new AbortController());
 		try {
 			const preview = await this.ask(question, flight.signal);
-			if (flight === this.#flight) this.to.answer(preview);
+			if (flight === this.#flight) this.to.answer(preview, question);
 		} catch (e) {
 			if (flight === this.#flight && e instanceof Refused) this.to.refused(e);
 			else if (!calledOff(e) && !(e instanceof Refused)) throw e;
