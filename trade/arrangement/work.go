@@ -152,9 +152,13 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 	st.spanTurned()
 	a := w.answer(&st, s.Scribed)
 	s.Box, s.Solid = a.box, a.solid
-	if s.Box.Empty() {
+	if s.Box.Empty() || len(s.Solid) == 0 {
+		why := "has no size yet"
+		if !s.Box.Empty() {
+			why = "is cut away whole where it is cut to the lining"
+		}
 		s.Middle = [3]float64{(s.Box.MinX + s.Box.MaxX) / 2, (s.Box.MinY + s.Box.MaxY) / 2, (s.Box.MinZ + s.Box.MaxZ) / 2}
-		w.assumed = append(w.assumed, fmt.Sprintf("%s has no size yet: it counts as a point", s.ID))
+		w.assumed = append(w.assumed, fmt.Sprintf("%s %s: it counts as a point", s.ID, why))
 		return
 	}
 	s.Middle[0], s.Middle[1], s.Middle[2] = s.Solid.Middle()
