@@ -96,8 +96,8 @@ func TestEveryScreenOfTheFirstHourIsSound(t *testing.T) {
 		for _, step := range []string{"outline", "tape", "plate", "people", "wishes", "means", "answers"} {
 			page.Go(w.http.URL + "/start/" + step)
 			page.Axe(t)
-			if browser.Eval[bool](page, `document.documentElement.scrollWidth > innerWidth`) {
-				t.Errorf("%s is wider than a %s", step, size.name)
+			if wide := browser.Eval[int64](page, `document.documentElement.scrollWidth`); wide > int64(size.Width) {
+				t.Errorf("%s is %d wide on a %s of %d", step, wide, size.name, size.Width)
 			}
 			small := browser.Eval[string](page, `[...document.querySelectorAll("main a, main button, main input:not([type=hidden])")]
 				.filter(e => { const b = (e.closest("label") || e).getBoundingClientRect(); return b.width > 0 && b.height < 24 }).map(e => e.outerHTML.slice(0, 80)).join(" | ")`)

@@ -101,10 +101,10 @@ func (f firstAnswers) leftWords() string {
 	case f.Left.Likely < 0:
 		return fmt.Sprintf("About %s too much on %s %s: a lighter build, or less aboard.", words.Amount(-f.Left.Likely, "kg"), f.LeftOn, with)
 	case f.Left.Late < 0:
-		return fmt.Sprintf("About %s more on %s %s, but one in five it is less than nothing. Weigh the van before anything else.",
+		return fmt.Sprintf("About %s more until %s is at its limit, %s; but one in five it is less than nothing. Weigh the van before anything else.",
 			words.Amount(f.Left.Likely, "kg"), f.LeftOn, with)
 	}
-	return fmt.Sprintf("About %s more on %s %s; one in five it is less than %s.", words.Amount(f.Left.Likely, "kg"), f.LeftOn, with, words.Amount(f.Left.Late, "kg"))
+	return fmt.Sprintf("About %s more until %s is at its limit, %s; one in five it is less than %s.", words.Amount(f.Left.Likely, "kg"), f.LeftOn, with, words.Amount(f.Left.Late, "kg"))
 }
 
 // moneyWords says what it may cost, in round money, and holds it against what there is.
@@ -148,7 +148,7 @@ func matterWords(m outlook.Matter) string {
 		"left": "what may still be taken along", "along": "the room to lie lengthwise", "across": "the room to lie crosswise",
 		"up": "the height to stand in", "floor": "the free floor", "money": "what it costs", "weekends": "how many weekends it takes",
 	}[m.Answer]
-	text := fmt.Sprintf("%s: taken as %s, %s. Depending on it, %s is %s to %s", capital(m.Words), m.Value, m.Spread, what,
+	text := fmt.Sprintf("%s: so far %s, %s. Depending on it, %s is %s to %s", capital(m.Words), m.Value, m.Spread, what,
 		words.Amount(low, m.Unit), words.Amount(high, m.Unit))
 	if m.Turns {
 		text += ", and what fits now may fit no longer"

@@ -11,21 +11,25 @@ import (
 	"tumblehome/reckon"
 	"tumblehome/solve/solid"
 	"tumblehome/trade/arrangement"
+	"tumblehome/trade/shell"
 )
 
 const (
 	planScale  = 34.0
-	planMargin = 3.0
+	planMargin = 8.0 // room for the door's name beside the body
 )
 
 // startPlan is a small plan of a starting arrangement: the body, what stands in it by day, and dashed where the bed lies at night.
 func startPlan(r *reckon.Reckoning, id, name string) templ.Component {
-	wide, half := r.Body.Length()/planScale+2*planMargin, r.Body.Half(r.Body.Length()/2, 400)/planScale+planMargin
-	at := draw.View{Origin: draw.Pt(planMargin+4, half), Scale: planScale}
+	wide, half := r.Body.Length()/planScale+planMargin+3, r.Body.Half(r.Body.Length()/2, 400)/planScale+planMargin
+	at := draw.View{Origin: draw.Pt(planMargin, half), Scale: planScale}
 	scene := draw.Scene{
-		Size: draw.Size{Width: wide + 8, Height: 2 * half}, Title: name + ", seen from above",
+		Size: draw.Size{Width: wide, Height: 2 * half}, Title: name + ", seen from above",
 		Description: "The front is at the left. In it stand: " + inPlan(r) + ".",
-		Marks:       []draw.Mark{draw.Area(draw.PenCut, draw.FillPaper, mirrored(at, r.Body.Plan(400), 1))},
+		Marks: []draw.Mark{
+			draw.Area(draw.PenCut, draw.FillPaper, mirrored(at, r.Body.Plan(400), 1)),
+			draw.Lettering{Text: "front", At: draw.Pt(planMargin-1, half), Turn: -90, Anchor: draw.Middle, Ink: draw.InkQuiet},
+		},
 	}
 	for _, a := range r.Body.Arches() {
 		outer := r.Body.Half((a.From+a.To)/2, 0)
@@ -35,6 +39,7 @@ func startPlan(r *reckon.Reckoning, id, name string) templ.Component {
 		}
 		scene = scene.With(draw.Area(draw.NoPen, draw.FillDeep, draw.Rectangle(at.Box(a.From, corner, a.To-a.From, outer-a.Face))))
 	}
+	scene = scene.With(planDoor(at, r)...)
 	for _, s := range seenFromAbove(r, "day") {
 		scene = scene.With(outlines(at, s, draw.PenOutline, draw.FillTone)...)
 	}
@@ -47,6 +52,24 @@ func startPlan(r *reckon.Reckoning, id, name string) templ.Component {
 		scene = scene.With(planName(at, r, s)...)
 	}
 	return svgOf(scene, "plan-of-"+id)
+}
+
+// planDoor marks the side door beside the body.
+func planDoor(at draw.View, r *reckon.Reckoning) []draw.Mark {
+	for _, d := range r.Body.Doors() {
+		if d.Surface != shell.Left && d.Surface != shell.Right {
+			continue
+		}
+		y, text := r.Body.Half(d.From, 400)+40, 190.0
+		if d.Surface == shell.Left {
+			y, text = -y, -80
+		}
+		return []draw.Mark{
+			draw.Stroke(draw.PenRib, draw.Line(at.At(d.From, y), at.At(d.To, y))),
+			draw.Lettering{Text: "side door", At: at.At((d.From+d.To)/2, y+text), Anchor: draw.Middle, Ink: draw.InkQuiet},
+		}
+	}
+	return nil
 }
 
 // seenFromAbove are the things that stand inside the van, the lowest first.
