@@ -58,6 +58,10 @@ var weightCases = []Case{
 		Patch: `{"vehicle": {"tyres": {"rear": {"made": "2016-05-02"}}}}`,
 		Finds: []string{"close weight.tyre.age /vehicle/tyres/rear"},
 	}, {
+		Name:  "A crate stands in the van that nobody has weighed",
+		Patch: `{"fittings": {"crate": {"found": "yes", "at": {"x": 1300, "y": "left"}, "size": {"x": 300, "y": 300, "z": 300}}}}`,
+		Finds: []string{"note weight.mass-unknown /fittings/crate"},
+	}, {
 		Name:  "A second weighing reads far more than was aboard",
 		Patch: `{"vehicle": {"weighed": {"half-way": {"date": "2026-05-16", "front": 1230, "rear": 920, "step": 20, "aboard": {"fuel": "50 %", "fittings": ["kitchen"]}}}}}`,
 		Finds: []string{"close weight.weighing.off /vehicle/weighed/half-way"},

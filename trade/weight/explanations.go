@@ -44,6 +44,9 @@ var Explanations = []finding.Explanation{
 		Code: "weight.tyre.age", Meaning: "Two tyres are more than six years old; from nine years on they are due.",
 		Why: "Rubber hardens standing as well as rolling, whatever the tread.", Clear: "Have them inspected yearly; replace them by about ten years.",
 	}, {
+		Code: "weight.mass-unknown", Meaning: "Something stands in the van of which nobody knows how heavy it is.",
+		Why: "It counts as nothing, so every sum is too low.", Clear: "Weigh it, or write a guess with its spread.",
+	}, {
 		Code: "weight.weighing.off", Meaning: "A weighbridge read something else than the guesses and their spreads allow.",
 		Why: "Something aboard is missing from the list, or a guess is far off, and every figure rests on it.", Clear: "Go through what was aboard that day; weigh the doubtful thing by itself.",
 	},

@@ -2,6 +2,7 @@ package weight
 
 import (
 	"fmt"
+	"strings"
 
 	"tumblehome/trade/finding"
 )
@@ -85,6 +86,30 @@ func (r *Result) overRoof() []finding.Finding {
 		Measured: &finding.Measure{Value: mass, Unit: "kg"},
 		Limit:    &finding.Measure{Value: limit, Unit: "kg"},
 		Source:   roofSource,
+	}}
+}
+
+// weightless names what stands in the van and weighs nothing in the sums, since nobody said how heavy it is.
+func (r *Result) weightless() []finding.Finding {
+	var about, names []string
+	for _, l := range r.in.Lines {
+		if l.Group == "fitting" && l.Guess && l.Mass == 0 {
+			about = append(about, l.Pointer)
+			names = append(names, thingName(l.Pointer))
+		}
+	}
+	if len(about) == 0 {
+		return nil
+	}
+	title := fmt.Sprintf("nobody knows how heavy the %s is", names[0])
+	if len(names) > 1 {
+		title = fmt.Sprintf("nobody knows how heavy %d things are", len(names))
+	}
+	return []finding.Finding{{
+		Code: "weight.mass-unknown", Severity: finding.Note, About: about, Title: title,
+		Words:    fmt.Sprintf("Nothing is counted for it until its mass is written down: %s. A guess with a spread is better than nothing.", strings.Join(names, ", ")),
+		Measured: &finding.Measure{Value: float64(len(about)), Unit: "1"},
+		Source:   finding.Source{Text: "habit of weight lists: no line without a mass", Sure: finding.Practice},
 	}}
 }
 
