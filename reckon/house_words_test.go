@@ -69,3 +69,21 @@ func TestExplanationsSpeakTheWordsOfABuilder(t *testing.T) {
 		}
 	}
 }
+
+func TestAssumptionsSpeakTheWordsOfABuilder(t *testing.T) {
+	eachBuild(t, func(t *testing.T, b tried) {
+		for _, s := range b.Places.Assumed {
+			if wrong := amiss(s); wrong != "" {
+				t.Errorf("an assumption %s: %s", wrong, s)
+			}
+		}
+		for _, f := range b.Figures {
+			w, _ := b.Working(f.Code)
+			for _, l := range w.Lines {
+				if wrong := amiss(l.From.Assumption); wrong != "" {
+					t.Errorf("%s, line %q, assumes what %s: %s", f.Code, l.Label, wrong, l.From.Assumption)
+				}
+			}
+		}
+	})
+}
