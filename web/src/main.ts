@@ -22,4 +22,7 @@ keyboard.begin();
 flags.begin();
 forms.begin();
 opens.begin();
-listen({ news: (bulletin) => void refresh(bulletin.revision), stale: () => void check() });
+listen({
+	news: (bulletin) => void (bulletin.stages.includes("remedies") ? check(bulletin.revision) : refresh(bulletin.revision)),
+	stale: () => void check(),
+});

@@ -34,8 +34,9 @@ export async function refresh(revision: number): Promise<void> {
 	await Promise.all(all().map((region) => bring(region, newest())));
 }
 
-/** Asks for every region again, as after a sleep: what has not changed costs a line. */
-export async function check(): Promise<void> {
+/** Asks for every region again, as after a sleep or when more of a revision has been worked out: what has not changed costs a line. */
+export async function check(revision = newest()): Promise<void> {
+	document.body.dataset["revision"] = String(Math.max(revision, newest()));
 	await Promise.all(all().map((region) => {
 		stateOf(region).revision = -1;
 		return bring(region, newest());
