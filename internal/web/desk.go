@@ -35,6 +35,7 @@ type state struct {
 	Rows     *catalogue.Catalogue // the built-in rows under the document's own
 	*reckon.Reckoning
 	Said       string // what the last change moved, in a sentence
+	trials     *trials
 	Undo, Redo bool
 }
 
@@ -73,6 +74,7 @@ func (d *desk) renew(ctx context.Context) error {
 	}
 	d.now.Store(next)
 	d.news.tell(bulletin{Revision: revision.N, Stages: stagesAtHand})
+	go d.tryRemedies(next)
 	return nil
 }
 
@@ -119,7 +121,7 @@ func (d *desk) at(ctx context.Context, n int) (*state, error) {
 }
 
 func (d *desk) stateOf(revision store.Revision, doc *build.Document, day quantity.Date) *state {
-	return &state{Revision: revision, Doc: doc, Node: build.Encode(doc), Day: day, Rows: d.rows.Overlay(doc.Catalogue), Reckoning: d.reckon(doc, day)}
+	return &state{trials: &trials{}, Revision: revision, Doc: doc, Node: build.Encode(doc), Day: day, Rows: d.rows.Overlay(doc.Catalogue), Reckoning: d.reckon(doc, day)}
 }
 
 // tried is a document that is not saved, and what would follow from it.

@@ -25,9 +25,9 @@ type Tried struct {
 
 // Worker tries proposals on one reckoning.
 type Worker struct {
-	Machine *reckon.Machine
-	Rows    build.RowSource
-	Today   quantity.Date
+	Reckon func(*build.Document, quantity.Date) *reckon.Reckoning // (*reckon.Machine).Reckon
+	Rows   build.RowSource
+	Today  quantity.Date
 }
 
 // Try tries every proposal of a finding, in order. A proposal that makes no sound document is left out.
@@ -50,7 +50,7 @@ func (w Worker) try(r *reckon.Reckoning, f finding.Finding, p finding.Proposal) 
 	if err != nil {
 		return Tried{}, false
 	}
-	after := w.Machine.Reckon(doc, w.Today)
+	after := w.Reckon(doc, w.Today)
 	difference := reckon.Compare(r, after)
 	left, still := find(after.Findings, f)
 	t := Tried{Proposal: p, Moves: difference.Changes, Brings: difference.Appeared}

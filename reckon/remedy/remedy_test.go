@@ -24,8 +24,8 @@ func reckoned(t *testing.T, name string) (remedy.Worker, *reckon.Reckoning) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	w := remedy.Worker{Machine: reckon.NewMachine(), Rows: catalogue.Builtin(), Today: quantity.Date{}}
-	return w, w.Machine.Reckon(doc, w.Today)
+	w := remedy.Worker{Reckon: reckon.NewMachine().Reckon, Rows: catalogue.Builtin(), Today: quantity.Date{}}
+	return w, w.Reckon(doc, w.Today)
 }
 
 func found(t *testing.T, r *reckon.Reckoning, code string) finding.Finding {
