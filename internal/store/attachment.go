@@ -101,9 +101,8 @@ func (s *Store) attach(ctx context.Context, a Attachment, pieces [][]byte) error
 
 // insertAttachment writes an attachment in pieces.
 func insertAttachment(ctx context.Context, tx *sql.Tx, a Attachment, pieces [][]byte) error {
-	made := a.Made.Format(time.RFC3339Nano)
 	_, err := tx.ExecContext(ctx, "INSERT INTO attachment (id, name, kind, made, size, digest, seal) VALUES (?, ?, ?, ?, ?, ?, ?)",
-		a.ID, a.Name, a.Kind, made, a.Size, a.digest, a.sealed(made))
+		a.ID, a.Name, a.Kind, a.made(), a.Size, a.digest, a.sealed(a.made()))
 	if err != nil {
 		return err
 	}
@@ -118,6 +117,8 @@ func insertPieces(ctx context.Context, tx *sql.Tx, id string, pieces [][]byte) e
 	}
 	return nil
 }
+
+func (a Attachment) made() string { return a.Made.Format(time.RFC3339Nano) }
 
 func (a Attachment) sealed(made string) string {
 	w := digester{sha256.New()}

@@ -4,8 +4,6 @@ import (
 	"context"
 	"crypto/rand"
 	"database/sql"
-	"errors"
-	"io/fs"
 	"os"
 	"path/filepath"
 
@@ -72,10 +70,14 @@ func unfinishedName(path string) string {
 
 // discard takes an unfinished file away, if it is still there.
 func discard(unfinished string) {
-	for _, part := range []string{"", "-wal", "-shm", "-journal"} {
-		if err := os.Remove(unfinished + part); err != nil && !errors.Is(err, fs.ErrNotExist) {
-			continue // it is in nobody's way
-		}
+	_ = os.Remove(unfinished) // if it can not be removed it is in nobody's way
+	discardLog(unfinished)
+}
+
+// discardLog takes away what reading an unfinished file has left beside it.
+func discardLog(unfinished string) {
+	for _, part := range []string{"-wal", "-shm", "-journal"} {
+		_ = os.Remove(unfinished + part)
 	}
 }
 

@@ -67,3 +67,12 @@ func Lengthen(path string, revisions int, o Options) error {
 	})
 	return firstError(err, s.Close())
 }
+
+// MigrateAndStop brings a file up to date as Open does and gives back what to call to close it: until then all of it is in the log.
+func MigrateAndStop(path string, o Options) (stop func() error, err error) {
+	db, err := o.connect(path, toOwn)
+	if err != nil {
+		return nil, err
+	}
+	return db.Close, migrate(context.Background(), db, 0)
+}

@@ -11,6 +11,18 @@ import (
 // Open opens an existing file, checks that it is sound and reads its newest revision. A file that fails the check is not written to. A
 // file of an older format is copied and brought up to date. A file that can not be written to is opened all the same, and Barred says so.
 func Open(ctx context.Context, path string, options Options) (*Store, error) {
+	s, err := unopened(ctx, path, options)
+	if err != nil {
+		return nil, err
+	}
+	if err := s.open(ctx); err != nil {
+		return nil, firstError(because(err, "It was not opened."), s.Close())
+	}
+	return s, nil
+}
+
+// unopened is a store of a file that is there and looks like a build.
+func unopened(ctx context.Context, path string, options Options) (*Store, error) {
 	if err := look(ctx, path, options); err != nil {
 		return nil, err
 	}
@@ -18,18 +30,11 @@ func Open(ctx context.Context, path string, options Options) (*Store, error) {
 	if err != nil {
 		return nil, because(err, "It was not opened.")
 	}
-	s := &Store{path: whole, options: options}
-	if err := s.open(ctx); err != nil {
-		return nil, firstError(because(err, "It was not opened."), s.Close())
-	}
-	return s, nil
+	return &Store{path: whole, options: options}, nil
 }
 
 func (s *Store) open(ctx context.Context) error {
-	if err := s.openReader(ctx); err != nil {
-		return err
-	}
-	format, err := formatOf(ctx, s.read, s.path)
+	format, err := s.openReader(ctx)
 	if err != nil {
 		return err
 	}
@@ -50,18 +55,28 @@ func (s *Store) open(ctx context.Context) error {
 	return s.openWriter(ctx)
 }
 
-// openReader opens the file for reading only: the check must not change a damaged file. Where not even the log beside it can be made,
-// the file is read alone.
-func (s *Store) openReader(ctx context.Context) (err error) {
+// openReader opens the file for reading only, since the check must not change a damaged file, and gives its format. Where not even the
+// log beside it can be made, the file is read alone.
+func (s *Store) openReader(ctx context.Context) (format int, err error) {
 	if markedReadOnly(s.path) {
-		return s.openBarred(trouble(ErrReadOnly, "%s is marked read-only. It can be looked at, but nothing can be saved; copy it to another place to work on it.", s.path))
+		err = s.openBarred(trouble(ErrReadOnly, "%s is marked read-only. It can be looked at, but nothing can be saved; copy it to another place to work on it.", s.path))
+	} else {
+		err = s.openBesideLog(ctx)
 	}
+	if err != nil {
+		return 0, err
+	}
+	return formatOf(ctx, s.read, s.path)
+}
+
+func (s *Store) openBesideLog(ctx context.Context) (err error) {
 	if s.read, err = s.options.connect(s.path, toRead); err != nil {
 		return err
 	}
 	var tables int
 	err = s.read.QueryRowContext(ctx, "SELECT count(*) FROM sqlite_schema").Scan(&tables)
-	if trouble := because(err, ""); errors.Is(trouble, ErrReadOnly) {
+	why := because(err, "")
+	if errors.Is(why, ErrReadOnly) || errors.Is(why, ErrFull) || errors.Is(why, ErrDisk) {
 		if err := s.read.Close(); err != nil {
 			return err
 		}
@@ -71,8 +86,9 @@ func (s *Store) openReader(ctx context.Context) (err error) {
 }
 
 func (s *Store) notWritable(cause error) error {
-	return &Trouble{Kind: ErrReadOnly, Cause: cause,
-		Says: s.path + " or the folder it lies in can not be written to. It can be looked at, but nothing can be saved; copy it to another place to work on it."}
+	kind, says := kindOf(cause)
+	return &Trouble{Kind: kind, Cause: cause,
+		Says: says + " The build " + s.path + " can be looked at, but nothing can be saved. Open it again when that has changed, or copy it to another place to work on it."}
 }
 
 func markedReadOnly(path string) bool {

@@ -66,6 +66,15 @@ func because(err error, kept string) error {
 	return &Trouble{Kind: kind, Says: says + " " + kept, Cause: err}
 }
 
+// also adds a sentence to trouble, and makes trouble of what can be.
+func also(err error, says string) error {
+	var already *Trouble
+	if !errors.As(err, &already) {
+		return because(err, says)
+	}
+	return &Trouble{Kind: already.Kind, Says: already.Says + " " + says, Cause: already.Cause}
+}
+
 func kindOf(err error) (kind error, says string) {
 	var failed *sqlite.Error
 	switch {

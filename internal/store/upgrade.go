@@ -32,7 +32,7 @@ func migrationNames() []string {
 // open. A power cut leaves the old file or the new one.
 func (s *Store) upgrade(ctx context.Context, format int) error {
 	if s.barred != nil {
-		return &Trouble{Kind: ErrReadOnly, Cause: s.barred, Says: fmt.Sprintf("%s is of an older format and can not be brought up to date where it is. Copy it to another place and open it there.", s.path)}
+		return &Trouble{Kind: ErrReadOnly, Cause: s.barred, Says: fmt.Sprintf("%s is of an older format and was not brought up to date, since it can not be written to. It was left as it is; copy it to another place and open it there.", s.path)}
 	}
 	if err := integrity(ctx, s.read, "integrity_check"); err != nil {
 		return err
@@ -114,7 +114,7 @@ func sealHistory(ctx context.Context, tx *sql.Tx) error {
 	}
 	_, node, err := wholeBefore(ctx, tx, 1)
 	if err != nil {
-		return err
+		return damagedAt(1, err)
 	}
 	seal := ""
 	for n := 1; n <= last; n++ {
