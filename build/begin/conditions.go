@@ -14,6 +14,9 @@ func (a Answers) conditions() []string {
 	}
 	holds := append([]string{height}, a.Wishes...)
 	holds = append(holds, numbers[min(len(a.sleepers()), len(numbers))-1])
+	if a.length()-a.measure().long < tight {
+		holds = append(holds, "tight")
+	}
 	if a.measure().long <= a.across() {
 		return append(holds, "wide")
 	}

@@ -20,7 +20,11 @@
 //	$long   length of a bed: the tallest sleeper, 15 for lying, 100 for feet and pillow (catalogue/people)
 //	$wide   width of a bed for all who share it
 //	$pull   how far a bed pulls out to be so wide
+//	$broad  the same for a bed that is always made, never below 900
 //	$bunk   length of a bunk for the third and fourth
+//	$half   half the width between the wheel arches, less a little
+//	$low    height of a low van's seat beneath slats and cushion, so that the tallest can sit
+//	$seat   the same beneath a cushion alone
 //	$solo   width of a bed for one
 //
 // They are drawn for a side door on the right and mirrored where it is on the left. The people one, two, three, four stand for the

@@ -22,7 +22,7 @@ var files embed.FS
 //	  low and toilet: …
 //
 // A condition is one word or several joined by "and": a height (low, middling, high), a wish, wide or narrow (whether the tallest
-// can lie across), how many sleep (one to four).
+// can lie across), tight (little length is left beside a bed lengthwise), how many sleep (one to four).
 type fragment struct {
 	title, says, suits string
 	sleeps             int

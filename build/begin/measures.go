@@ -11,13 +11,21 @@ import (
 
 // Allowances of the starting arrangements [mm]: common practice, no source.
 const (
-	sideLoss  = 45.0 // what one side's lining takes from the width at the knee
-	usualBunk = 1500 // length of a bunk for nobody in particular
-	narrows   = 0.94 // share of that width that is left at the rear doors
+	sideLoss        = 45.0        // what one side's lining takes from the width at the knee
+	usualBunk       = 1300        // length of a bunk for nobody in particular
+	leastBroad      = 900         // width of a bed that is always made, for one
+	archGap         = 15          // to each wheel arch of a bed between them
+	tight           = 1000        // what is left of the length beside a bed lengthwise, below which a galley holds no fridge and two cans
+	linedHeight     = 50          // what floor and roof of a low van's lining take
+	padding         = 95          // slats of 50 and a cushion of 60, pressed
+	cushioned       = 50          // what a seat without slats may be higher
+	slumped         = 35          // sitting slumped is lower by this
+	lowest, highest = 60.0, 130.0 // of a low seat beneath its slats
+	narrows         = 0.94        // share of that width that is left at the rear doors
 )
 
 // measures are the words that an arrangement may use for lengths that follow from the sleepers.
-type measures struct{ long, wide, solo, pull, bunk quantity.Length }
+type measures struct{ long, wide, broad, solo, pull, bunk, half, low, seat quantity.Length }
 
 // measure works the words out. A bed for several is as wide as the first two need side by side.
 func (a Answers) measure() measures {
@@ -34,8 +42,15 @@ func (a Answers) measure() measures {
 		m.long = max(m.long, upToFive(b.LyingLength()))
 		m.solo = max(m.solo, upToFive(b.BedWidth()))
 	}
+	m.half = downToFive(orElse(a.Readings.Arches, a.body().Arches)/2 - archGap)
 	m.wide = upToFive(people.SideBySide(bodies...))
+	if a.isLow() { // there the bed lies between the arches
+		m.wide = min(m.wide, 2*m.half)
+	}
+	m.broad = max(m.wide, leastBroad)
 	m.pull = max(m.wide-m.solo, 0)
+	m.low = a.lowSeat()
+	m.seat = m.low + cushioned
 	if m.bunk == 0 {
 		m.bunk = usualBunk
 	}
@@ -47,12 +62,31 @@ func (a Answers) across() quantity.Length {
 	return narrows*orElse(a.Readings.Knee, a.body().Knee) - 2*sideLoss
 }
 
+// lowSeat is how high a seat in a low van may be beneath its slats and cushion, so that the tallest can sit on it at least slumped.
+func (a Answers) lowSeat() quantity.Length {
+	under := orElse(a.Readings.Height, a.body().Height) - linedHeight - padding + slumped
+	seat := quantity.Length(highest)
+	for _, s := range a.sleepers() {
+		seat = min(seat, downToFive(under-people.Of(s.Stature).SittingHeadroom()))
+	}
+	return max(seat, lowest)
+}
+
+func (a Answers) isLow() bool {
+	_, height := class(a.body().ID)
+	return height == "low"
+}
+
+func downToFive(l quantity.Length) quantity.Length {
+	return quantity.Length(5 * math.Floor(float64(l)/5))
+}
+
 func upToFive(l quantity.Length) quantity.Length { return quantity.Length(5 * math.Ceil(float64(l)/5)) }
 
 // put writes the measures where an arrangement has their words.
 func (m measures) put(n *tree.Node) *tree.Node {
-	words := strings.NewReplacer("$long", m.long.String(), "$wide", m.wide.String(), "$solo", m.solo.String(),
-		"$pull", m.pull.String(), "$bunk", m.bunk.String())
+	words := strings.NewReplacer("$long", m.long.String(), "$wide", m.wide.String(), "$broad", m.broad.String(), "$solo", m.solo.String(),
+		"$pull", m.pull.String(), "$bunk", m.bunk.String(), "$half", m.half.String(), "$low", m.low.String(), "$seat", m.seat.String())
 	return eachScalar(n, words.Replace)
 }
 

@@ -1,0 +1,46 @@
+package begin_test
+
+import (
+	"strings"
+	"testing"
+
+	"tumblehome/build/begin"
+	"tumblehome/quantity"
+	"tumblehome/reckon"
+	"tumblehome/trade/finding"
+)
+
+// The arrangements follow the readings and the sleepers. In a low van somebody may still be too tall to sit upright: that is so, and said.
+func TestArrangementsFollowReadingsAndSleepers(t *testing.T) {
+	fittings := []string{"toilet", "heating", "fridge"}
+	for _, c := range []struct {
+		name     string
+		along    quantity.Length // longer than typical
+		across   quantity.Length // wider and higher
+		wishes   []string
+		sleepers []begin.Sleeper
+	}{
+		{"a van a little smaller than its outline", -100, -40, fittings, nil},
+		{"a van a little larger", 100, 40, fittings, nil},
+		{"one of 1800 alone", 0, 0, fittings, []begin.Sleeper{{"tom", 1800}}},
+		{"two short people", 0, 0, fittings, []begin.Sleeper{{"ann", 1550}, {"tom", 1600}}},
+		{"two tall people", 0, 0, nil, []begin.Sleeper{{"ann", 1800}, {"tom", 1900}}},
+	} {
+		for _, b := range begin.Bodies() {
+			a := begin.Answers{Body: b.ID, Rules: "gb", Wishes: c.wishes, Sleepers: c.sleepers, Readings: begin.Readings{Length: ptr(b.Length + c.along),
+				Knee: ptr(b.Knee + c.across), Arches: ptr(b.Arches + c.across), Height: ptr(b.Height + c.across), DoorWidth: ptr(b.DoorWidth + 2*c.across)}}
+			for _, o := range begin.Offers(a) {
+				a.Arrangement = o.ID
+				if c.sleepers == nil {
+					a.Sleepers = usual(o.Sleeps)
+				}
+				for _, f := range reckon.NewMachine().Reckon(document(t, a), quantity.Date{}).Findings {
+					low := strings.HasSuffix(b.ID, "-low") && f.Code == "fit.headroom.sit"
+					if f.Severity >= finding.Fault && !low {
+						t.Errorf("%s: %s %s: %s", c.name, b.ID, o.ID, f.Title)
+					}
+				}
+			}
+		}
+	}
+}
