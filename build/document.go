@@ -50,6 +50,7 @@ type Build struct {
 
 // Person is somebody who sleeps, sits or works here.
 type Person struct {
+	Called  string                         `doc:"called" says:"plain name, if the id does not say it"`
 	Stature quantity.Length                `doc:"stature,need" range:"400..2300" says:"height without shoes"`
 	Mass    quantity.Spread[quantity.Mass] `doc:"mass,need" range:"2..250" says:"mass with clothes"`
 	Free    map[string]quantity.Duration   `doc:"free" keys:"weekday" says:"hours free for the build, by weekday"`

@@ -61,8 +61,9 @@ func (r *reader) modes(doc *Document) {
 	for _, mode := range SortedKeys(doc.Modes) {
 		take := doc.Modes[mode].Take
 		for _, id := range SortedKeys(take) {
-			f, position := doc.Fittings[id], take[id]
-			if _, known := f.Positions[position]; known || position == "rest" {
+			f, read := doc.Fittings[id]
+			position := take[id]
+			if _, known := f.Positions[position]; known || position == "rest" || !read { // what was not read is said elsewhere
 				continue
 			}
 			names := append(SortedKeys(f.Positions), "rest")

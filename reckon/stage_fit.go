@@ -32,7 +32,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 func (w *stages) statures() []fit.Person {
 	var out []fit.Person
 	for _, id := range build.SortedKeys(w.doc.People) {
-		out = append(out, fit.Person{ID: id, Stature: w.doc.People[id].Stature.Float()})
+		out = append(out, fit.Person{ID: id, Name: w.doc.People[id].Called, Stature: w.doc.People[id].Stature.Float()})
 	}
 	return out
 }

@@ -106,7 +106,7 @@ func heights(rule *build.AxisRule) (from, to *quantity.Length) {
 // material is what the lining needs to know of one.
 func material(name string, rows *catalogue.Catalogue) lining.Material {
 	m, _ := rows.Material(name)
-	return lining.Material{ID: name, Kind: layerKind(m), Thick: m.Thick, Wide: m.Wide, PerArea: m.PerArea, PerLength: m.PerLength,
+	return lining.Material{ID: name, Name: m.Title, Kind: layerKind(m), Thick: m.Thick, Wide: m.Wide, PerArea: m.PerArea, PerLength: m.PerLength,
 		Spread: quantity.Share(m.Spread / math.Sqrt(7))} // the standard deviation of an even PERT guess
 }
 

@@ -20,7 +20,11 @@ func fittingLines(things map[string]thing, where *arrangement.Result, rows *cata
 		if s.Off {
 			continue
 		}
-		g := massOf(s.ID, t, sides(where.Find(s.ID).Box), rows)
+		size := t.size // of what has no place yet
+		if rest := where.Find(s.ID); rest.Placed() {
+			size = sides(rest.Box)
+		}
+		g := massOf(s.ID, t, size, rows)
 		lines = append(lines, g.line("/fittings/"+s.ID, t.Buy, "fitting", s.Middle, isFitted(t.Fitted, today)))
 	}
 	return lines

@@ -56,7 +56,7 @@ func printFindings(out io.Writer, r *reckon.Reckoning) error {
 
 func writeFinding(text *strings.Builder, f finding.Finding) {
 	fmt.Fprintf(text, "%-9s %s (%s)\n", f.Severity, f.Title, f.Code)
-	for _, sentence := range []string{f.Words, f.Caution} {
+	for _, sentence := range []string{f.Words, f.Caution, lived(f)} {
 		if sentence != "" {
 			fmt.Fprintf(text, "          %s\n", sentence)
 		}
@@ -64,6 +64,14 @@ func writeFinding(text *strings.Builder, f finding.Finding) {
 	for _, p := range f.Proposals {
 		fmt.Fprintf(text, "          untried: %s\n", p.Words)
 	}
+}
+
+// lived says why the builder lives with a finding, if so.
+func lived(f finding.Finding) string {
+	if f.Accepted == "" {
+		return ""
+	}
+	return "accepted, because: " + f.Accepted
 }
 
 func printJSON(out io.Writer, value any) error {

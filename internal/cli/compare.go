@@ -66,16 +66,16 @@ func noAlternative(doc *build.Document, id string) error {
 
 func printDifference(out io.Writer, d reckon.Difference) error {
 	var text strings.Builder
-	for _, c := range d.Changes {
-		if words.Moved(c) {
-			fmt.Fprintln(&text, words.Change(c))
-		}
-	}
 	for _, f := range d.Appeared {
 		fmt.Fprintf(&text, "appears: %s: %s (%s)\n", f.Severity, f.Title, f.Code)
 	}
 	for _, f := range d.Cleared {
 		fmt.Fprintf(&text, "cleared: %s: %s (%s)\n", f.Severity, f.Title, f.Code)
+	}
+	for _, c := range d.Changes {
+		if words.Moved(c) {
+			fmt.Fprintln(&text, words.Change(c))
+		}
 	}
 	if text.Len() == 0 {
 		text.WriteString("Nothing differs that a builder would notice.\n")

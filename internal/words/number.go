@@ -42,10 +42,15 @@ func Amount(value float64, unit string) string {
 	return withUnit(plain(Round(value, unit), steps[unit].decimals), unit)
 }
 
-// Near writes a value beside its limit: rounded, but finer when rounding would hide on which side of the limit it stands.
+// near is how close to its limit, as a part of it, a value is written finer.
+const near = 0.015
+
+// Near writes a value beside its limit: rounded, but finer close to it, where rounding could hide on which side of the limit it
+// stands.
 func Near(value, limit float64, unit string) string {
 	rounded := Round(value, unit)
-	if (value > limit) == (rounded > limit) && (value < limit) == (rounded < limit) {
+	sameSide := (value > limit) == (rounded > limit) && (value < limit) == (rounded < limit)
+	if sameSide && math.Abs(value-limit) > near*math.Abs(limit) {
 		return Amount(value, unit)
 	}
 	return Fine(value, unit)

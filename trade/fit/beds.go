@@ -88,7 +88,7 @@ func (w *worker) bedLength(b berth) {
 	need, least := float64(body.LyingLength()), b.person.Stature+people.Lying
 	bed := w.in.Fittings[b.bed]
 	w.show(working.Figure{
-		Code: "fit.bed.length." + b.person.ID, Value: length, Unit: "mm", Label: "Length of the bed for " + b.person.ID,
+		Code: "fit.bed.length." + b.person.ID, Value: length, Unit: "mm", Label: "Length of the bed for " + b.person.name(),
 		Limit: &need, Least: true, Words: w.name(b.bed) + ", " + b.mode.Name,
 	}, working.Working{
 		Formula: "needed = stature + 15 + 100", Source: bodySource,
@@ -104,14 +104,14 @@ func (w *worker) bedLength(b berth) {
 	out := finding.Finding{
 		Code: "fit.bed.length", Severity: finding.Close, Mode: b.mode.Name,
 		About: []string{pointer("people", b.person.ID), pointer("fittings", bed.ID)},
-		Title: fmt.Sprintf("The bed is short for %s", b.person.ID),
+		Title: fmt.Sprintf("The bed is short for %s", b.person.name()),
 		Words: fmt.Sprintf("It is %s long. Lying down %s is about %s; with feet and pillow %s is comfortable, so it is %s short of that.",
-			about(length), b.person.ID, about(least), about(need), about(need-length)),
+			about(length), b.person.name(), about(least), about(need), about(need-length)),
 		Measured: mm(length), Limit: mm(need), Source: bodySource, Proposals: w.longer(b, need-length),
 	}
 	if length < least {
 		out.Severity = finding.Fault
-		out.Title = fmt.Sprintf("The bed is shorter than %s", b.person.ID)
+		out.Title = fmt.Sprintf("The bed is shorter than %s", b.person.name())
 	}
 	w.find(out)
 }

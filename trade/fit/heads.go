@@ -157,7 +157,7 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 	have, need := s.under-top+pressed, float64(people.Of(quantity.Length(p.Stature)).SittingHeadroom())
 	seat := w.in.Fittings[s.at]
 	w.show(working.Figure{
-		Code: "fit.headroom.sit." + p.ID, Value: have, Unit: "mm", Label: "Headroom sitting, " + p.ID, Limit: &need, Least: true,
+		Code: "fit.headroom.sit." + p.ID, Value: have, Unit: "mm", Label: "Headroom sitting, " + p.name(), Limit: &need, Least: true,
 		Words: w.name(s.at) + ", " + s.mode,
 	}, working.Working{
 		Formula: "headroom = what is overhead - (top of the seat - how far it is pressed)", Source: sitSource,
@@ -176,14 +176,14 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 	out := finding.Finding{
 		Code: "fit.headroom.sit", Severity: finding.Fault, Mode: s.mode,
 		About: []string{pointer("fittings", seat.ID), pointer("people", p.ID)},
-		Title: fmt.Sprintf("%s cannot sit upright on %s", p.ID, w.name(s.at)),
+		Title: fmt.Sprintf("%s cannot sit upright on %s", p.name(), w.name(s.at)),
 		Words: fmt.Sprintf("Over the seat there is %s; sitting upright takes about %s. Lower the seat by %s, or sit leaning.",
 			about(have), about(need), about(need-have)),
 		Measured: mm(have), Limit: mm(need), Source: sitSource,
 	}
 	if need-have <= slump {
 		out.Severity = finding.Close
-		out.Title = fmt.Sprintf("%s can only sit slumped on %s", p.ID, w.name(s.at))
+		out.Title = fmt.Sprintf("%s can only sit slumped on %s", p.name(), w.name(s.at))
 	}
 	w.find(out)
 }

@@ -56,6 +56,7 @@ type Standing struct {
 // Person is one who lives aboard.
 type Person struct {
 	ID      string
+	Name    string  // what they are called; the id stands in
 	Stature float64 // [mm]
 }
 
@@ -74,4 +75,11 @@ type Opening struct {
 	X, Y, Z [2]float64 // extents; the axis it goes through is not used
 	Door    bool
 	WayOut  bool // opens from inside without tools
+}
+
+func (p Person) name() string {
+	if p.Name != "" {
+		return p.Name
+	}
+	return p.ID
 }

@@ -97,10 +97,10 @@ func (w *worker) reportStanding(p Person, s spot) {
 		pointers = append(pointers, pointer("fittings", w.in.Fittings[s.at].ID))
 	}
 	w.show(working.Figure{
-		Code: "fit.headroom.stand." + p.ID, Value: have, Unit: "mm", Label: "Headroom standing, " + p.ID, Limit: &need, Least: true, Words: words,
+		Code: "fit.headroom.stand." + p.ID, Value: have, Unit: "mm", Label: "Headroom standing, " + p.name(), Limit: &need, Least: true, Words: words,
 	}, working.Working{
 		Formula: "headroom = what is overhead - floor", Source: standSource,
-		Notes: []string{fmt.Sprintf("In shoes %s is %.0f mm; about %.0f is comfortable.", p.ID, need, need+people.Clearance)},
+		Notes: []string{fmt.Sprintf("In shoes %s is %.0f mm; about %.0f is comfortable.", p.name(), need, need+people.Clearance)},
 		Lines: []working.Line{
 			{Symbol: "r", Label: "what is overhead", Value: s.under, Unit: "mm", Sum: fmt.Sprintf("at x %.0f, y %.0f", s.x, s.y), From: working.Origin{Here: true}},
 			{Symbol: "f", Label: "finished floor", Value: floor, Unit: "mm", From: working.Origin{Pointer: "/lining/floor"}},
@@ -113,7 +113,7 @@ func (w *worker) reportStanding(p Person, s spot) {
 	}
 	w.find(finding.Finding{
 		Code: "fit.headroom.stand", Severity: finding.Note, About: pointers,
-		Title: fmt.Sprintf("%s stoops %s", p.ID, words),
+		Title: fmt.Sprintf("%s stoops %s", p.name(), words),
 		Words: fmt.Sprintf("There is %s between floor and roof, %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
 			about(have), about(need-have), p.ID),
 		Measured: mm(have), Limit: mm(need), Source: standSource,

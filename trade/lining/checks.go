@@ -87,10 +87,10 @@ func (l *laid) unknownMaterials() []finding.Finding {
 		for _, f := range l.fields[surface] {
 			for _, layer := range f.layers {
 				if layer.thick() <= 0 {
-					note("lining.thickness-unknown", layer.Pointer, "Nobody knows how thick "+layer.Of.ID+" is", "It takes no room in the drawings until its thickness is given.")
+					note("lining.thickness-unknown", layer.Pointer, "Nobody knows how thick "+layer.Of.name()+" is", "It takes no room in the drawings until its thickness is given.")
 				}
 				if layer.Of.PerArea <= 0 && layer.Of.PerLength <= 0 && layer.Weighed == nil {
-					note("lining.mass-unknown", layer.Pointer, "Nobody knows how heavy "+layer.Of.ID+" is", "It weighs nothing in the sums until its mass is given.")
+					note("lining.mass-unknown", layer.Pointer, "Nobody knows how heavy "+layer.Of.name()+" is", "It weighs nothing in the sums until its mass is given.")
 				}
 			}
 		}
@@ -153,7 +153,7 @@ func (l *laid) slack(surface string) []finding.Finding {
 		}
 		if span > boardSpan {
 			found = append(found, finding.Finding{Code: "lining.board-slack", Severity: finding.Note, About: []string{layer.Pointer},
-				Title:    fmt.Sprintf("%s goes %.0f mm from rib to rib on the %s without a batten", layer.Of.ID, math.Round(span/5)*5, surface),
+				Title:    fmt.Sprintf("%s goes %.0f mm from rib to rib on the %s without a batten", layer.Of.name(), math.Round(span/5)*5, surface),
 				Words:    fmt.Sprintf("The widest is %s. Boards of 3.6 to 6 mm want a batten every 300 to 400 mm, or they drum and bulge.", where),
 				Measured: &finding.Measure{Value: span, Unit: "mm"}, Limit: &finding.Measure{Value: boardSpan, Unit: "mm"}, Source: practice})
 		}

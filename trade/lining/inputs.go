@@ -87,6 +87,7 @@ const (
 // Material is what is laid.
 type Material struct {
 	ID        string
+	Name      string // plain; the id stands in
 	Kind      Kind
 	Thick     quantity.Length    // 0 is not known
 	Wide      quantity.Length    // of a batten
@@ -123,4 +124,11 @@ type Layer struct {
 type Battens struct {
 	Of    Material
 	Every quantity.Length // middle to middle
+}
+
+func (m Material) name() string {
+	if m.Name != "" {
+		return m.Name
+	}
+	return m.ID
 }

@@ -166,7 +166,7 @@ func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 func kg(v float64) string {
 	s := fmt.Sprintf("%.0f", abs(v))
 	if n := len(s); n > 3 {
-		s = s[:n-3] + " " + s[n-3:]
+		s = s[:n-3] + "\u202f" + s[n-3:]
 	}
 	if v < -0.5 {
 		s = "−" + s

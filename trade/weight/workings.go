@@ -27,7 +27,9 @@ func (r *Result) showLoad(a axis, on On) working.Working {
 	}
 	bare := r.showBare(a, &w)
 	w.Lines = append(w.Lines, working.Line{Symbol: symbolOf(a) + "₀", Label: "the bare van, tank empty", Value: bare, Unit: "kg", From: here()})
-	on.cargo.each(func(l takeoff.Line) { w.Lines = append(w.Lines, r.contribution(a, l, 1)) })
+	for _, l := range together(on.cargo) {
+		w.Lines = append(w.Lines, r.contribution(a, l, 1))
+	}
 	load := a.pick(on)
 	if load.moved != 0 {
 		w.Lines = append(w.Lines, working.Line{
@@ -151,4 +153,28 @@ func (r *Result) showPayload(left float64) working.Working {
 		working.Line{Label: "less the driver", Value: -standardDriver, Unit: "kg", From: working.Origin{Assumption: "75 kg, as the regulation has it"}},
 		working.Line{Label: "left", Value: left, Unit: "kg", From: here()})
 	return w
+}
+
+// together joins what is of one thing and one material, such as a layer in all its bays, at the middle of its mass: its moment is the
+// same, and a reader can follow it.
+func together(c cargo) []takeoff.Line {
+	type same struct{ pointer, of string }
+	place := map[same]int{}
+	var out []takeoff.Line
+	c.each(func(l takeoff.Line) {
+		key := same{l.Pointer, l.Of}
+		i, met := place[key]
+		if !met || out[i].Mass+l.Mass == 0 {
+			place[key] = len(out)
+			out = append(out, l)
+			return
+		}
+		sum := out[i].Mass + l.Mass
+		for axis := range l.At {
+			out[i].At[axis] = (out[i].Mass*out[i].At[axis] + l.Mass*l.At[axis]) / sum
+		}
+		out[i].Mass = sum
+		out[i].Net += l.Net
+	})
+	return out
 }
