@@ -15,7 +15,7 @@ func Restore(ctx context.Context, backup, path string, o Options) (report Report
 		path = target
 	}
 	if report, err = Verify(ctx, backup, o); err != nil {
-		return report, "", err
+		return report, "", also(err, "That is the backup; try an older one.")
 	}
 	source, err := openToRead(ctx, backup, o)
 	if err != nil {

@@ -23,7 +23,7 @@ var ErrArchive = errors.New("this archive can not be read")
 // be a hundred times the archive: honest ones are nowhere near.
 const (
 	mostEntries   = 20_000
-	mostDirectory = 16 << 20 // bytes of the list of contents
+	mostDirectory = 4 << 20 // bytes of the list of contents
 	mostSwelling  = 100
 	mostLine      = 16 << 20 // bytes of one revision
 	mostRevisions = 200_000
