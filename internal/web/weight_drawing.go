@@ -25,9 +25,12 @@ func massDrawing(v view) templ.Component {
 	if o := vehicle.Overhang; o != nil {
 		from, to = front-o.Front.Float(), rear+o.Rear.Float()
 	}
+	columns := columnsOf(v)
+	for _, c := range columns { // a carrier at the rear stands out
+		from, to = math.Min(from, c.from), math.Max(to, c.from+columnLong)
+	}
 	scale := (to - from) / (massWide - 16)
 	at := func(x float64) float64 { return 8 + (x-from)/scale }
-	columns := columnsOf(v)
 	scene := draw.Scene{
 		Size: draw.Size{Width: massWide, Height: massTall}, Title: "Where the mass is",
 		Description: describeColumns(columns),

@@ -70,7 +70,6 @@ const dipper = "../../examples/dipper.yaml"
 
 // answer asks the handler itself, without a network.
 func (w *workshop) answer(r *http.Request) *httptest.ResponseRecorder {
-	w.t.Helper()
 	out := httptest.NewRecorder()
 	w.server.Handler().ServeHTTP(out, r)
 	return out

@@ -1,6 +1,9 @@
 package web_test
 
-import "net/url"
+import (
+	"net/url"
+	"strconv"
+)
 
 // form writes names and values as a form sends them.
 func form(pairs ...string) string {
@@ -10,3 +13,5 @@ func form(pairs ...string) string {
 	}
 	return values.Encode()
 }
+
+func count(n int) string { return strconv.Itoa(n) }
