@@ -63,7 +63,11 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 			}
 		}
 	}
-	found = slices.DeleteFunc(found, func(f foul) bool { return w.followsFrom(f, found) })
+	known := make(map[[2]int]bool, len(found))
+	for _, f := range found {
+		known[[2]int{f.a, f.b}] = true
+	}
+	found = slices.DeleteFunc(found, func(f foul) bool { return w.followsFrom(f, known) })
 	slices.SortFunc(found, func(f, g foul) int { return cmp.Or(cmp.Compare(f.a, g.a), cmp.Compare(f.b, g.b)) })
 	return found
 }
@@ -73,15 +77,11 @@ func (w *worker) belong(a, b int) bool {
 	return w.carries(a, b) || w.carries(b, a) || w.in.Fittings[a].Where != w.in.Fittings[b].Where
 }
 
-// followsFrom says whether a foul only repeats that what carries one of the two fouls the other.
-func (w *worker) followsFrom(f foul, all []foul) bool {
-	for _, g := range all {
-		if g == f {
-			continue
-		}
-		for _, pair := range [2][2]int{{g.a, g.b}, {g.b, g.a}} {
-			upA, upB := pair[0] == f.a || w.holds(pair[0], f.a), pair[1] == f.b || w.holds(pair[1], f.b)
-			if upA && upB {
+// followsFrom says whether a foul only repeats that what holds one of the two fouls the other.
+func (w *worker) followsFrom(f foul, known map[[2]int]bool) bool {
+	for _, a := range w.holders(f.a) {
+		for _, b := range w.holders(f.b) {
+			if (a != f.a || b != f.b) && known[[2]int{min(a, b), max(a, b)}] {
 				return true
 			}
 		}
@@ -89,9 +89,12 @@ func (w *worker) followsFrom(f foul, all []foul) bool {
 	return false
 }
 
-// holds says whether j stands inside i.
-func (w *worker) holds(i, j int) bool {
-	return w.in.Fittings[j].In && w.carriers[j] == i
+// holders are a fitting and, if it stands inside another, that other.
+func (w *worker) holders(i int) []int {
+	if w.in.Fittings[i].In && w.carriers[i] >= 0 {
+		return []int{i, w.carriers[i]}
+	}
+	return []int{i}
 }
 
 // judge is the way by which a leaves b, with depth 0 if they only touch or one may be pressed so far.
