@@ -75,6 +75,12 @@ func (w *workshop) answer(r *http.Request) *httptest.ResponseRecorder {
 	return out
 }
 
+// reckoned is what follows from the newest revision.
+func (w *workshop) reckoned() *reckon.Reckoning {
+	_, doc := w.store.Head()
+	return reckon.NewMachine().Reckon(doc, quantity.Date{Year: 2026, Month: 9, Day: 19})
+}
+
 // get asks for a page of this machine.
 func get(address string) *http.Request {
 	r := httptest.NewRequest(http.MethodGet, address, nil)
