@@ -11,7 +11,7 @@
 //
 // # How it is drawn
 //
-// x runs rearwards to the right of the paper, y to the right of the van down the plan and to the right of the cross-section, z up.
+// x runs rearwards to the right of the paper, y to the right of the van up the plan (seen from above, the front to the left) and to the right of the cross-section, z up.
 // The plan is cut at elbow height (1000 above the finished floor; 500 in a van too low to stand in): what hangs wholly above that is
 // drawn dashed, unless somebody lies on it. The long section is cut along the middle and looks to the right: what stands on the left is
 // dashed. The cross-section looks forwards, cut where most is to be seen, or where it is asked for. What stands inside something else

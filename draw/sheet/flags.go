@@ -80,7 +80,7 @@ func (d *drawing) column(view, side string, flags []draw.Flag) []draw.Mark {
 	if d.Only != "" { // there is no more room than the paper has
 		x = clamp(x, d.field.Min.X+draw.FlagSize/2, d.field.Max.X-draw.FlagSize/2)
 	}
-	from, to := v.At(0, s.MinY).Y-aboveViews, v.At(0, s.MaxY).Y+2
+	from, to := v.At(0, s.MaxY).Y-aboveViews, v.At(0, s.MinY).Y+2
 	if view != Plan {
 		from, to = v.At(0, s.MaxZ).Y-4, v.At(0, -wheelShown).Y+4
 	}

@@ -36,7 +36,7 @@ func (d *drawing) lay(field draw.Rect) {
 	left := field.Min.X + besideFlags + freeX*0.25
 	top := field.Min.Y + aboveViews + freeY*0.4
 	floor := top + wide/d.scale + belowPlan + over/d.scale + freeY*0.3
-	d.views[Plan] = draw.View{Origin: draw.Pt(left-s.MinX/d.scale, top-s.MinY/d.scale), Scale: d.scale}
+	d.views[Plan] = draw.View{Origin: draw.Pt(left-s.MinX/d.scale, top+s.MaxY/d.scale), Scale: d.scale, Up: true}
 	d.views[Side] = draw.View{Origin: draw.Pt(left-s.MinX/d.scale, floor), Scale: d.scale, Up: true}
 	right := field.Max.X - 3 - freeX*0.3
 	d.views[Cross] = draw.View{Origin: draw.Pt(right-s.MaxY/d.scale, floor), Scale: d.scale, Up: true}
@@ -50,7 +50,7 @@ func (d *drawing) layOne() {
 	along := [2]float64{-s.MaxZ, math.Max(-s.MinZ, wheelShown)}
 	switch d.Only {
 	case Plan:
-		along = [2]float64{s.MinY, s.MaxY}
+		along = [2]float64{-s.MaxY, -s.MinY}
 	case Cross:
 		across = [2]float64{s.MinY, s.MaxY}
 	}
@@ -65,5 +65,5 @@ func (d *drawing) layOne() {
 	top := air + aboveViews + 2
 	d.size = draw.Size{Width: Phone, Height: math.Ceil(top + high + belowPlan + air)}
 	d.field = d.size.Rect().Inset(air)
-	d.views[d.Only] = draw.View{Origin: draw.Pt(left-across[0]/d.scale, top-along[0]/d.scale), Scale: d.scale, Up: d.Only != Plan}
+	d.views[d.Only] = draw.View{Origin: draw.Pt(left-across[0]/d.scale, top-along[0]/d.scale), Scale: d.scale, Up: true}
 }

@@ -9,12 +9,12 @@ import (
 // planMeasures are the ruler, the lengths along the van and the bed.
 func (d *drawing) planMeasures(all []drawn) []draw.Mark {
 	v, room := d.views[Plan], d.r.Lining.Room
-	top := v.At(0, d.space.MinY).Y - 2
+	top := v.At(0, d.space.MaxY).Y - 2
 	out := draw.Ruler{Zero: draw.Pt(v.At(0, 0).X, top), Along: draw.Horizontal, Metre: v.Length(1000),
 		From: math.Ceil(d.r.Body.Start()/1000*2) / 2, To: math.Floor(d.r.Body.End()/500) / 2}.Marks()
-	edge := v.At(0, d.space.MaxY).Y
+	edge := v.At(0, d.space.MinY).Y
 	foot := func(x float64) draw.Point {
-		return v.At(x, d.r.Body.Half(clamp(x, d.r.Body.Start(), d.r.Body.End()), d.level))
+		return v.At(x, -d.r.Body.Half(clamp(x, d.r.Body.Start(), d.r.Body.End()), d.level))
 	}
 	whole := draw.Dimension(foot(room.Front()), foot(room.Rear()), draw.Horizontal, 0, five(room.Rear()-room.Front())+" inside the lining")
 	var set []draw.Chain
@@ -27,7 +27,7 @@ func (d *drawing) planMeasures(all []drawn) []draw.Mark {
 	return append(out, draw.Group{ID: "plan-measures", Class: "measures", Marks: draw.Dimensions(set...)})
 }
 
-// alongside measures what stands along the right side, or the bed where somebody lies lengthwise.
+// alongside measures what stands along the left side, or the bed where somebody lies lengthwise.
 func (d *drawing) alongside(all []drawn, foot func(float64) draw.Point) (draw.Chain, bool) {
 	if c, ok := d.bedLength(foot); ok {
 		return c, true
@@ -35,7 +35,7 @@ func (d *drawing) alongside(all []drawn, foot func(float64) draw.Point) (draw.Ch
 	var row []drawn
 	for _, w := range all {
 		t := &d.things[w.thing]
-		if t.root == w.thing && t.Where == "" && t.For == "" && t.box.MinY > 0 && t.box.MinZ < 300 && t.box.MaxX-t.box.MinX > 250 {
+		if t.root == w.thing && t.Where == "" && t.For == "" && t.box.MaxY < 0 && t.box.MinZ < 300 && t.box.MaxX-t.box.MinX > 250 {
 			row = append(row, w)
 		}
 	}

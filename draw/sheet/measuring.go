@@ -46,7 +46,7 @@ func (m *measuring) lay() {
 	left := measureLeft + 2 - body.Start()/m.scale
 	top := measureTop + 3
 	floor := top + (2*half+high)/m.scale + 8
-	m.views[Plan] = draw.View{Origin: draw.Pt(left, top+half/m.scale), Scale: m.scale}
+	m.views[Plan] = draw.View{Origin: draw.Pt(left, top+half/m.scale), Scale: m.scale, Up: true}
 	m.views[Side] = draw.View{Origin: draw.Pt(left, floor), Scale: m.scale, Up: true}
 	free := upright.Width - 2*measureLeft - 2 - body.Length()/m.scale - 14
 	across := math.Max(2*half/free, high/crossTall)

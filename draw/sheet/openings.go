@@ -138,7 +138,7 @@ func (d *drawing) doorNames(taken *[]draw.Rect) []draw.Mark {
 					wall = d.r.Lining.Room.Right
 				}
 				l.At = v.At((from+to)/2, wall((from+to)/2, d.level))
-				l.At.Y -= math.Copysign(4, wall((from+to)/2, d.level))
+				l.At.Y += math.Copysign(4, wall((from+to)/2, d.level)) // inwards: the right side is up the paper
 			}
 			*taken = append(*taken, l.Bounds())
 			out = append(out, l)

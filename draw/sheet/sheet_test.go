@@ -115,7 +115,7 @@ func TestTheGroupsOfAFittingLieWhereTheViewsSayThatItIs(t *testing.T) {
 		view           string
 		across0, along float64 // least across; least along on the paper
 	}{
-		{"plan", box.MinX, box.MinY},
+		{"plan", box.MinX, -box.MaxY},
 		{"side", box.MinX, -box.MaxZ},
 	} {
 		t.Run(c.view, func(t *testing.T) {

@@ -159,7 +159,7 @@ func (d *drawing) mode() string {
 func (d *drawing) group(name, title string, marks ...draw.Mark) draw.Group {
 	v := d.views[name]
 	return draw.Group{ID: "view-" + name, Class: "view", Title: title, Marks: marks, Data: map[string]string{
-		"view": name, "scale": short(1 / v.Scale), "origin-x": short(v.Origin.X), "origin-y": short(v.Origin.Y),
+		"view": name, "scale": short(1 / v.Scale), "origin-x": short(v.Origin.X), "origin-y": short(v.Origin.Y), "along": "up",
 	}}
 }
 
