@@ -97,6 +97,9 @@ func (s *Server) refusalOf(err error, typed []change) *refusal {
 		f.Says, f.Wrong = explain(faults, typed)
 	case errors.Is(err, store.ErrNothingToUndo), errors.Is(err, store.ErrNothingToRedo):
 		f.Status, f.Says = http.StatusUnprocessableEntity, capital(err.Error())+"."
+	case errors.Is(err, store.ErrMovedOn):
+		f.Status = http.StatusConflict
+		f.Says = "Somebody changed the build since this page was made, so nothing was done. Look at the newest change first, then choose again."
 	case errors.Is(err, store.ErrNoRevision):
 		f.Status = http.StatusNotFound
 	}

@@ -86,12 +86,13 @@ func (d *desk) save(ctx context.Context, e store.Edit) (*state, error) {
 	return d.head(ctx)
 }
 
-// reverse takes the last change back, or brings it back.
-func (d *desk) reverse(ctx context.Context, step func(context.Context, string) (store.Revision, error)) (*state, error) {
-	if _, err := step(ctx, ""); err != nil {
-		return nil, err
+// reverse takes the last change back, or brings it back, where it is the one that was seen.
+func (d *desk) reverse(ctx context.Context, seen int, step func(ctx context.Context, seen int, by string) (store.Revision, error)) error {
+	if _, err := step(ctx, seen, ""); err != nil {
+		return err
 	}
-	return d.head(ctx)
+	_, err := d.head(ctx)
+	return err
 }
 
 // base is the document as it is written at a revision.

@@ -11,11 +11,23 @@ import (
 	"tumblehome/reckon"
 )
 
-func (s *Server) undo(w http.ResponseWriter, r *http.Request) { s.reverse(w, r, s.desk.store.Undo) }
-func (s *Server) redo(w http.ResponseWriter, r *http.Request) { s.reverse(w, r, s.desk.store.Redo) }
+func (s *Server) undo(w http.ResponseWriter, r *http.Request) {
+	s.reverse(w, r, s.desk.store.UndoSeen)
+}
+func (s *Server) redo(w http.ResponseWriter, r *http.Request) {
+	s.reverse(w, r, s.desk.store.RedoSeen)
+}
 
-func (s *Server) reverse(w http.ResponseWriter, r *http.Request, step func(context.Context, string) (store.Revision, error)) {
-	if _, err := s.desk.reverse(r.Context(), step); err != nil {
+// reverse takes back, or brings back, only what its reader has seen to be the last change.
+func (s *Server) reverse(w http.ResponseWriter, r *http.Request, step func(ctx context.Context, seen int, by string) (store.Revision, error)) {
+	seen, err := baseOf(r)
+	if err == nil && seen < 1 {
+		err = store.ErrNoRevision // the store takes 0 for "whatever is newest"
+	}
+	if err == nil {
+		err = s.desk.reverse(r.Context(), seen, step)
+	}
+	if err != nil {
 		s.refuse(w, r, err, nil)
 		return
 	}
@@ -97,7 +109,8 @@ func (s *Server) showRevision(w http.ResponseWriter, r *http.Request) {
 	s.showBeside(w, r, v, capital(list[0].Words), revisionDetail(v, list[0], reckon.Compare(before.Reckoning, then.Reckoning)))
 }
 
-// restoreRevision makes the build again what it was at a revision, as a new one.
+// restoreRevision makes the build again what it was at a revision, as a new one. Whoever has not seen the newest would take back what
+// they do not know of, so they are shown it first.
 func (s *Server) restoreRevision(w http.ResponseWriter, r *http.Request) {
 	base, err := baseOf(r)
 	n := 0
@@ -115,15 +128,18 @@ func (s *Server) restoreRevision(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *Server) restore(r *http.Request, base, n int) error {
-	now, err := s.desk.base(r.Context(), base)
+	now, err := s.desk.head(r.Context())
 	if err != nil {
 		return err
+	}
+	if base != now.Revision.N {
+		return store.ErrMovedOn
 	}
 	then, err := s.desk.base(r.Context(), n)
 	if err != nil {
 		return err
 	}
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Difference(now, then), Words: "as it was at revision " + count(n)})
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Difference(now.Node, then), Words: "as it was at revision " + count(n)})
 	return err
 }
 

@@ -22,8 +22,8 @@ import (
 type Keeper interface {
 	Head() (store.Revision, *build.Document)
 	Save(ctx context.Context, e store.Edit) (store.Revision, error)
-	Undo(ctx context.Context, by string) (store.Revision, error)
-	Redo(ctx context.Context, by string) (store.Revision, error)
+	UndoSeen(ctx context.Context, seen int, by string) (store.Revision, error)
+	RedoSeen(ctx context.Context, seen int, by string) (store.Revision, error)
 	CanUndo(ctx context.Context) (undo, redo bool, err error)
 	Revisions(ctx context.Context, before, limit int) ([]store.Revision, error)
 	At(ctx context.Context, n int) (*build.Document, error)
@@ -92,10 +92,19 @@ func (s *Server) Serve(ctx context.Context, listener net.Listener) error {
 		leave() // ends the streams of news, which would otherwise never be at rest
 		patience, cancel := context.WithTimeout(context.Background(), closingTime)
 		defer cancel()
-		closed <- server.Shutdown(patience)
+		closed <- shut(server, patience)
 	}()
 	if err := server.Serve(listener); !errors.Is(err, http.ErrServerClosed) {
 		return err
 	}
 	return <-closed
+}
+
+// shut lets answers under way come to their end, and cuts off those that take too long: the program was told to end.
+func shut(server *http.Server, patience context.Context) error {
+	err := server.Shutdown(patience)
+	if errors.Is(err, context.DeadlineExceeded) {
+		return server.Close()
+	}
+	return err
 }
