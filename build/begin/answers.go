@@ -2,7 +2,6 @@ package begin
 
 import (
 	"slices"
-	"strings"
 
 	"tumblehome/quantity"
 )
@@ -36,8 +35,12 @@ type Plate struct{ Gross, Front, Rear, Train *quantity.Mass }
 // Sleeper is somebody who sleeps in the van.
 type Sleeper struct {
 	ID      string          // as in people
+	Name    string          // as it was typed; empty where the id says it
 	Stature quantity.Length // without shoes [mm]
 }
+
+// Called is what people call the sleeper.
+func (s Sleeper) Called() string { return orText(s.Name, s.ID) }
 
 // A Wish is a card of the first hour.
 type Wish struct{ ID, Name, Says string }
@@ -82,7 +85,7 @@ func (a Answers) sleepers() []Sleeper {
 	if len(a.Sleepers) > 0 {
 		return a.Sleepers
 	}
-	return []Sleeper{{"first", 1750}, {"second", 1650}}
+	return []Sleeper{{"first", "the taller sleeper", 1750}, {"second", "the other sleeper", 1650}}
 }
 
 // doorSide is the kerb's where nothing was said.
@@ -100,23 +103,6 @@ func (a Answers) rules() string { return orText(a.Rules, "gb") }
 
 func (a Answers) currency() string {
 	return orText(a.Currency, map[string]string{"gb": "GBP", "eu": "EUR", "us": "USD"}[a.rules()])
-}
-
-// ID makes an id of a name: "Tall one" is tall-one. Names without a letter give an empty id.
-func ID(name string) string {
-	var b strings.Builder
-	for _, r := range strings.ToLower(name) {
-		switch {
-		case r >= 'a' && r <= 'z' || r >= '0' && r <= '9' && b.Len() > 0:
-			b.WriteRune(r)
-		case b.Len() > 0 && !strings.HasSuffix(b.String(), "-") && b.Len() < 36:
-			b.WriteByte('-')
-		}
-		if b.Len() >= 38 {
-			break
-		}
-	}
-	return strings.Trim(b.String(), "-")
 }
 
 func orElse[T any](given *T, usual T) T {

@@ -106,11 +106,11 @@ func (a Answers) assumedPeople(doc *build.Document) []Assumption {
 		p := doc.People[id]
 		if p.Note == nobodySaid {
 			low, high := p.Stature-120, p.Stature+130
-			all = append(all, Assumption{Path: "/people/" + id + "/stature", Words: "stature of the " + id + " sleeper", Value: plainMM(p.Stature),
+			all = append(all, Assumption{Path: "/people/" + id + "/stature", Words: "stature of " + orText(p.Called, id), Value: plainMM(p.Stature),
 				Spread: plainMM(low) + " to " + plainMM(high), Matters: "length of the bed, headroom", Asked: "people", Low: low.String(), High: high.String()})
 		}
 		if m := massOf(p.Stature); p.Mass == m {
-			all = append(all, Assumption{Path: "/people/" + id + "/mass", Words: "mass of " + id, Value: plainKG(m.Likely),
+			all = append(all, Assumption{Path: "/people/" + id + "/mass", Words: "mass of " + orText(p.Called, id), Value: plainKG(m.Likely),
 				Spread: plainKG(m.Low) + " to " + plainKG(m.High), Matters: "weight with all aboard", Low: m.Low.String(), High: m.High.String()})
 		}
 	}

@@ -36,9 +36,9 @@ func document(t testing.TB, a begin.Answers) *build.Document {
 func usual(sleeps int) []begin.Sleeper {
 	switch sleeps {
 	case 1:
-		return []begin.Sleeper{{"solo", 1750}}
+		return []begin.Sleeper{{ID: "solo", Stature: 1750}}
 	case 4:
-		return []begin.Sleeper{{"tall", 1750}, {"small", 1650}, {"elder", 1300}, {"younger", 1200}}
+		return []begin.Sleeper{{ID: "tall", Stature: 1750}, {ID: "small", Stature: 1650}, {ID: "elder", Stature: 1300}, {ID: "younger", Stature: 1200}}
 	}
 	return nil // the two assumed
 }
@@ -98,7 +98,7 @@ func TestTheBedsAreLongEnoughForWhoIsAsked(t *testing.T) {
 
 func TestTallSleepersGetALongerBed(t *testing.T) {
 	for _, stature := range []quantity.Length{1450, 1750, 1900, 2000} {
-		a := begin.Answers{Body: "mid-mid", Arrangement: "mid-settle", Sleepers: []begin.Sleeper{{"one", stature}}}
+		a := begin.Answers{Body: "mid-mid", Arrangement: "mid-settle", Sleepers: []begin.Sleeper{{ID: "one", Stature: stature}}}
 		r := reckon.NewMachine().Reckon(document(t, a), quantity.Date{})
 		f, _ := r.Figure("fit.bed.length.one")
 		if f.Value < float64(stature)+115 || f.Value > float64(stature)+120 {
@@ -147,7 +147,7 @@ func TestGuessedMassesHoldTheSurveyedMeans(t *testing.T) {
 		stature quantity.Length
 		mean    float64
 	}{{"men", 1756, 85.5}, {"women", 1629, 67.8}} {
-		m := document(t, begin.Answers{Sleepers: []begin.Sleeper{{"x", c.stature}}}).People["x"].Mass
+		m := document(t, begin.Answers{Sleepers: []begin.Sleeper{{ID: "x", Stature: c.stature}}}).People["x"].Mass
 		proof.Check(t, proof.Case{Name: "guessed mass of " + c.name + " of mean stature", Source: "public US Army survey of 2012, mean body mass", Inputs: c.stature.String() + " mm",
 			Expected: c.mean, Got: float64(m.Likely), Tolerance: 9, Unit: "kg"})
 		if float64(m.Low) > c.mean || float64(m.High) < c.mean {
@@ -274,7 +274,7 @@ func TestWhatIsSaidIsNoLongerAssumed(t *testing.T) {
 	}
 	body := begin.BodyOf("mid-mid")
 	_, few, _ := begin.Document(begin.Answers{Body: body.ID, Readings: begin.Readings{Length: &body.Length}, Plate: begin.Plate{Gross: ptr(quantity.Mass(3300))},
-		Sleepers: []begin.Sleeper{{"ann", 1700}}, Wishes: []string{"kitchen"}})
+		Sleepers: []begin.Sleeper{{ID: "ann", Stature: 1700}}, Wishes: []string{"kitchen"}})
 	for _, gone := range []string{"/shell/quick/body", "/shell/quick/length", "/vehicle/plate/gross", "/people/first/stature", "/use/note"} {
 		if slices.Contains(paths(few), gone) {
 			t.Errorf("%s is assumed though it was said, even where it is as typical", gone)
@@ -295,13 +295,13 @@ func TestWhatIsChangedElsewhereIsNoLongerAssumed(t *testing.T) {
 
 func TestAnswersThatCannotBeAreRefused(t *testing.T) {
 	for name, a := range map[string]begin.Answers{
-		"two sleepers of one name":                {Sleepers: []begin.Sleeper{{"ann", 1700}, {"ann", 1600}}},
+		"two sleepers of one name":                {Sleepers: []begin.Sleeper{{ID: "ann", Stature: 1700}, {ID: "ann", Stature: 1600}}},
 		"an arrangement of another length":        {Body: "short-low", Arrangement: "long-bunks"},
 		"an arrangement that does not exist":      {Body: "short-low", Arrangement: "short-palace"},
 		"a fragment that is no arrangement":       {Body: "short-low", Arrangement: "lining"},
 		"a load floor longer than any van's":      {Readings: begin.Readings{Length: ptr(quantity.Length(9000))}},
-		"a sleeper taller than anybody":           {Sleepers: []begin.Sleeper{{"ann", 3000}}},
-		"a name that is no id":                    {Sleepers: []begin.Sleeper{{"Ann B", 1700}}},
+		"a sleeper taller than anybody":           {Sleepers: []begin.Sleeper{{ID: "ann", Stature: 3000}}},
+		"a name that is no id":                    {Sleepers: []begin.Sleeper{{ID: "Ann B", Stature: 1700}}},
 		"a plate lighter than any van's":          {Plate: begin.Plate{Gross: ptr(quantity.Mass(12))}},
 		"a wheelbase shorter than any van's":      {Wheelbase: ptr(quantity.Length(100))},
 		"a currency that nobody knows":            {Currency: "ABC"},
@@ -333,9 +333,30 @@ func TestOffersThatSuitComeFirst(t *testing.T) {
 }
 
 func TestIDOfAName(t *testing.T) {
-	for name, want := range map[string]string{"Tall one": "tall-one", "  Ann ": "ann", "42": "", "B. & C.": "b-c", "Zoë": "zo", strings.Repeat("long name ", 9): "long-name-long-name-long-name-long-nam"} {
+	for name, want := range map[string]string{"Tall one": "tall-one", "  Ann ": "ann", "42": "", "B. & C.": "b-c", "Zoë": "zoe", "Anna Löf": "anna-lof", "Jürgen Strauß": "jurgen-strauss", "Łukasz": "lukasz", "Søren Æbel": "soren-aebel", "Юрий": "", "O’Nell": "onell", strings.Repeat("long name ", 9): "long-name-long-name-long-name-long-nam"} {
 		if got := begin.ID(name); got != want {
 			t.Errorf("%q is %q, want %q", name, got, want)
+		}
+	}
+}
+
+func TestANameIsKeptAsItWasTyped(t *testing.T) {
+	said := []begin.Sleeper{{ID: "anna-lof", Name: "Anna Löf", Stature: 1700}, {ID: "sleeper-2", Name: "Юрий", Stature: 1800}}
+	doc := document(t, begin.Answers{Body: "mid-mid", Arrangement: "mid-settle", Sleepers: said})
+	if got := begin.Read(doc).Sleepers; !slices.Equal(got, said) {
+		t.Errorf("read again as %v", got)
+	}
+	for _, one := range begin.Assumed(doc) {
+		if one.Path == "/people/anna-lof/mass" && one.Words != "mass of Anna Löf" {
+			t.Errorf("it is the %s", one.Words)
+		}
+	}
+}
+
+func TestNobodyInventedIsCalledByANumber(t *testing.T) {
+	for id, p := range document(t, begin.Answers{}).People {
+		if !strings.HasSuffix(p.Called, "sleeper") {
+			t.Errorf("%s is called %q", id, p.Called)
 		}
 	}
 }

@@ -37,7 +37,7 @@ func (d *doubts) sleepers(all []Sleeper) {
 		about := fmt.Sprintf("stature-%d", i+1)
 		switch {
 		case s.Stature >= 90 && s.Stature <= 220:
-			d.add(true, fmt.Sprintf("%s is %v mm tall? For %v cm write %v cm or %v.", s.ID, s.Stature, s.Stature, s.Stature, 10*s.Stature), about)
+			d.add(true, fmt.Sprintf("%s is %v mm tall? For %v cm write %v cm or %v.", s.Called(), s.Stature, s.Stature, s.Stature, 10*s.Stature), about)
 		case s.Stature < 700 || s.Stature > 2300:
 			d.add(true, fmt.Sprintf("Nobody is %s tall. Statures are in millimetres: 1 750, or 1.75 m.", plainMM(s.Stature)), about)
 		}

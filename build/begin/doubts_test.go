@@ -31,8 +31,8 @@ func TestDoubtsAreSpokenAtOnce(t *testing.T) {
 		{"a train lighter than the van", begin.Answers{Plate: begin.Plate{Gross: kg(5300), Train: kg(3300)}}, true, "train", "changed places"},
 		{"a lorry", begin.Answers{Plate: begin.Plate{Gross: kg(9000)}}, false, "gross", "unusual"},
 		{"a wheelbase of another van", begin.Answers{Body: "long-mid", Readings: begin.Readings{Length: mm(4000)}, Wheelbase: mm(2900)}, true, "wheelbase", "read wrongly"},
-		{"a stature in centimetres", begin.Answers{Sleepers: []begin.Sleeper{{"ann", 175}}}, true, "stature-1", "write 175 cm or 1750"},
-		{"a giant", begin.Answers{Sleepers: []begin.Sleeper{{"ann", 1700}, {"tom", 2900}}}, true, "stature-2", "Nobody is"},
+		{"a stature in centimetres", begin.Answers{Sleepers: []begin.Sleeper{{ID: "ann", Stature: 175}}}, true, "stature-1", "write 175 cm or 1750"},
+		{"a giant", begin.Answers{Sleepers: []begin.Sleeper{{ID: "ann", Stature: 1700}, {ID: "tom", Stature: 2900}}}, true, "stature-2", "Nobody is"},
 	} {
 		found := false
 		for _, d := range begin.Doubts(c.a) {
@@ -55,7 +55,7 @@ func TestNothingIsDoubtedInAnOrdinaryVan(t *testing.T) {
 		for _, off := range []quantity.Length{-50, 0, 50} {
 			r := begin.Readings{Length: mm(float64(b.Length + 2*off)), Knee: mm(float64(b.Knee + off)), Arches: mm(float64(b.Arches + off)),
 				Height: mm(float64(b.Height + off)), DoorWidth: mm(float64(b.DoorWidth + off)), DoorHeight: mm(float64(b.DoorHeight + off/2))}
-			a := begin.Answers{Body: b.ID, Readings: r, Sleepers: []begin.Sleeper{{"ann", 1700}}}
+			a := begin.Answers{Body: b.ID, Readings: r, Sleepers: []begin.Sleeper{{ID: "ann", Stature: 1700}}}
 			doc := document(t, a)
 			a.Wheelbase = &doc.Vehicle.Wheelbase
 			a.Plate = begin.Plate{Gross: doc.Vehicle.Plate.Gross, Front: doc.Vehicle.Plate.Front, Rear: doc.Vehicle.Plate.Rear}

@@ -38,7 +38,7 @@ func Read(doc *build.Document) Answers {
 	}
 	for _, id := range build.SortedKeys(doc.People) {
 		if p := doc.People[id]; p.Note != nobodySaid {
-			a.Sleepers = append(a.Sleepers, Sleeper{ID: id, Stature: p.Stature})
+			a.Sleepers = append(a.Sleepers, Sleeper{ID: id, Name: p.Called, Stature: p.Stature})
 		}
 	}
 	a.readVehicle(doc.Vehicle)

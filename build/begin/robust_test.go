@@ -22,9 +22,9 @@ func TestArrangementsFollowReadingsAndSleepers(t *testing.T) {
 	}{
 		{"a van a little smaller than its outline", -100, -40, fittings, nil},
 		{"a van a little larger", 100, 40, fittings, nil},
-		{"one of 1800 alone", 0, 0, fittings, []begin.Sleeper{{"tom", 1800}}},
-		{"two short people", 0, 0, fittings, []begin.Sleeper{{"ann", 1550}, {"tom", 1600}}},
-		{"two tall people", 0, 0, nil, []begin.Sleeper{{"ann", 1800}, {"tom", 1900}}},
+		{"one of 1800 alone", 0, 0, fittings, []begin.Sleeper{{ID: "tom", Stature: 1800}}},
+		{"two short people", 0, 0, fittings, []begin.Sleeper{{ID: "ann", Stature: 1550}, {ID: "tom", Stature: 1600}}},
+		{"two tall people", 0, 0, nil, []begin.Sleeper{{ID: "ann", Stature: 1800}, {ID: "tom", Stature: 1900}}},
 	} {
 		for _, b := range begin.Bodies() {
 			a := begin.Answers{Body: b.ID, Rules: "gb", Wishes: c.wishes, Sleepers: c.sleepers, Readings: begin.Readings{Length: ptr(b.Length + c.along),

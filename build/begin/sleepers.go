@@ -18,7 +18,7 @@ func (a Answers) people() (map[string]build.Person, error) {
 		if _, twice := out[s.ID]; twice {
 			return nil, fmt.Errorf("two sleepers are called %s", s.ID)
 		}
-		p := build.Person{Stature: s.Stature, Mass: massOf(s.Stature)}
+		p := build.Person{Called: s.Name, Stature: s.Stature, Mass: massOf(s.Stature)}
 		if len(a.Sleepers) == 0 {
 			p.Note = nobodySaid
 		}

@@ -60,7 +60,10 @@ func (v startView) personWords(p outlook.Person) string {
 	if len(v.Answers.Sleepers) == 0 {
 		return "Somebody of " + words.Amount(p.Stature, "mm")
 	}
-	return capital(unhyphen(p.ID))
+	if p.Called == p.ID {
+		return capital(unhyphen(p.ID))
+	}
+	return p.Called
 }
 
 // fitsWords says which way somebody fits. Everything is known only as well as the body: to about 20 mm.

@@ -141,22 +141,26 @@ func (f typed) sleepers() []begin.Sleeper {
 		case stature == nil && name != "" && f.wrong[field] == "":
 			f.wrong[field] = "How tall is " + name + "? Roughly is enough."
 		case stature != nil:
-			all = append(all, begin.Sleeper{ID: f.id(name, i, all), Stature: *stature})
+			all = append(all, f.sleeper(name, i, *stature, all))
 		}
 	}
 	return all
 }
 
-// id makes an id of a name that nobody else has yet.
-func (f typed) id(name string, row int, taken []begin.Sleeper) string {
-	id := begin.ID(name)
-	if id == "" {
-		id = fmt.Sprintf("sleeper-%d", row)
+// sleeper is one row, with an id that nobody else has yet. Names that differ only by accents get a number.
+func (f typed) sleeper(name string, row int, stature quantity.Length, taken []begin.Sleeper) begin.Sleeper {
+	id := cmpOr(begin.ID(name), fmt.Sprintf("sleeper-%d", row))
+	for _, other := range taken {
+		if name != "" && strings.EqualFold(other.Called(), name) {
+			f.wrong[fmt.Sprintf("name-%d", row)] = "Two have this name; the second needs another, so that they can be told apart."
+		} else if other.ID == id {
+			id += fmt.Sprintf("-%d", row)
+		}
 	}
-	if slices.ContainsFunc(taken, func(s begin.Sleeper) bool { return s.ID == id }) {
-		f.wrong[fmt.Sprintf("name-%d", row)] = "Two have this name; the second needs another, so that they can be told apart."
+	if name == id { // then the id says it
+		name = ""
 	}
-	return id
+	return begin.Sleeper{ID: id, Name: name, Stature: stature}
 }
 
 func (f typed) wishes() []string {
@@ -221,7 +225,7 @@ func (v startView) saidOfSleeper(field string) string {
 	}
 	s := v.Answers.Sleepers[i-1]
 	if what == "name" {
-		return s.ID
+		return s.Called()
 	}
 	return s.Stature.String()
 }

@@ -157,6 +157,7 @@ func TestWhatCannotBeIsSaidBesideTheField(t *testing.T) {
 		{"axles that carry too little", "plate", []string{"gross", "3500", "front", "1500", "rear", "1500"}, []string{`id="wrong-front"`, "another line of the plate", `value="3500"`}},
 		{"a stature in centimetres", "people", []string{"name-1", "Ann", "stature-1", "175"}, []string{`id="wrong-stature-1"`, "write 175 cm or 1750", `value="Ann"`}},
 		{"a name without a stature", "people", []string{"name-1", "Ann"}, []string{"How tall is Ann?"}},
+		{"two of one name with an accent", "people", []string{"name-1", "Ann Löf", "stature-1", "1700", "name-2", "ann löf", "stature-2", "1600"}, []string{`id="wrong-name-2"`}},
 		{"two of one name", "people", []string{"name-1", "Ann", "stature-1", "1700", "name-2", "ann", "stature-2", "1600"}, []string{`id="wrong-name-2"`}},
 		{"weekends that are no number", "means", []string{"weekends", "soon"}, []string{`id="wrong-weekends"`}},
 		{"money that is none", "means", []string{"budget", "lots"}, []string{`id="wrong-budget"`}},

@@ -1,6 +1,7 @@
 package outlook
 
 import (
+	"cmp"
 	"math"
 
 	"tumblehome/build"
@@ -34,6 +35,7 @@ type Room struct{ Along, Across, Up, Floor float64 }
 // Person says how somebody fits, by the room that is over; negative is what is missing [mm].
 type Person struct {
 	ID      string
+	Called  string // as people say it
 	Stature float64
 	Along   float64 // lying lengthwise, head and feet included
 	Across  float64
@@ -72,9 +74,10 @@ func chosen(a begin.Answers) begin.Arrangement {
 func Of(offer begin.Arrangement, r *reckon.Reckoning) First {
 	f := First{With: offer, Reckoning: r, Room: roomOf(r)}
 	for _, id := range build.SortedKeys(r.Document.People) {
-		stature := r.Document.People[id].Stature
+		person := r.Document.People[id]
+		stature := person.Stature
 		body := people.Of(stature)
-		f.People = append(f.People, Person{ID: id, Stature: stature.Float(), Along: f.Room.Along - body.LyingLength().Float(),
+		f.People = append(f.People, Person{ID: id, Called: cmp.Or(person.Called, id), Stature: stature.Float(), Along: f.Room.Along - body.LyingLength().Float(),
 			Across: f.Room.Across - body.LyingLength().Float(), Up: f.Room.Up - (stature.Float() + people.Shoes)})
 	}
 	f.Left, f.LeftOn = left(r)
