@@ -18,7 +18,7 @@ const (
 // every reading; beside it the body cut level at half height.
 func bodyDrawing(v view) templ.Component {
 	across := draw.View{Origin: draw.Pt(52, bodyTall-12), Scale: bodyScale, Up: true}
-	level := draw.View{Origin: draw.Pt(110, bodyTall/2-6), Scale: bodyScale}
+	level := draw.View{Origin: draw.Pt(110, bodyTall/2-6), Scale: bodyScale, Up: true}
 	body := v.Body
 	var marks []draw.Mark
 	for i, x := range stationsOf(v) {
@@ -34,7 +34,7 @@ func bodyDrawing(v view) templ.Component {
 	for _, x := range stationsOf(v) {
 		marks = append(marks, draw.Stroke(draw.PenHairline, draw.Line(level.At(x, -1000), level.At(x, 1000))))
 	}
-	low := draw.Dimension(level.At(body.Start(), 950), level.At(body.End(), 950), draw.Horizontal, level.At(0, 1000).Y+7, fmt.Sprintf("%.0f bare length", body.Length()))
+	low := draw.Dimension(level.At(body.Start(), -950), level.At(body.End(), -950), draw.Horizontal, level.At(0, -1000).Y+7, fmt.Sprintf("%.0f bare length", body.Length()))
 	marks = append(marks, low.Marks()...)
 	return svgOf(draw.Scene{
 		Size: draw.Size{Width: bodyWide, Height: bodyTall}, Title: "The bare body as measured",

@@ -22,7 +22,7 @@ const (
 // startPlan is a small plan of a starting arrangement: the body, what stands in it by day, and dashed where the bed lies at night.
 func startPlan(r *reckon.Reckoning, id, name string) templ.Component {
 	wide, half := r.Body.Length()/planScale+planMargin+3, r.Body.Half(r.Body.Length()/2, 400)/planScale+planMargin
-	at := draw.View{Origin: draw.Pt(planMargin, half), Scale: planScale}
+	at := draw.View{Origin: draw.Pt(planMargin, half), Scale: planScale, Up: true}
 	scene := draw.Scene{
 		Size: draw.Size{Width: wide, Height: 2 * half}, Title: name + ", seen from above",
 		Description: "The front is at the left. In it stand: " + inPlan(r) + ".",
@@ -60,9 +60,9 @@ func planDoor(at draw.View, r *reckon.Reckoning) []draw.Mark {
 		if d.Surface != shell.Left && d.Surface != shell.Right {
 			continue
 		}
-		y, text := r.Body.Half(d.From, 400)+40, 190.0
+		y, text := r.Body.Half(d.From, 400)+40, 80.0
 		if d.Surface == shell.Left {
-			y, text = -y, -80
+			y, text = -y, -190
 		}
 		return []draw.Mark{
 			draw.Stroke(draw.PenRib, draw.Line(at.At(d.From, y), at.At(d.To, y))),
