@@ -25,6 +25,7 @@ func photo(seed byte, size int) []byte {
 }
 
 func TestAPhotoIsKeptByteForByte(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	ctx := context.Background()
@@ -51,6 +52,7 @@ func TestAPhotoIsKeptByteForByte(t *testing.T) {
 }
 
 func TestTheSamePhotoTwiceIsKeptOnce(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	ctx := context.Background()
@@ -71,6 +73,7 @@ func TestTheSamePhotoTwiceIsKeptOnce(t *testing.T) {
 }
 
 func TestAPhotoThatDoesNotComeWholeIsNotKept(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	ctx := context.Background()
@@ -94,6 +97,7 @@ type zeros struct{}
 func (zeros) Read(p []byte) (int, error) { clear(p); return len(p), nil }
 
 func TestADamagedPhotoIsSaidToBeDamagedAndNothingElse(t *testing.T) {
+	t.Parallel()
 	for _, statement := range []string{
 		"UPDATE piece SET content = zeroblob(length(content)) WHERE n = 1",
 		"DELETE FROM piece WHERE n = 1",
@@ -119,6 +123,7 @@ func TestADamagedPhotoIsSaidToBeDamagedAndNothingElse(t *testing.T) {
 
 // TestManyLargePhotos takes two gigabytes of disk and half a minute; make kills runs it.
 func TestManyLargePhotos(t *testing.T) {
+	t.Parallel()
 	if os.Getenv("TUMBLEHOME_KILLS") == "" {
 		t.Skip("make kills runs this")
 	}

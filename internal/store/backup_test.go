@@ -23,6 +23,7 @@ func (s *shed) backUp(name string, keep int) store.Backup {
 }
 
 func TestABackupOfAnOpenBuildHoldsAllThatWasSaved(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	widen(t, kept, 60)
@@ -55,6 +56,7 @@ func TestABackupOfAnOpenBuildHoldsAllThatWasSaved(t *testing.T) {
 }
 
 func TestBackupsRotate(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 2)
 	writeFile(t, s.path("wherry.yaml"), nil)
@@ -84,6 +86,7 @@ func TestBackupsRotate(t *testing.T) {
 }
 
 func TestANewBuildUnderAnOldNameLeavesTheOldBackups(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 2)
 	s.backUp("wherry.tumblehome", 1)
@@ -101,6 +104,7 @@ func TestANewBuildUnderAnOldNameLeavesTheOldBackups(t *testing.T) {
 }
 
 func TestADamagedBuildPushesNoBackupOut(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 20)
 	s.backUp("wherry.tumblehome", 1)
@@ -112,6 +116,7 @@ func TestADamagedBuildPushesNoBackupOut(t *testing.T) {
 }
 
 func TestABackupIsRestoredAndWhatLayThereIsKept(t *testing.T) {
+	t.Parallel()
 	ctx := context.Background()
 	for _, c := range []struct {
 		says     string
@@ -195,6 +200,7 @@ func sizeOf(path string) int64 {
 }
 
 func TestRestoringIsRefused(t *testing.T) {
+	t.Parallel()
 	ctx := context.Background()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
@@ -225,6 +231,7 @@ func TestRestoringIsRefused(t *testing.T) {
 }
 
 func TestRestoringTwiceKeepsBoth(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 3)
 	made := s.backUp("wherry.tumblehome", 5)
@@ -242,6 +249,7 @@ func TestRestoringTwiceKeepsBoth(t *testing.T) {
 }
 
 func TestABackupIsRestoredWhereThereIsNothing(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 3)
 	made := s.backUp("wherry.tumblehome", 5)
@@ -259,6 +267,7 @@ func TestABackupIsRestoredWhereThereIsNothing(t *testing.T) {
 }
 
 func TestVerifyFindsWhatOpeningDoesNotLookFor(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct{ says, statement string }{
 		{"a photo", "UPDATE piece SET content = zeroblob(length(content))"},
 		{"an older whole document", "UPDATE whole SET document = replace(document, 'Wherry', 'Ferry') WHERE n = 1"},

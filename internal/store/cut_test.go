@@ -86,6 +86,7 @@ func (c caught) opens(t *testing.T, s *shed, name string, file, log []byte, want
 // TestTheLogIsCut cuts the log as a power cut does that came before all of it was on disk: at every frame, and inside frames. What
 // opens is exactly the last revision that was whole by then.
 func TestTheLogIsCut(t *testing.T) {
+	t.Parallel()
 	c := catch(t, 40, 14) // over a whole document in the log
 	frames := (len(c.log) - logHeader) / frame
 	cuts := []int{0, 1, logHeader - 1}
@@ -107,6 +108,7 @@ func TestTheLogIsCut(t *testing.T) {
 
 // TestTheEndOfTheLogIsRubbish is a disk that had made room for the log but had not filled it: noughts, or what lay there before.
 func TestTheEndOfTheLogIsRubbish(t *testing.T) {
+	t.Parallel()
 	c := catch(t, 3, 10)
 	dice := rand.New(rand.NewPCG(1, 9))
 	s := newShed(t)
@@ -124,6 +126,7 @@ func TestTheEndOfTheLogIsRubbish(t *testing.T) {
 
 // TestOneSectorOfTheLogIsLost is a disk that wrote out of order: a piece in the middle is missing, later ones are there.
 func TestOneSectorOfTheLogIsLost(t *testing.T) {
+	t.Parallel()
 	c := catch(t, 3, 10)
 	s := newShed(t)
 	for at := 0; at < len(c.log); at += 1 + len(c.log)/40 {
@@ -144,6 +147,7 @@ func TestOneSectorOfTheLogIsLost(t *testing.T) {
 // TestThePowerFailsWhileTheLogIsBroughtIn writes some pages, and halves of pages, of the log into the file and not others, as they lie
 // when the power fails in the middle; the log is whole, since it is only begun again after the file is on disk.
 func TestThePowerFailsWhileTheLogIsBroughtIn(t *testing.T) {
+	t.Parallel()
 	c := catch(t, 3, 60)
 	latest := map[uint32][]byte{}
 	for at := logHeader; at < len(c.log); at += frame {

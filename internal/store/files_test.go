@@ -39,6 +39,7 @@ func (s *shed) sealed(name string, revisions int) {
 }
 
 func TestWhatIsNoBuildIsLeftAsItIs(t *testing.T) {
+	t.Parallel()
 	write := func(content string) func(*shed, string) {
 		return func(s *shed, path string) { writeFile(s, path, []byte(content)) }
 	}
@@ -106,6 +107,7 @@ func wantSame(t testing.TB, folder string, before map[string]string) {
 }
 
 func TestATruncatedFileIsRefusedAndLeftAsItIs(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("whole.tumblehome", 60)
 	whole := bytesOf(t, s.path("whole.tumblehome"))
@@ -126,6 +128,7 @@ func TestATruncatedFileIsRefusedAndLeftAsItIs(t *testing.T) {
 // TestAFlippedBitNeverMakesAnotherBuild changes single bits all over a file. Either the file is refused, and then it is left as it is,
 // or all that it says is what was saved.
 func TestAFlippedBitNeverMakesAnotherBuild(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("whole.tumblehome")
 	widen(t, kept, 59)
@@ -137,7 +140,7 @@ func TestAFlippedBitNeverMakesAnotherBuild(t *testing.T) {
 	kept.Close()
 	whole := bytesOf(t, s.path("whole.tumblehome"))
 	dice := rand.New(rand.NewPCG(11, 4))
-	tries, refused := 400, 0
+	tries, refused := 250, 0
 	if testing.Short() {
 		tries = 100
 	}
@@ -197,6 +200,7 @@ func wantKind(t *testing.T, at int, err error, kinds ...error) {
 }
 
 func TestATamperedHistoryIsRefused(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct{ says, statement string }{
 		{"a word is changed", "UPDATE revision SET words = 'nothing' WHERE n = 3"},
 		{"a value is changed", "UPDATE revision SET patch = replace(patch, '5', '6') WHERE n = 55"},
@@ -231,6 +235,7 @@ func tamper(t testing.TB, path, statement string) {
 }
 
 func TestTheSettingsAreReallyOn(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	for _, c := range []struct {
@@ -268,6 +273,7 @@ func TestTheSettingsAreReallyOn(t *testing.T) {
 }
 
 func TestTheHeaderMarksTheFileAsOurs(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 3)
 	header := bytesOf(t, s.path("wherry.tumblehome"))[:100]

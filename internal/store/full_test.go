@@ -123,6 +123,7 @@ func goOn(kept *store.Store) error {
 }
 
 func TestTheDiskIsFull(t *testing.T) {
+	t.Parallel()
 	t.Run("a file may not grow", func(t *testing.T) {
 		s := newShed(t)
 		s.sealed("wherry.tumblehome", 2)

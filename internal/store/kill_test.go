@@ -89,6 +89,7 @@ func kills(t *testing.T) int {
 // TestEveryAcknowledgedEditOutlivesAKill kills programs in bursts of saves, one at a time or two that write to one file, and looks for
 // everything they had said was saved.
 func TestEveryAcknowledgedEditOutlivesAKill(t *testing.T) {
+	t.Parallel()
 	all := kills(t)
 	s := newShed(t)
 	dice := rand.New(rand.NewPCG(20260919, 3))

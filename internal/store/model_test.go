@@ -86,6 +86,7 @@ func drawPatch(t *rapid.T) (tree.Patch, string) {
 // TestTheStoreIsAsTheModel lets two writers on one file edit, undo, redo, open again and look back, at random, and holds all of it to the
 // model.
 func TestTheStoreIsAsTheModel(t *testing.T) {
+	t.Parallel()
 	if testing.Short() {
 		if err := flag.Set("rapid.checks", "15"); err != nil {
 			t.Fatal(err)

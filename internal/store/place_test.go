@@ -27,6 +27,7 @@ func hold(t *testing.T, path, begin string) func() {
 }
 
 func TestAnotherProgramHoldsTheFile(t *testing.T) {
+	t.Parallel()
 	t.Run("while the build is open", func(t *testing.T) {
 		s := newShed(t)
 		kept := s.begin("wherry.tumblehome")
@@ -71,6 +72,7 @@ func TestAnotherProgramHoldsTheFile(t *testing.T) {
 }
 
 func TestTheFileIsMovedAwayWhileItIsOpen(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		says   string
 		away   func(s *shed, path string) error
@@ -122,6 +124,7 @@ func firstOf(errs ...error) error {
 }
 
 func TestTheLogIsTidiedAwayWhileTheBuildIsOpen(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	widen(t, kept, 2)
@@ -137,6 +140,7 @@ func TestTheLogIsTidiedAwayWhileTheBuildIsOpen(t *testing.T) {
 }
 
 func TestALogLeftByADeletedBuildIsNotMixedIntoANewOne(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	widen(t, kept, 5)
@@ -156,6 +160,7 @@ func TestALogLeftByADeletedBuildIsNotMixedIntoANewOne(t *testing.T) {
 }
 
 func TestAFileCopiedWhileItIsOpen(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	widen(t, kept, 60)
@@ -187,6 +192,7 @@ func TestAFileCopiedWhileItIsOpen(t *testing.T) {
 // TestAFileCopiedWithALogOfAnotherMoment mixes files and logs as a copying program does that is slower than those who save. What opens
 // is a revision as it was; all else is refused and left as it is.
 func TestAFileCopiedWithALogOfAnotherMoment(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	path := s.path("wherry.tumblehome")

@@ -44,6 +44,7 @@ func nobodyOpens(path string) error {
 }
 
 func TestWhatCanOnlyBeRead(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		says                     string
 		file, folder             os.FileMode
@@ -120,6 +121,7 @@ func (s *shed) killedCopy(kept *store.Store, name string) string {
 }
 
 func TestAFileMarkedReadOnlyStaysSoEvenForRoot(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 5)
 	if err := os.Chmod(s.path("wherry.tumblehome"), 0o400); err != nil {

@@ -14,6 +14,7 @@ import (
 )
 
 func TestARoundTrip(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	first := s.begin("wherry.tumblehome")
 	if got, want := text(first), string(build.WriteYAML(document(t))); got != want {
@@ -38,6 +39,7 @@ func TestARoundTrip(t *testing.T) {
 }
 
 func TestEveryRevisionReadsAsItWas(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	want := []string{"", text(kept)}
@@ -60,6 +62,7 @@ func TestEveryRevisionReadsAsItWas(t *testing.T) {
 }
 
 func TestRevisionsAreListedNewestFirst(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	widen(t, kept, 9)
@@ -84,6 +87,7 @@ func TestRevisionsAreListedNewestFirst(t *testing.T) {
 }
 
 func TestAnEditThatChangesNothingMakesNoRevision(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	for _, same := range []string{"3000", "3000.00"} {
@@ -97,6 +101,7 @@ func TestAnEditThatChangesNothingMakesNoRevision(t *testing.T) {
 }
 
 func TestAnEditThatBreaksARuleIsRefusedWithTheRule(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	before := text(kept)
@@ -111,6 +116,7 @@ func TestAnEditThatBreaksARuleIsRefusedWithTheRule(t *testing.T) {
 }
 
 func TestWordsAreKeptAsOnePlainLine(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	for _, c := range []struct{ says, words, want string }{
@@ -140,6 +146,7 @@ func TestWordsAreKeptAsOnePlainLine(t *testing.T) {
 }
 
 func TestADocumentThatGrowsTooLargeIsRefused(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	_, err := kept.Save(context.Background(), store.Edit{Base: 1, Patch: tree.Setting("/build/note", tree.Text(strings.Repeat("long ", 900_000)))})
@@ -152,6 +159,7 @@ func TestADocumentThatGrowsTooLargeIsRefused(t *testing.T) {
 }
 
 func TestABuildIsNeverMadeOverAFile(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	writeFile(t, s.path("wherry.tumblehome"), []byte("somebody's letter"))
 	_, err := store.Create(context.Background(), s.path("wherry.tumblehome"), document(t), s.options())
@@ -169,6 +177,7 @@ func TestABuildIsNeverMadeOverAFile(t *testing.T) {
 }
 
 func TestNamesOfFilesMayBeAnything(t *testing.T) {
+	t.Parallel()
 	for _, name := range []string{"our van.tumblehome", "50%20 & more?x=1#top.tumblehome", "Überfahrt «ö».tumblehome", "mode=ro&immutable=1.tumblehome", "a'b\"c.tumblehome", "no ending"} {
 		t.Run(name, func(t *testing.T) {
 			s := newShed(t)
@@ -184,6 +193,7 @@ func TestNamesOfFilesMayBeAnything(t *testing.T) {
 }
 
 func TestAClockSetBackChangesNoOrder(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	a := save(t, kept, set(kept, "build.budget", "3100"))

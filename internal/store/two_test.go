@@ -25,6 +25,7 @@ func edit(t *testing.T, base int, patch string) store.Edit {
 
 // TestTwoPeople lets both edit revision 1: the first is saved, the second is tried.
 func TestTwoPeople(t *testing.T) {
+	t.Parallel()
 	const galley = `{"fittings": {"galley": %s}}`
 	for _, c := range []struct {
 		says, first, second string
@@ -85,6 +86,7 @@ func TestTwoPeople(t *testing.T) {
 }
 
 func TestOneOfTwoValuesIsChosen(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	save(t, kept, setAt(1, "build.budget", "3100"))
@@ -104,6 +106,7 @@ func TestOneOfTwoValuesIsChosen(t *testing.T) {
 }
 
 func TestAPageLeftOpenOverNight(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	widen(t, kept, 200)
@@ -127,6 +130,7 @@ func TestAPageLeftOpenOverNight(t *testing.T) {
 }
 
 func TestAnEditMadeAndTakenBackInTheNightIsNoConflict(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
 	save(t, kept, setAt(1, "build.budget", "3100"))
@@ -137,6 +141,7 @@ func TestAnEditMadeAndTakenBackInTheNightIsNoConflict(t *testing.T) {
 }
 
 func TestTwoProgramsOnOneFile(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	one := s.begin("wherry.tumblehome")
 	two := s.open("wherry.tumblehome")
@@ -161,6 +166,7 @@ func TestTwoProgramsOnOneFile(t *testing.T) {
 }
 
 func TestManyAtOnceLoseNothing(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	stores := []*store.Store{s.begin("wherry.tumblehome"), s.open("wherry.tumblehome")}
 	const people, edits = 4, 12

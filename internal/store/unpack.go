@@ -153,6 +153,7 @@ func (u *unpacker) values(name string, do func(line []byte) error) error {
 	scanner.Buffer(nil, mostLine)
 	for number := 1; scanner.Scan(); number++ {
 		if err := do(scanner.Bytes()); err != nil {
+			err = firstError(scanner.Err(), err) // a line that was cut off is no line
 			return asArchive(err, fmt.Sprintf("%s, line %d", name, number))
 		}
 	}

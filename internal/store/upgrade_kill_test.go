@@ -40,6 +40,7 @@ func bringsUpToDate(path string) error {
 }
 
 func TestAProgramIsKilledInTheMiddleOfAnUpgrade(t *testing.T) {
+	t.Parallel()
 	times := min(kills(t)/5, 400)
 	s := newShed(t)
 	dice := rand.New(rand.NewPCG(8, 8))
@@ -67,6 +68,7 @@ func TestAProgramIsKilledInTheMiddleOfAnUpgrade(t *testing.T) {
 }
 
 func TestThereIsNoRoomForAnUpgrade(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	done, refused := 0, 0
 	for room := uint64(4096); room < 260_000; room += 16_384 {

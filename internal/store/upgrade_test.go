@@ -61,6 +61,7 @@ func history(t testing.TB, path string) string {
 }
 
 func TestAnOlderFormatIsBroughtUpToDateAndACopyKept(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	old := s.old("wherry.tumblehome")
 	kept := s.open("wherry.tumblehome")
@@ -89,6 +90,7 @@ func TestAnOlderFormatIsBroughtUpToDateAndACopyKept(t *testing.T) {
 }
 
 func TestAnOlderFormatThatIsDamagedIsNotBroughtUpToDate(t *testing.T) {
+	t.Parallel()
 	for _, statement := range []string{
 		"UPDATE revision SET patch = '{' WHERE n = 50",
 		"DELETE FROM whole WHERE n = 1",
@@ -107,6 +109,7 @@ func TestAnOlderFormatThatIsDamagedIsNotBroughtUpToDate(t *testing.T) {
 }
 
 func TestAnOlderFormatWhileSomebodyElseHasItOpenIsLeftAlone(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	s.old("wherry.tumblehome")
 	letGo := hold(t, s.path("wherry.tumblehome"), "SELECT count(*) FROM revision") // an older program that is only open
@@ -121,6 +124,7 @@ func TestAnOlderFormatWhileSomebodyElseHasItOpenIsLeftAlone(t *testing.T) {
 
 // TestThePowerFailsInTheMiddleOfAnUpgrade cuts the log of the upgrade at every frame and inside frames.
 func TestThePowerFailsInTheMiddleOfAnUpgrade(t *testing.T) {
+	t.Parallel()
 	s := newShed(t)
 	old := s.old("wherry.tumblehome")
 	stop, err := store.MigrateAndStop(s.path("wherry.tumblehome"), s.options())
