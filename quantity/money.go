@@ -44,6 +44,8 @@ func moneyFault(text string) *Fault {
 	switch {
 	case text == "":
 		f.Wrong = "nothing is written here"
+	case commaGroups.MatchString(text):
+		f.Wrong, f.Near = withGroups(text)
 	case commaDecimal.MatchString(text):
 		f.Wrong = "`" + clip(text) + "` has a comma; the decimal mark is a point"
 		f.Near = commaDecimal.ReplaceAllString(text, "$1.$2")

@@ -108,6 +108,11 @@ func TestEveryRefusalSaysWhatToWriteInstead(t *testing.T) {
 		{"rate", "2 x/day", "`2 x` has the unknown unit `x`; expected a rate such as `2 /month`, `1 h/day` or `2 l/day`"},
 		{"lay", "2.9 kg/m3", "`2.9 kg/m3` has the unknown unit `kg/m3`; expected a mass such as `0.2`, `0.4 kg/m` or `2.9 kg/m2`; did you mean `kg/m`?"},
 		{"money", "1.005", "`1.005` has more than two digits after the point; expected an amount such as `140`, `61.50` or `61.50 EUR`"},
+		{"length", "1,250", "`1,250` has a comma; thousands are written without one, and the decimal mark is a point" + length + "; did you mean `1250`?"},
+		{"length", "5,200 mm", "`5,200 mm` has a comma; thousands are written without one, and the decimal mark is a point" + length + "; did you mean `5200 mm`?"},
+		{"length", "0,125", "`0,125` has a comma; the decimal mark is a point" + length + "; did you mean `0.125`?"},
+		{"length", "4,035 m", "`4,035 m` has a comma; the decimal mark is a point" + length + "; did you mean `4.035 m`?"},
+		{"money", "5,200.50", "`5,200.50` has a comma; thousands are written without one, and the decimal mark is a point; expected an amount such as `140`, `61.50` or `61.50 EUR`; did you mean `5200.50`?"},
 		{"money", "61,50", "`61,50` has a comma; the decimal mark is a point; expected an amount such as `140`, `61.50` or `61.50 EUR`; did you mean `61.50`?"},
 		{"money", "61.50 eur", "`61.50 eur` is not an amount of money; expected an amount such as `140`, `61.50` or `61.50 EUR`; did you mean `61.50 EUR`?"},
 	}

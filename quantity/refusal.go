@@ -7,6 +7,7 @@ import (
 
 var (
 	commaDecimal = regexp.MustCompile(`^(-?[0-9]+),([0-9]+)`)
+	commaGroups  = regexp.MustCompile(`^-?[1-9][0-9]{0,2}(,[0-9]{3})+(\.[0-9]+)?( *(mm|g|kg|W|Wh|N|EUR|GBP|USD))?$`)
 	exponent     = regexp.MustCompile(`^-?[0-9]+(\.[0-9]+)?[eE][+-]?[0-9]+$`)
 	bareFraction = regexp.MustCompile(`^-?([0-9]+ +)?[0-9]+/[0-9]+$`)
 	grouped      = regexp.MustCompile(`^-?[0-9]{1,3}( [0-9]{3})+$`)
@@ -39,6 +40,8 @@ func (k *kind) notANumber(text string) *Fault {
 func (k *kind) badUnit(text, rest string) *Fault {
 	word, _, _ := strings.Cut(strings.TrimLeft(rest, " "), " ")
 	switch {
+	case commaGroups.MatchString(text):
+		return k.fault(withGroups(text))
 	case commaDecimal.MatchString(text):
 		return k.fault("`"+text+"` has a comma; the decimal mark is a point", commaDecimal.ReplaceAllString(text, "$1.$2"))
 	case exponent.MatchString(text):
@@ -51,6 +54,11 @@ func (k *kind) badUnit(text, rest string) *Fault {
 		return k.fault("`"+text+"` has a blank before or after it", strings.Trim(text, " "))
 	}
 	return k.fault("`"+clip(text)+"` has the unknown unit `"+clip(word)+"`", Near(word, k.unitNames()))
+}
+
+// withGroups explains a comma before three digits of a thing that is small in its unit: it parts thousands rather than decimals.
+func withGroups(text string) (wrong, near string) {
+	return "`" + clip(text) + "` has a comma; thousands are written without one, and the decimal mark is a point", strings.ReplaceAll(text, ",", "")
 }
 
 func (k *kind) unitNames() []string {

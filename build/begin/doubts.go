@@ -2,6 +2,7 @@ package begin
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/quantity"
 )
@@ -19,13 +20,19 @@ func Doubts(a Answers) []Doubt {
 	var d doubts
 	d.sleepers(a.Sleepers)
 	d.sizes(a)
-	d.readings(a.Readings)
+	if !d.sure() { // else a reading in a wrong unit contradicts the others as well
+		d.readings(a.Readings)
+	}
 	d.plate(a.Plate)
 	d.axles(a)
 	return d.all
 }
 
 type doubts struct{ all []Doubt }
+
+func (d *doubts) sure() bool {
+	return slices.ContainsFunc(d.all, func(one Doubt) bool { return one.Sure })
+}
 
 func (d *doubts) add(sure bool, words string, about ...string) {
 	d.all = append(d.all, Doubt{About: about, Words: words, Sure: sure})
@@ -36,6 +43,8 @@ func (d *doubts) sleepers(all []Sleeper) {
 	for i, s := range all {
 		about := fmt.Sprintf("stature-%d", i+1)
 		switch {
+		case s.Stature < 10:
+			d.add(true, fmt.Sprintf("%s is %v mm tall? Did you mean %v m? Then write %v m or %v.", s.Called(), s.Stature, s.Stature, s.Stature, 1000*s.Stature), about)
 		case s.Stature >= 90 && s.Stature <= 220:
 			d.add(true, fmt.Sprintf("%s is %v mm tall? For %v cm write %v cm or %v.", s.Called(), s.Stature, s.Stature, s.Stature, 10*s.Stature), about)
 		case s.Stature < 700 || s.Stature > 2300:
@@ -62,6 +71,8 @@ func (d *doubts) sizes(a Answers) {
 			continue
 		}
 		switch ratio := float64(*one.read) / float64(one.typical); {
+		case *one.read < 10:
+			d.add(true, fmt.Sprintf("A %s of %v mm is no more than a fingernail. Did you mean %v m? Then write %v m or %v.", one.name, *one.read, *one.read, *one.read, 1000**one.read), one.field)
 		case ratio > 0.06 && ratio < 0.15:
 			d.add(true, fmt.Sprintf("A %s of %v mm is hardly a hand. If the tape says %v cm, write %v cm or %v.", one.name, *one.read, *one.read, *one.read, 10**one.read), one.field)
 		case ratio < 0.45 || ratio > 2.2:

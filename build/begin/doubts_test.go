@@ -21,6 +21,9 @@ func TestDoubtsAreSpokenAtOnce(t *testing.T) {
 		words string
 	}{
 		{"a reading in centimetres", begin.Answers{Body: "mid-mid", Readings: begin.Readings{Knee: mm(187)}}, true, "knee", "write 187 cm or 1870"},
+		{"a reading in metres", begin.Answers{Body: "mid-mid", Readings: begin.Readings{Knee: mm(1870), Arches: mm(1.39)}}, true, "arches", "1.39 mm is no more than a fingernail. Did you mean 1.39 m? Then write 1.39 m or 1390."},
+		{"a reading in metres beside others", begin.Answers{Body: "mid-mid", Readings: begin.Readings{Knee: mm(1.87), Arches: mm(1390)}}, true, "knee", "Did you mean 1.87 m?"},
+		{"a stature in metres", begin.Answers{Sleepers: []begin.Sleeper{{ID: "ann", Name: "Ann", Stature: 1.75}}}, true, "stature-1", "Ann is 1.75 mm tall? Did you mean 1.75 m?"},
 		{"a reading of no van", begin.Answers{Body: "mid-mid", Readings: begin.Readings{Height: mm(12)}}, true, "height", "not that of a van"},
 		{"a low roof in a high van", begin.Answers{Body: "mid-high", Readings: begin.Readings{Height: mm(1600)}}, false, "height", "another outline"},
 		{"arches wider apart than the sides", begin.Answers{Body: "mid-mid", Readings: begin.Readings{Knee: mm(1700), Arches: mm(1720)}}, true, "arches", "stand out of the sides"},

@@ -153,6 +153,8 @@ func TestWhatCannotBeIsSaidBesideTheField(t *testing.T) {
 		wants      []string
 	}{
 		{"a reading that is no length", "tape", []string{"length", "two metres", "knee", "1870"}, []string{`id="wrong-length"`, `value="two metres"`, `value="1870"`, `aria-invalid="true"`}},
+		{"a reading in metres", "tape", []string{"knee", "1870", "arches", "1.39"}, []string{`id="wrong-arches"`, "Did you mean 1.39 m?"}},
+		{"a comma between thousands", "tape", []string{"knee", "1,870"}, []string{`id="wrong-knee"`, "did you mean `1870`?"}},
 		{"arches wider apart than the sides", "tape", []string{"knee", "1700", "arches", "1800"}, []string{`id="wrong-arches"`, "stand out of the sides", `value="1800"`}},
 		{"axles that carry too little", "plate", []string{"gross", "3500", "front", "1500", "rear", "1500"}, []string{`id="wrong-front"`, "another line of the plate", `value="3500"`}},
 		{"a stature in centimetres", "people", []string{"name-1", "Ann", "stature-1", "175"}, []string{`id="wrong-stature-1"`, "write 175 cm or 1750", `value="Ann"`}},
