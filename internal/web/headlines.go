@@ -19,12 +19,12 @@ type headline struct {
 // shortLabels are names that fit the strip.
 var shortLabels = map[string]string{
 	"shell.headroom": "Headroom", "weight.total": "On the road", "weight.rear-axle": "Rear axle", "weight.front-axle": "Front axle",
-	"weight.payload-left": "Left to load", "cost.forecast": "Cost", "cost.paid": "Paid", "cost.to-come": "Still to buy",
+	"weight.margin.least": "To spare", "cost.forecast": "Cost", "cost.paid": "Paid", "cost.to-come": "Still to buy",
 }
 
 // stripFigures fill the strip from left to right; one that is not worked out leaves its place to the next.
 var stripFigures = []string{
-	"shell.headroom", "weight.total", "weight.rear-axle", "weight.front-axle", "weight.payload-left", "cost.forecast", "cost.to-come",
+	"shell.headroom", "weight.total", "weight.rear-axle", "weight.front-axle", "weight.margin.least", "cost.forecast", "cost.to-come",
 }
 
 func headlines(s *state) []headline {
@@ -46,6 +46,9 @@ func headlineOf(f working.Figure) headline {
 	}
 	if spread := words.Spread(f); spread != "" && h.Context == "" {
 		h.Context = spread
+	}
+	if f.Code == "weight.margin.least" && f.Value < 0 {
+		h.Word, h.Severity = "too much", "fault"
 	}
 	if f.Limit == nil || *f.Limit <= 0 {
 		return h

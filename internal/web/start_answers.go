@@ -112,7 +112,8 @@ func (f firstAnswers) leftWords() string {
 
 // moneyWords says what it may cost, in round money, and holds it against what there is.
 func (f firstAnswers) moneyWords(budget *quantity.Money) string {
-	text := fmt.Sprintf("Likely %s, one in five it passes %s.", f.money(f.Money.Likely), f.money(f.Money.Late))
+	text := fmt.Sprintf("Likely %s: %s for what stands on the list, and 15 %% for what no first list has, such as sealant, screws, paint and blades. One in five it passes %s.",
+		f.money(f.Money.Likely), words.Amount(f.Listed, f.Currency), f.money(f.Money.Late))
 	if budget == nil {
 		return text
 	}
@@ -215,7 +216,7 @@ func plateWhere(rules string) string {
 
 // offerFigures are the figures of an arrangement by which it is told from the others.
 func offerFigures(o startOffer, f firstAnswers) string {
-	return fmt.Sprintf("About %s and %.0f weekends; %s left to take along.",
-		f.money(outlook.Of(o.Arrangement, o.Reckoning).Money.Likely), math.Ceil(outlook.Of(o.Arrangement, o.Reckoning).Weekends.Likely),
-		words.Amount(outlook.Of(o.Arrangement, o.Reckoning).Left.Likely, "kg"))
+	one := outlook.Of(o.Arrangement, o.Reckoning)
+	return fmt.Sprintf("About %s and %.0f weekends; %s to spare on %s.", f.money(one.Money.Likely), math.Ceil(one.Weekends.Likely),
+		words.Amount(one.Left.Likely, "kg"), one.LeftOn)
 }

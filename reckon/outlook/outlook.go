@@ -19,10 +19,11 @@ type First struct {
 	Reckoning *reckon.Reckoning // of the whole build with it
 	Room      Room
 	People    []Person
-	Left      Amount // that may still be taken along with all aboard, gear and water [kg]; the least of what the van and its axles allow
-	LeftOn    string // what gives out first: the van, the front axle, the rear axle
-	Money     Amount // still to be paid, in the build's currency
-	Hours     Amount // of work [h]
+	Left      Amount  // that may still be taken along with all aboard, gear and water [kg]; the least of what the van and its axles allow
+	LeftOn    string  // what gives out first: the van, the front axle, the rear axle
+	Money     Amount  // still to be paid, in the build's currency, with what no first list has
+	Listed    float64 // of it, what stands on the list
+	Hours     Amount  // of work [h]
 	Weekends  Amount
 }
 
@@ -81,7 +82,8 @@ func Of(offer begin.Arrangement, r *reckon.Reckoning) First {
 			Across: f.Room.Across - body.LyingLength().Float(), Up: f.Room.Up - (stature.Float() + people.Shoes)})
 	}
 	f.Left, f.LeftOn = left(r)
-	f.Money = money(r)
+	f.Listed = amount(r, "cost.forecast").Likely
+	f.Money = money(f.Listed)
 	f.Hours = hours(r)
 	f.Weekends = Amount{f.Hours.Likely / hoursOfWeekend, f.Hours.Late / hoursOfWeekend}
 	return f
@@ -99,13 +101,12 @@ func roomOf(r *reckon.Reckoning) Room {
 	for x := in.Rear() - lastPart; x <= in.Rear(); x += 50 {
 		room.Across = min(room.Across, in.Right(x, bedHeight)-in.Left(x, bedHeight))
 	}
-	middle := (in.Front() + in.Rear()) / 2
-	room.Up = in.Roof(middle, 0) - in.Floor()
+	room.Up = amount(r, "shell.headroom").Likely
 	room.Floor = amount(r, "lining.floor-area").Likely
 	return room
 }
 
-// left is what the limits leave, and which gives out first.
+// left is what the limits leave, weight.margin.least, and which gives out first.
 func left(r *reckon.Reckoning) (Amount, string) {
 	least, on := Amount{math.Inf(1), math.Inf(1)}, ""
 	for _, axis := range []struct{ code, name string }{{"total", "the van as a whole"}, {"front-axle", "the front axle"}, {"rear-axle", "the rear axle"}} {
@@ -127,8 +128,8 @@ func left(r *reckon.Reckoning) (Amount, string) {
 }
 
 // money is what the list says, and what no first list says.
-func money(r *reckon.Reckoning) Amount {
-	likely := amount(r, "cost.to-come").Likely * (1 + smallThings)
+func money(listed float64) Amount {
+	likely := listed * (1 + smallThings)
 	return Amount{likely, likely * (1 + z80*moneyOff)}
 }
 

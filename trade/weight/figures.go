@@ -51,6 +51,7 @@ func (r *Result) enter() {
 	for which, a := range axes(r.in.Plate) {
 		r.enterAxis(which, a)
 	}
+	r.enterLeast()
 	r.enterBalance()
 	r.enterTyres()
 	r.enterRoof()
@@ -85,6 +86,26 @@ func (r *Result) enterAxis(which int, a axis) {
 	r.putLoad("weight.today."+a.code, a.label+", as it stands today", "nobody aboard, fuel as last weighed", a, r.Today)
 	r.putLoad("weight.finished."+a.code, a.label+", finished", "nobody aboard, fuel as last weighed", a, r.Finished)
 	r.putLoad("weight.bare."+a.code, a.label+", bare", "nothing aboard, tank empty", a, r.Bare)
+}
+
+// enterLeast gives the smallest of the margins: the limit that gives out first. Without a plate there is none.
+func (r *Result) enterLeast() {
+	least, found := 0.0, false
+	var first axis
+	var in CaseLoad
+	for which, a := range axes(r.in.Plate) {
+		g := r.governing(which)
+		if left := a.plated() - a.pick(g.On).Mean; a.plated() > 0 && (!found || left < least) {
+			least, first, in, found = left, a, g, true
+		}
+	}
+	if !found {
+		return
+	}
+	r.put(working.Figure{Code: "weight.margin.least", Value: least, Unit: "kg", Label: "To spare on what gives out first", Words: first.noun + ": " + in.name()},
+		func() working.Working {
+			return r.spare(first.plate, first.plated(), first.head, first.pick(in.On).Mean)
+		})
 }
 
 func marginName(which int) string {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"reflect"
+	"strings"
 	"testing"
 
 	"tumblehome/quantity"
@@ -11,6 +12,7 @@ import (
 	"tumblehome/trade/finding"
 	"tumblehome/trade/takeoff"
 	"tumblehome/trade/weight"
+	"tumblehome/trade/working"
 )
 
 // TestThreeVansComeNearTheirHandReckoning: the figures were added up by hand with other, rougher places; within 15 kg an axle.
@@ -353,6 +355,26 @@ func BenchmarkTwoHundredLines(b *testing.B) {
 		r := weight.Work(in)
 		r.Figures()
 		r.Findings()
+	}
+}
+
+// The limit that gives out first is the least of the margins, even where the van as a whole is light.
+func TestTheLeastMarginIsThatOfTheAxleThatGivesOutFirst(t *testing.T) {
+	gross, front, rear := quantity.Mass(3300), quantity.Mass(1150), quantity.Mass(1900)
+	r := weight.Work(weight.Inputs{
+		Wheelbase: 3350, Datum: 1290, Plate: weight.Plate{Gross: &gross, Front: &front, Rear: &rear},
+		Weighings: []weight.Weighing{{ID: "bare", Front: 1080, Rear: 800}},
+	})
+	margins := map[string]working.Figure{}
+	for _, f := range r.Figures() {
+		margins[f.Code] = f
+	}
+	least := margins["weight.margin.least"]
+	if want := margins["weight.margin.front-axle"]; least.Value != want.Value || !strings.HasPrefix(least.Words, "the front axle") {
+		t.Errorf("%g, %q; the front axle spares %g", least.Value, least.Words, want.Value)
+	}
+	if least.Value >= margins["weight.margin.total"].Value || least.Value >= margins["weight.margin.rear-axle"].Value {
+		t.Errorf("%g is not the least of %g and %g", least.Value, margins["weight.margin.total"].Value, margins["weight.margin.rear-axle"].Value)
 	}
 }
 
