@@ -53,7 +53,14 @@ func (s *Server) sendPDF(w http.ResponseWriter, r *http.Request) {
 	})
 }
 
+// sendPNG makes one picture at a time: each takes much memory while it is made. Whoever leaves the queue is not waited for.
 func (s *Server) sendPNG(w http.ResponseWriter, r *http.Request) {
+	select {
+	case s.raster <- struct{}{}:
+		defer func() { <-s.raster }()
+	case <-r.Context().Done():
+		return
+	}
 	s.sendFile(w, r, "image/png", "arrangement.png", func(scene draw.Scene, out io.Writer) error {
 		return raster.PNG(out, scene, raster.Options{})
 	})

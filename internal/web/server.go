@@ -46,6 +46,7 @@ type Server struct {
 	assets *assets
 	pages  map[string]page
 	bases  bases
+	raster chan struct{} // holds one while a picture is made
 	log    *slog.Logger
 }
 
@@ -65,7 +66,7 @@ func New(o Options) (*Server, error) {
 	if err := d.renew(context.Background()); err != nil {
 		return nil, err
 	}
-	return &Server{desk: d, draw: o.Draw, assets: shelf, pages: pages(), log: o.Log}, nil
+	return &Server{desk: d, draw: o.Draw, assets: shelf, pages: pages(), raster: make(chan struct{}, 1), log: o.Log}, nil
 }
 
 // Handler answers every request, guarded.

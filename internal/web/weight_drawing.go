@@ -52,16 +52,25 @@ func massDrawing(v view) templ.Component {
 // column is what was put into one stretch of the van.
 type column struct{ from, mass float64 }
 
+// mostColumns is more than any van has; things told to be farther apart than that are not drawn.
+const mostColumns = 100
+
 func columnsOf(v view) []column {
 	sums := map[int]float64{}
 	low, high := math.MaxInt32, math.MinInt32
 	for _, l := range v.Lines {
+		if !(math.Abs(l.At[0]) < math.MaxInt32) || !(math.Abs(l.Mass) < math.MaxInt32) { // no place or no mass that can be drawn
+			continue
+		}
 		k := int(math.Floor(l.At[0] / columnLong))
 		sums[k] += l.Mass
 		low, high = min(low, k), max(high, k)
 	}
+	if high < low || high-low >= mostColumns {
+		return nil
+	}
 	var out []column
-	for k := low; k <= high && high-low < 100; k++ {
+	for k := low; k <= high; k++ {
 		if sums[k] > 0 {
 			out = append(out, column{float64(k * columnLong), sums[k]})
 		}
