@@ -3,19 +3,21 @@ package cli
 import (
 	"context"
 	"fmt"
-	"os"
 
 	"tumblehome/build"
 	"tumblehome/internal/store"
 )
 
 type importCommand struct {
-	Document string `arg:"" help:"The document to read (YAML or JSON)." type:"path"`
+	Document string `arg:"" help:"The document to read (YAML or JSON), or the archive of a whole build (*.zip)." type:"path"`
 	Build    string `arg:"" help:"The build's own file to make (*.tumblehome)." type:"path"`
 }
 
-// Run makes a build's own file from a document; it never overwrites one.
+// Run makes a build's own file from a document or an archive; it never overwrites one.
 func (c importCommand) Run(s *streams) error {
+	if isArchive(c.Document) {
+		return c.unpack(s)
+	}
 	doc, report, err := loadText(c.Document)
 	if err != nil {
 		return err
@@ -41,10 +43,7 @@ func tellComments(s *streams, report build.Report) {
 // createStore refuses a path that is taken, so that no build is lost.
 func createStore(path string, doc *build.Document) error {
 	if !isStore(path) {
-		return fmt.Errorf("%s: a build's own file ends in .tumblehome", path)
-	}
-	if _, err := os.Stat(path); err == nil {
-		return fmt.Errorf("%s exists already; choose another name or move it away", path)
+		return notOwn(path)
 	}
 	made, err := store.Create(context.Background(), path, doc, storeOptions())
 	if err != nil {
@@ -53,14 +52,29 @@ func createStore(path string, doc *build.Document) error {
 	return made.Close()
 }
 
-type exportCommand struct {
-	source
-	Out  string `short:"o" help:"Where to write; the terminal if left out." type:"path"`
-	JSON bool   `name:"json" help:"Write JSON instead of YAML."`
+func notOwn(path string) error {
+	return fmt.Errorf("%s: a build's own file ends in .tumblehome", path)
 }
 
-// Run writes the document in its canonical form.
+type exportCommand struct {
+	source
+	Out    string `short:"o" help:"Where to write; the terminal if left out. A name that ends in .zip gets the whole build, every revision and every photo." type:"path"`
+	JSON   bool   `name:"json" help:"Write JSON instead of YAML."`
+	AsKept bool   `help:"Write the newest document of a build's own file as it was kept, even where this version has a rule against it."`
+}
+
+// Run writes the document in its canonical form, or the whole build as an archive.
 func (c exportCommand) Run(s *streams) error {
+	if isArchive(c.Out) {
+		return c.pack(s)
+	}
+	if c.AsKept {
+		text, err := store.AsKept(context.Background(), c.File, storeOptions())
+		if err != nil {
+			return err
+		}
+		return writeTo(c.Out, text, s)
+	}
 	doc, report, err := c.whole()
 	if err != nil {
 		return err
@@ -71,15 +85,6 @@ func (c exportCommand) Run(s *streams) error {
 		text = build.WriteJSON(doc)
 	}
 	return writeTo(c.Out, text, s)
-}
-
-// writeTo writes to a file, or to the terminal when no file is named.
-func writeTo(path string, text []byte, s *streams) error {
-	if path == "" {
-		_, err := s.out.Write(text)
-		return err
-	}
-	return os.WriteFile(path, text, 0o644)
 }
 
 // whole is the document, and what of its text was not kept.

@@ -26,10 +26,12 @@ func (c figuresCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	chosen := chosenFigures(r, c.Codes)
-	if len(chosen) == 0 {
-		return noFigure(r, strings.Join(c.Codes, " "))
+	for _, code := range c.Codes {
+		if len(chosenFigures(r, []string{code})) == 0 {
+			return noFigure(r, code)
+		}
 	}
+	chosen := chosenFigures(r, c.Codes)
 	if c.JSON {
 		return printFigureMap(s.out, chosen)
 	}

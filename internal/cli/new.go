@@ -2,7 +2,9 @@ package cli
 
 import (
 	"fmt"
+	"io"
 	"strings"
+	"text/tabwriter"
 
 	"tumblehome/build"
 	"tumblehome/build/begin"
@@ -30,9 +32,21 @@ func (c newCommand) Run(s *streams) error {
 	if err := createStore(c.Build, doc); err != nil {
 		return err
 	}
-	fmt.Fprintf(s.out, "%s is begun in %s; %d things are assumed until you say otherwise.\nGo on with: tumblehome serve %s\n",
-		doc.Build.Title, c.Build, len(assumed), c.Build)
+	fmt.Fprintf(s.out, "%s is begun in %s; %d things are assumed until you say otherwise:\n", doc.Build.Title, c.Build, len(assumed))
+	if err := printAssumed(s.out, assumed); err != nil {
+		return err
+	}
+	fmt.Fprintf(s.out, "Go on with: tumblehome serve %s\n", c.Build)
 	return nil
+}
+
+// printAssumed lists what was taken for what nobody has said, and how far off it may be.
+func printAssumed(out io.Writer, assumed []begin.Assumption) error {
+	columns := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
+	for _, a := range assumed {
+		fmt.Fprintf(columns, "  %s\t%s\t%s\n", a.Words, a.Value, a.Spread)
+	}
+	return columns.Flush()
 }
 
 func (c newCommand) answers() (begin.Answers, error) {

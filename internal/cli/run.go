@@ -24,8 +24,11 @@ type commands struct {
 	Draw    drawCommand    `cmd:"" help:"Draw the arrangement as SVG, PDF or PNG."`
 	Compare compareCommand `cmd:"" help:"Lay two builds, or a build and one of its alternatives, side by side."`
 	New     newCommand     `cmd:"" help:"Begin a build from the nearest generic body."`
-	Import  importCommand  `cmd:"" help:"Make a build's own file from a document."`
-	Export  exportCommand  `cmd:"" help:"Write the document of a build."`
+	Import  importCommand  `cmd:"" help:"Make a build's own file from a document, or from the archive of a whole build."`
+	Export  exportCommand  `cmd:"" help:"Write the document of a build, or the whole build as an archive."`
+	Backup  backupCommand  `cmd:"" help:"Copy a build's own file, check the copy, and thin out older ones."`
+	Restore restoreCommand `cmd:"" help:"Put a backup in the place of a build's own file, which is kept."`
+	Verify  verifyCommand  `cmd:"" help:"Read every revision and photo of a build's own file and say whether it is sound."`
 	Schema  schemaCommand  `cmd:"" help:"Print the JSON Schema of the document."`
 	Serve   serveCommand   `cmd:"" help:"Open the workspace on a build in the browser."`
 	Demo    demoCommand    `cmd:"" help:"Open the workspace on an invented build and print its headline."`
@@ -80,6 +83,6 @@ func codeOf(err error, errs io.Writer) int {
 	case errors.As(err, &asked):
 		return int(asked)
 	}
-	fmt.Fprintln(errs, "tumblehome:", err)
+	fmt.Fprintln(errs, "tumblehome:", plain(err))
 	return exitUnreadable
 }

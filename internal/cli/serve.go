@@ -29,6 +29,9 @@ type serveCommand struct {
 
 // Run serves until it is interrupted.
 func (c serveCommand) Run(s *streams) error {
+	if c.Port < 0 || c.Port > 65535-portsTried {
+		return fmt.Errorf("--port: %d is no port; take one from 1024 to %d", c.Port, 65535-portsTried)
+	}
 	path, err := c.ownFile(s)
 	if err != nil {
 		return err

@@ -32,6 +32,7 @@ func (s *Server) routes() http.Handler {
 	mux.HandleFunc("GET /sheet.svg", s.sendSVG)
 	mux.HandleFunc("GET /sheet.pdf", s.sendPDF)
 	mux.HandleFunc("GET /sheet.png", s.sendPNG)
+	mux.HandleFunc("GET /measuring.pdf", s.sendMeasuring)
 	mux.Handle("GET /static/{file}", s.assets)
 	mux.Handle("GET /favicon.ico", http.RedirectHandler(s.assets.address("mark.svg"), http.StatusSeeOther))
 	mux.HandleFunc("GET /", s.notFound)

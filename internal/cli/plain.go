@@ -1,0 +1,27 @@
+package cli
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"syscall"
+)
+
+// plain puts what the system says of a file into words.
+func plain(err error) error {
+	var of *fs.PathError
+	if !errors.As(err, &of) {
+		return err
+	}
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return fmt.Errorf("%s: there is no such file", of.Path)
+	case errors.Is(err, fs.ErrPermission):
+		return fmt.Errorf("%s: this program is not allowed to use it", of.Path)
+	case errors.Is(err, syscall.EISDIR):
+		return fmt.Errorf("%s is a folder; name a file in it", of.Path)
+	case errors.Is(err, syscall.ENOSPC):
+		return fmt.Errorf("%s: the disk is full; nothing was written", of.Path)
+	}
+	return err
+}

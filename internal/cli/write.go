@@ -1,0 +1,30 @@
+package cli
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+)
+
+// writeTo writes to a file, or to the terminal when no file is named. It never writes over a build's own file, whose history would be
+// lost, and it leaves an older file as it was until the new one is whole on the disk.
+func writeTo(path string, text []byte, s *streams) error {
+	if path == "" {
+		_, err := s.out.Write(text)
+		return err
+	}
+	if isStore(path) {
+		return fmt.Errorf("%s: a name ending in .tumblehome is for a build's own file; choose another ending", path)
+	}
+	unfinished, err := os.CreateTemp(filepath.Dir(path), ".tumblehome-")
+	if err != nil {
+		return plain(err)
+	}
+	defer os.Remove(unfinished.Name()) // gone already when all went well
+	_, err = unfinished.Write(text)
+	err = firstError(err, unfinished.Chmod(0o644), unfinished.Sync(), unfinished.Close())
+	if err != nil {
+		return plain(err)
+	}
+	return plain(os.Rename(unfinished.Name(), path))
+}
