@@ -160,6 +160,14 @@ func matterWords(m outlook.Matter) string {
 	return text + "."
 }
 
+// assumedStillWords says how much of a build is taken for granted.
+func assumedStillWords(n int) string {
+	if n == 1 {
+		return "One thing is assumed, not measured."
+	}
+	return fmt.Sprintf("%d things are assumed, not measured.", n)
+}
+
 // lacksWords names the wishes that an arrangement leaves open.
 func lacksWords(o begin.Arrangement) string {
 	var names []string

@@ -236,6 +236,15 @@ func TestTheFirstHourOfAGrownBuildKeepsWhatWasChanged(t *testing.T) {
 	}
 }
 
+func TestTheShellPageLeadsToWhatIsAssumed(t *testing.T) {
+	if page := openNew(t).answer(get("/shell")).Body.String(); !strings.Contains(page, `href="/start/answers"`) || !strings.Contains(page, "things are assumed") {
+		t.Error("a new build's shell does not say what is assumed")
+	}
+	if page := open(t, dipper).answer(get("/shell")).Body.String(); strings.Contains(page, "/start/answers") {
+		t.Error("a measured body leads back into the first hour")
+	}
+}
+
 // The six readings are of no use to a body that was measured station by station.
 func TestTheFirstHourIsOverOnceTheBodyIsMeasured(t *testing.T) {
 	w := open(t, dipper)
