@@ -57,7 +57,14 @@ func (f *refusal) at(path string) (typed, wrong string, ok bool) {
 
 // refuse answers a change that was not saved, keeping what was typed.
 func (s *Server) refuse(w http.ResponseWriter, r *http.Request, err error, typed []change) {
+	if errors.Is(err, store.ErrNoChange) {
+		s.unchanged(w, r)
+		return
+	}
 	f := s.refusalOf(err, typed)
+	if f.Status == http.StatusServiceUnavailable {
+		s.log.Error("not saved", "path", r.URL.Path, "error", err)
+	}
 	if f.Status == http.StatusInternalServerError {
 		s.fail(w, r, err)
 		return
@@ -74,6 +81,19 @@ func (s *Server) refuse(w http.ResponseWriter, r *http.Request, err error, typed
 	s.sendRefusal(w, r, now, f)
 }
 
+// unchanged answers a change that leaves everything as it is, which is no failure.
+func (s *Server) unchanged(w http.ResponseWriter, r *http.Request) {
+	now, err := s.desk.head(r.Context())
+	switch {
+	case err != nil:
+		s.fail(w, r, err)
+	case byScript(r):
+		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "sentence": "Nothing changed."})
+	default:
+		http.Redirect(w, r, backTo(r), http.StatusSeeOther)
+	}
+}
+
 // refusalOf sorts errors: what the reader can mend, and what is a failure of the program.
 func (s *Server) refusalOf(err error, typed []change) *refusal {
 	f := &refusal{Status: http.StatusInternalServerError, Typed: typed, Says: err.Error()}
@@ -82,6 +102,7 @@ func (s *Server) refusalOf(err error, typed []change) *refusal {
 	var conflict *store.Conflict
 	var held *errHeld
 	var faults build.Faults
+	var trouble *store.Trouble
 	switch {
 	case errors.As(err, &unreadable):
 		f.Status = http.StatusBadRequest
@@ -90,12 +111,23 @@ func (s *Server) refusalOf(err error, typed []change) *refusal {
 	case errors.As(err, &conflict):
 		f.Status, f.Clashes, f.Head = http.StatusConflict, conflict.Clashes, conflict.Head
 		f.Says = "Somebody else changed the same thing meanwhile. Nothing was saved."
+		if len(conflict.Clashes) == 0 {
+			f.Says = "Somebody else changed the build meanwhile, and the two changes do not go together. Nothing was saved."
+			if errors.As(err, &faults) {
+				above, beside := explain(faults, typed)
+				f.Says, f.Wrong = strings.TrimSpace(f.Says+"\n"+above), beside
+			}
+		}
 	case errors.As(err, &held):
 		f.Status, f.Says, f.Held = http.StatusUnprocessableEntity, "", held
 	case errors.As(err, &faults):
 		f.Status = http.StatusUnprocessableEntity
 		f.Says, f.Wrong = explain(faults, typed)
 	case errors.Is(err, store.ErrNothingToUndo), errors.Is(err, store.ErrNothingToRedo):
+		f.Status, f.Says = http.StatusUnprocessableEntity, capital(err.Error())+"."
+	case errors.As(err, &trouble):
+		f.Status, f.Says = http.StatusServiceUnavailable, trouble.Says
+	case errors.Is(err, store.ErrTooLarge):
 		f.Status, f.Says = http.StatusUnprocessableEntity, capital(err.Error())+"."
 	case errors.Is(err, store.ErrMovedOn):
 		f.Status = http.StatusConflict
@@ -196,9 +228,15 @@ func (s *Server) send(w http.ResponseWriter, r *http.Request, status int, c temp
 	_, _ = w.Write(legible(page.Bytes())) // a reader that left needs no answer
 }
 
-// fail answers a failure of the program: in full in the log, in one neutral line on the page.
+// fail answers a failure of the program: in full in the log, in one neutral line on the page. Trouble with the file or its disk says
+// what its owner can do about it.
 func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
 	s.log.Error("request failed", "method", r.Method, "path", r.URL.Path, "error", err)
+	var trouble *store.Trouble
+	if errors.As(err, &trouble) {
+		http.Error(w, trouble.Says, http.StatusServiceUnavailable)
+		return
+	}
 	http.Error(w, "Something went wrong here; nothing was changed. The terminal says what.", http.StatusInternalServerError)
 }
 

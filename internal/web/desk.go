@@ -2,7 +2,6 @@ package web
 
 import (
 	"context"
-	"errors"
 	"sync"
 	"sync/atomic"
 
@@ -78,9 +77,9 @@ func (d *desk) renew(ctx context.Context) error {
 	return nil
 }
 
-// save makes an edit a revision and works it out. An edit that changes nothing is no failure.
+// save makes an edit a revision and works it out.
 func (d *desk) save(ctx context.Context, e store.Edit) (*state, error) {
-	if _, err := d.store.Save(ctx, e); err != nil && !errors.Is(err, store.ErrNoChange) {
+	if _, err := d.store.Save(ctx, e); err != nil {
 		return nil, err
 	}
 	return d.head(ctx)

@@ -4,10 +4,12 @@ import (
 	"cmp"
 	"encoding/json"
 	"errors"
+	"io"
 	"net/http"
 	"slices"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"tumblehome/build/tree"
 	"tumblehome/internal/store"
@@ -41,16 +43,20 @@ func readWish(r *http.Request) (wish, error) {
 		if err := decoder.Decode(&w); err != nil {
 			return w, bodyError(err)
 		}
+		if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
+			return w, errUnreadable("the request goes on after its end")
+		}
+		w.Words = clipped(w.Words)
 		return w, nil
 	}
-	if err := r.ParseForm(); err != nil {
-		return w, bodyError(err)
+	err := readForm(r)
+	if err != nil {
+		return w, err
 	}
-	var err error
 	if w.Revision, err = strconv.Atoi(r.PostFormValue("base")); err != nil {
 		return w, errUnreadable("the form does not say which revision it was made for")
 	}
-	w.Words, w.By = r.PostFormValue("words"), r.PostFormValue("by")
+	w.Words, w.By = clipped(r.PostFormValue("words")), r.PostFormValue("by")
 	w.Patch = json.RawMessage(r.PostFormValue("patch"))
 	w.newName = r.PostFormValue("new")
 	paths, values := r.PostForm["path"], r.PostForm["value"]
@@ -64,6 +70,31 @@ func readWish(r *http.Request) (wish, error) {
 		return w, errUnreadable("the form holds no value")
 	}
 	return w, nil
+}
+
+// readForm reads a form whose every value is text.
+func readForm(r *http.Request) error {
+	if err := r.ParseForm(); err != nil {
+		return bodyError(err)
+	}
+	for _, values := range r.PostForm {
+		for _, text := range values {
+			if !utf8.ValidString(text) {
+				return errUnreadable("a value holds letters that are none here; type it again")
+			}
+		}
+	}
+	return nil
+}
+
+// longestWords is as long as the sentence of a change may be, in characters.
+const longestWords = 200
+
+func clipped(words string) string {
+	if runes := []rune(words); len(runes) > longestWords {
+		return string(runes[:longestWords-1]) + "…"
+	}
+	return words
 }
 
 func bodyError(err error) error {
@@ -97,12 +128,17 @@ func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
 		}
 		e.Patch, e.Words = patch, cmp.Or(e.Words, words)
 	case len(w.Patch) > 0:
+		if !utf8.Valid(w.Patch) {
+			return e, errUnreadable("the patch holds letters that are none here")
+		}
 		if e.Patch, err = tree.ParsePatch(w.Patch); err != nil {
 			return e, errUnreadable(err.Error())
 		}
 	default:
 		w.changes = withNewID(base, w.changes, w.newName)
-		e.Patch = patchOf(base, w.changes)
+		if e.Patch, err = patchOf(base, w.changes); err != nil {
+			return e, err
+		}
 	}
 	if e.Words == "" {
 		e.Words = wordsOf(base, e.Patch)

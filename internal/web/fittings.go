@@ -92,8 +92,8 @@ func readNudge(r *http.Request) (reckon.Move, int, error) {
 
 // baseOf is the revision that a form was made for.
 func baseOf(r *http.Request) (int, error) {
-	if err := r.ParseForm(); err != nil {
-		return 0, bodyError(err)
+	if err := readForm(r); err != nil {
+		return 0, err
 	}
 	base, err := strconv.Atoi(r.PostFormValue("base"))
 	if err != nil {

@@ -2,6 +2,7 @@ package web
 
 import (
 	"context"
+	"errors"
 	"net/http"
 	"strconv"
 
@@ -90,6 +91,10 @@ func (s *Server) showRevision(w http.ResponseWriter, r *http.Request) {
 	}
 	if err == nil {
 		before, err = s.desk.at(r.Context(), max(n-1, 1))
+	}
+	if errors.Is(err, store.ErrNoRevision) && !byScript(r) {
+		s.noSuch(w, r, "revision", "The changes of this build stand on the page of revisions.")
+		return
 	}
 	if err != nil {
 		s.refuse(w, r, err, nil)

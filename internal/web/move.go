@@ -17,6 +17,9 @@ func (s *state) patchOfMoves(moves []reckon.Move) (tree.Patch, string, error) {
 		if bad(m.DX) || bad(m.DY) || bad(m.DZ) || bad(m.Turn) {
 			return tree.Patch{}, "", errUnreadable("a move is longer than any van")
 		}
+		if _, known := s.Doc.Fittings[m.Fitting]; !known {
+			return tree.Patch{}, "", errUnreadable("there is no " + unhyphen(strings.ToValidUTF8(m.Fitting, "?")) + " in this build")
+		}
 		told = append(told, moveWords(m))
 	}
 	patch, ok := s.MovePatch(moves...)

@@ -89,11 +89,17 @@ func (f *refusal) beside() bool {
 }
 
 func (s *Server) notFound(w http.ResponseWriter, r *http.Request) {
+	s.noSuch(w, r, "page", "The pages of this build stand in the list beside.")
+}
+
+// noSuch answers the address of a thing that is not there.
+func (s *Server) noSuch(w http.ResponseWriter, r *http.Request, thing, says string) {
 	now, err := s.desk.head(r.Context())
 	if err != nil {
 		s.fail(w, r, err)
 		return
 	}
 	v := s.viewOf(r, now, "", "")
-	s.send(w, r, http.StatusNotFound, layout(v, "There is no such page", plainPage("There is no such page", "The pages of this build stand in the list beside.")))
+	title := "There is no such " + thing
+	s.send(w, r, http.StatusNotFound, layout(v, title, plainPage(title, says)))
 }

@@ -78,15 +78,20 @@ func (c change) node() *tree.Node {
 }
 
 // patchOf is the patch that makes the changes in a document. Merge patches replace lists whole, so a change within a list carries all of it.
-func patchOf(doc *tree.Node, changes []change) tree.Patch {
+// A change of what is not there is refused: it would be lost without a word.
+func patchOf(doc *tree.Node, changes []change) (tree.Patch, error) {
 	wanted := doc
 	for _, c := range changes {
 		if strings.TrimSpace(c.Value) == valueText(wanted, c.Path) {
 			continue
 		}
-		wanted = setNode(wanted, c.Path.Steps(), c.node())
+		next := setNode(wanted, c.Path.Steps(), c.node())
+		if tree.Equal(next, wanted) && !tree.Equal(next.At(c.Path), c.node()) {
+			return tree.Patch{}, errUnreadable("there is no " + pathWords(c.Path.Path()) + " here to change")
+		}
+		wanted = next
 	}
-	return tree.Difference(doc, wanted)
+	return tree.Difference(doc, wanted), nil
 }
 
 // set is n with a text at the end of some steps.

@@ -179,6 +179,9 @@ func (s *Server) saveAnswer(r *http.Request, at int, from, to begin.Answers) err
 		base = revision.N
 	}
 	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "first hour: " + startSteps[at].Words})
+	if errors.Is(err, store.ErrNoChange) {
+		return nil
+	}
 	return err
 }
 
