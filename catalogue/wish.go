@@ -1,12 +1,14 @@
 package catalogue
 
 import (
+	"regexp"
 	"strings"
+	"unicode"
 
 	"tumblehome/quantity"
 )
 
-// Wish is a beginner's words taken apart: "galley, about 1 m", "battery 100 Ah".
+// Wish is a beginner's words taken apart: "galley, about 1 m", "battery 100 Ah", "bunk bed 190 x 70 cm".
 // An amount that is not named is 0.
 type Wish struct {
 	Words    []string // small letters, without those that say nothing
@@ -24,7 +26,12 @@ var idle = map[string]bool{"a": true, "an": true, "the": true, "about": true, "r
 // ReadWish takes a text apart. What it does not understand it keeps as a word.
 func ReadWish(text string) Wish {
 	var w Wish
-	fields := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return r == ' ' || r == ',' || r == ';' || r == '\t' || r == '\n' })
+	text = decimalComma.ReplaceAllString(strings.ToLower(text), "$1.$2") // this is talk, not the document
+	text = sizes.ReplaceAllStringFunc(text, func(size string) string {
+		w.longest(size)
+		return " "
+	})
+	fields := strings.FieldsFunc(text, func(r rune) bool { return r == ',' || r == ';' || unicode.IsSpace(r) })
 	for i := 0; i < len(fields); i++ {
 		f := strings.Trim(fields[i], ".!?\"'()")
 		if f == "" || idle[f] {
@@ -42,6 +49,33 @@ func ReadWish(text string) Wish {
 		w.Words = append(w.Words, f)
 	}
 	return w
+}
+
+var (
+	decimalComma = regexp.MustCompile(`(\d),(\d)`)
+	sizes        = regexp.MustCompile(`\d[\d.]*(?:\s*[a-z]{0,2}\s*[x×]\s*\d[\d.]*)+(?:\s*(?:mm|cm|m|in|ft)\b)?`) // 190 x 70 cm
+	figures      = regexp.MustCompile(`\d[\d.]*`)
+)
+
+// longest takes the longest side of a size like "190 x 70 cm" for the length; a size without a unit, or one that cannot be read, is let go.
+func (w *Wish) longest(size string) {
+	unit := strings.TrimLeft(size[strings.LastIndexAny(size, "0123456789.")+1:], " ")
+	for _, number := range figures.FindAllString(size, -1) {
+		if l, err := quantity.ParseLength(number + " " + unit); err == nil && unit != "" {
+			w.Long = max(w.Long, l)
+		}
+	}
+}
+
+// WithoutFigures are the words that do not begin with a figure: what is left of a wish whose sizes nobody understands.
+func (w Wish) WithoutFigures() []string {
+	var out []string
+	for _, word := range w.Words {
+		if word[0] < '0' || word[0] > '9' {
+			out = append(out, word)
+		}
+	}
+	return out
 }
 
 // amount reads a number with its unit; a bare number is no amount.

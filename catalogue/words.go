@@ -22,7 +22,7 @@ var meant = map[string][]string{
 	"heater": {"heater-diesel-2kw", "heater"}, "heating": {"heater"}, "gas": {"gas-bottle-5", "gas-bottle", "gas-locker", "gas-regulator", "hob-gas"},
 	"alarm": {"alarm-co", "alarm-smoke", "alarm-gas"}, "fire": {"extinguisher-1kg", "blanket-fire", "alarm-smoke"}, "extinguisher": {"extinguisher"},
 	"safety": {"extinguisher", "alarm", "blanket-fire", "first-aid"}, "seat": {"seat-double-belted", "seat-swivel"}, "belts": {"seat-double-belted"},
-	"swivel": {"seat-swivel", "table-swivel"}, "bikes": {"carrier-rear"}, "bicycles": {"carrier-rear"}, "bicycle": {"carrier-rear"}, "step": {"step-entry"},
+	"swivel": {"seat-swivel", "table-swivel"}, "bikes": {"carrier-rear"}, "bicycles": {"carrier-rear"}, "bicycle": {"carrier-rear"}, "bike": {"carrier-rear"}, "cycle": {"carrier-rear"}, "cycles": {"carrier-rear"}, "rack": {"carrier-rear"}, "step": {"step-entry"},
 	"socket": {"socket-usb", "socket-12v", "mains-socket"}, "usb": {"socket-usb"}, "mains": {"mains", "charger-mains"}, "hookup": {"mains-inlet", "mains-hookup"},
 	"insulation": {"xps", "pir", "foam-xlpe", "wool-sheep", "fleece", "foam-nbr", "eps"}, "wool": {"wool-sheep", "wool-mineral"}, "ply": {"ply-poplar", "ply-birch", "ply"},
 	"plywood": {"ply-poplar", "ply-birch", "ply"}, "batten": {"pse-20-5x44", "batten", "pse"}, "battens": {"pse-20-5x44", "batten", "pse"},

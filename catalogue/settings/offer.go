@@ -1,6 +1,8 @@
 package settings
 
 import (
+	"strings"
+
 	"tumblehome/catalogue"
 	"tumblehome/quantity"
 )
@@ -19,8 +21,17 @@ type Offer struct {
 // buy, each with its usual size; a length in the words becomes the length of
 // what is made: "galley, about 1 m".
 func Offers(c *catalogue.Catalogue, text string) []Offer {
-	var offers []Offer
 	wish := catalogue.ReadWish(text)
+	offers := offersOf(c, wish, text)
+	if plain := wish.WithoutFigures(); len(offers) == 0 && len(plain) < len(wish.Words) { // sizes that nothing goes by are let go
+		wish.Words = plain
+		offers = offersOf(c, wish, strings.Join(plain, " "))
+	}
+	return offers
+}
+
+func offersOf(c *catalogue.Catalogue, wish catalogue.Wish, text string) []Offer {
+	var offers []Offer
 	for _, s := range Search(wish.Words) {
 		offers = append(offers, s.Offer(c, wish.Long))
 	}

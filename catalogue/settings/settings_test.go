@@ -2,6 +2,7 @@ package settings_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -132,6 +133,31 @@ func TestOffersPutWhatIsMadeFirst(t *testing.T) {
 	for _, word := range []string{"kitchen", "galley", "bed", "bench", "seat", "cupboard", "toilet", "fridge", "water", "battery"} {
 		if len(settings.Offers(c, word)) == 0 {
 			t.Errorf("%q offers nothing", word)
+		}
+	}
+}
+
+// Sizes are written as people talk: with a decimal comma, as two sides, or so that nobody can read them.
+func TestOffersForWordsAsPeopleWriteThem(t *testing.T) {
+	c := catalogue.Builtin()
+	for words, want := range map[string]settings.Offer{
+		"bunk bed 190 x 70 cm": {Make: "bunk", Y: 1900},
+		"bunk bed, 70x190cm":   {Make: "bunk", Y: 1900},
+		"bunk bed 1,75 m":      {Make: "bunk", Y: 1750},
+		"Bunk 190 × 70":        {Make: "bunk", Y: 1700}, // no unit: the usual size
+		"bunk 7.5.3m x 2":      {Make: "bunk", Y: 1700}, // cannot be read
+		"galley, about 1,2 m":  {Make: "carcass", X: 1200},
+		"galley 9999":          {Make: "carcass", X: 1000},
+		"bike rack":            {Buy: "carrier-rear-4"},
+		"rack for two bikes":   {Buy: "carrier-rear-4"},
+		"battery 100 Ah":       {Buy: "battery-lfp-100ah"},
+	} {
+		offers := settings.Offers(c, words)
+		found := slices.ContainsFunc(offers, func(o settings.Offer) bool {
+			return o.Make == want.Make && o.Buy == want.Buy && (want.X == 0 || o.X == want.X) && (want.Y == 0 || o.Y == want.Y)
+		})
+		if !found {
+			t.Errorf("%q offers %+v, without %+v", words, offers, want)
 		}
 	}
 }

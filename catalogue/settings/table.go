@@ -61,7 +61,7 @@ var all = []Setting{
 		Words: []string{"extension", "bed", "table", "folding", "head"}},
 	{ID: "bunk", Name: "bunk across the van, hinged up for load", X: Range{600, 750, 960}, Y: Range{1600, 1700, 1850}, Z: Range{50, 60, 90},
 		Board: "ply-poplar-15", Panels: Panels{2, 0, 0}, Iron: 3, Carried: Side, Used: []Use{Lies}, Moves: []Move{flapUp},
-		Words: []string{"bed", "berth", "children", "child", "sleep", "crosswise"}},
+		Words: []string{"bed", "beds", "berth", "children", "child", "kids", "sleep", "crosswise"}},
 	{ID: "lowered-bed", Name: "bed that is lowered from the roof", X: Range{1850, 1920, 2000}, Y: Range{1150, 1250, 1400}, Z: Range{70, 90, 120},
 		Board: "ply-poplar-12", Panels: Panels{1.5, 0, 0}, Iron: 9, Carried: Side, Used: []Use{Lies}, Moves: []Move{{ID: "down", Slide: "down", Travel: 8}},
 		Words: []string{"bed", "lift", "dropdown", "ceiling", "double", "sleep"}},
