@@ -43,7 +43,7 @@ type bench struct {
 	mute     bool // previews are not answered
 }
 
-func serve(t *testing.T, things ...thing) *bench {
+func serve(t testing.TB, things ...thing) *bench {
 	t.Helper()
 	b := &bench{revision: 1, things: things, Note: "none"}
 	page := template.Must(template.ParseFiles("testdata/page.html"))
@@ -77,7 +77,7 @@ func serve(t *testing.T, things ...thing) *bench {
 	return b
 }
 
-func bundled(t *testing.T) (script, style []byte) {
+func bundled(t testing.TB) (script, style []byte) {
 	t.Helper()
 	result := api.Build(api.BuildOptions{EntryPoints: []string{"src/main.ts"}, Bundle: true, Format: api.FormatESModule, Outfile: "main.js"})
 	for _, e := range result.Errors {
