@@ -9,7 +9,6 @@ import (
 	"tumblehome/build"
 	"tumblehome/catalogue/settings"
 	"tumblehome/internal/words"
-	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
 )
 
@@ -180,11 +179,3 @@ func free[T any](id string, taken map[string]T) string {
 }
 
 const longestID = 40
-
-// lengthOf is a size along an axis in words, or "".
-func lengthOf(l quantity.Length) string {
-	if l == 0 {
-		return ""
-	}
-	return words.Amount(l.Float(), "mm")
-}

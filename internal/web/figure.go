@@ -31,14 +31,3 @@ func limitWords(f working.Figure) string {
 	}
 	return "of " + words.Amount(*f.Limit, f.Unit)
 }
-
-// codesUnder are the codes of all figures that begin so, in order.
-func (s *state) codesUnder(beginning string) []string {
-	var out []string
-	for _, f := range s.Figures {
-		if startsWith(f.Code, beginning) {
-			out = append(out, f.Code)
-		}
-	}
-	return out
-}

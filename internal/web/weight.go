@@ -154,8 +154,3 @@ func kilograms(v float64) string {
 	}
 	return strconv.FormatFloat(math.Round(v), 'f', 0, 64) + " kg"
 }
-
-// percent writes a share.
-func percent(share float64) string {
-	return strconv.FormatFloat(math.Round(100*share), 'f', 0, 64) + " %"
-}
