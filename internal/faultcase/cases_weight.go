@@ -62,6 +62,10 @@ var weightCases = []Case{
 		Patch: `{"fittings": {"crate": {"found": "yes", "at": {"x": 1300, "y": "left"}, "size": {"x": 300, "y": 300, "z": 300}}}}`,
 		Finds: []string{"note weight.mass-unknown /fittings/crate"},
 	}, {
+		Name:  "Nobody has ever weighed the van",
+		Patch: `{"vehicle": {"weighed": null}}`,
+		Finds: []string{"note weight.never-weighed /vehicle"},
+	}, {
 		Name:  "A second weighing reads far more than was aboard",
 		Patch: `{"vehicle": {"weighed": {"half-way": {"date": "2026-05-16", "front": 1230, "rear": 920, "step": 20, "aboard": {"fuel": "50 %", "fittings": ["kitchen"]}}}}}`,
 		Finds: []string{"close weight.weighing.off /vehicle/weighed/half-way"},

@@ -47,6 +47,9 @@ var Explanations = []finding.Explanation{
 		Code: "weight.mass-unknown", Meaning: "Something stands in the van of which nobody knows how heavy it is.",
 		Why: "It counts as nothing, so every sum is too low.", Clear: "Weigh it, or write a guess with its spread.",
 	}, {
+		Code: "weight.never-weighed", Meaning: "Nobody has put this van on a scale; its bare mass is guessed from its size.",
+		Why: "Vans of one size differ by hundreds of kilograms, and every load and every margin rests on the bare mass.", Clear: "Drive the emptied van over a weighbridge, each axle by itself, and write down both readings and the fuel.",
+	}, {
 		Code: "weight.weighing.off", Meaning: "A weighbridge read something else than the guesses and their spreads allow.",
 		Why: "Something aboard is missing from the list, or a guess is far off, and every figure rests on it.", Clear: "Go through what was aboard that day; weigh the doubtful thing by itself.",
 	},

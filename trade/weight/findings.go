@@ -34,6 +34,7 @@ func (r Result) Findings() []finding.Finding {
 	out = append(out, r.lopsided()...)
 	out = append(out, r.overRoof()...)
 	out = append(out, r.tyreFindings()...)
+	out = append(out, r.neverWeighed()...)
 	out = append(out, r.weighingFindings()...)
 	out = append(out, r.weightless()...)
 	finding.Sort(out)

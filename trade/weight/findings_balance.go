@@ -113,6 +113,23 @@ func (r *Result) weightless() []finding.Finding {
 	}}
 }
 
+// neverWeighed says how far off every load may be while the bare van is only a guess.
+func (r *Result) neverWeighed() []finding.Finding {
+	if r.base >= 0 {
+		return nil
+	}
+	worst := r.governing(whole)
+	more := worst.Total.P80() - worst.Total.Mean
+	return []finding.Finding{{
+		Code: "weight.never-weighed", Severity: finding.Note, About: []string{"/vehicle"},
+		Title: fmt.Sprintf("nobody has weighed this van: the total may be %s kg more", kg(more)),
+		Words: fmt.Sprintf("The bare van is guessed from its size: %s kg. Laden it is likely %s kg, and one in five it passes %s: %s. Every load on an axle is as unsure.",
+			kg(r.Bare.Total.Mean), kg(worst.Total.Mean), kg(worst.Total.P80()), worst.name()),
+		Measured: &finding.Measure{Value: more, Unit: "kg"},
+		Source:   finding.Source{Text: "bare masses of stripped vans by the volume of their box", Sure: finding.Memory},
+	}}
+}
+
 // surprise is from how many standard deviations on a weighing contradicts the stated spreads. At three, the usual limit of control
 // charts, one honest ticket in 370 would be called wrong; at two it would be one in twenty.
 const surprise = 3
