@@ -3,7 +3,6 @@ package web
 import (
 	"cmp"
 	"fmt"
-	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -253,6 +252,3 @@ func fittingOf(pointer string) (string, bool) {
 	}
 	return steps[1], true
 }
-
-// idsOf are all keys of a map in order.
-func idsOf[T any](m map[string]T) []string { return slices.Sorted(maps.Keys(m)) }
