@@ -32,8 +32,20 @@ var concerns = map[string][]string{
 	"weight": {"weight"}, "shell": {"shell"}, "build-up": {"lining"}, "cost": {"cost", "stock"},
 }
 
+// notesFor are the notes of a page. Of the van of today what is only planned says nothing; the others keep their numbers, as the flags do.
 func notesFor(v view) []note {
-	return slices.DeleteFunc(openNotes(v.Findings, v.Mode), func(n note) bool { return !concern(v.Page, n.Code) })
+	return slices.DeleteFunc(openNotes(v.Findings, v.Mode), func(n note) bool {
+		return !concern(v.Page, n.Code) || v.Mode == today && v.planned(n)
+	})
+}
+
+// planned reports whether a note is about a thing that is not in the van yet.
+func (s *state) planned(n note) bool {
+	return slices.ContainsFunc(n.About, func(about string) bool {
+		id, ok := fittingOf(about)
+		f, known := s.Doc.Fittings[id]
+		return ok && known && f.Fitted == nil
+	})
 }
 
 func acceptedFor(v view) []finding.Finding {

@@ -4,9 +4,12 @@ import (
 	"bytes"
 	"net/http"
 	"net/url"
+	"regexp"
 	"strings"
 
 	"github.com/a-h/templ"
+
+	"tumblehome/build/tree"
 )
 
 // page is one whole page: the question it answers and what its sheet holds.
@@ -75,12 +78,27 @@ func (s *Server) sendRefusal(w http.ResponseWriter, r *http.Request, now *state,
 	v.Refused = f
 	if f.beside() {
 		var page bytes.Buffer
-		if err := s.whole(v).Render(r.Context(), &page); err == nil && bytes.Contains(page.Bytes(), []byte(`class="wrong"`)) {
-			s.send(w, r, f.Status, templ.Raw(page.String()))
-			return
+		if err := s.whole(v).Render(r.Context(), &page); err == nil {
+			if found := wrongMark.FindSubmatch(page.Bytes()); found != nil {
+				v.WrongAt = string(found[1])
+				s.send(w, r, f.Status, s.whole(v))
+				return
+			}
 		}
 	}
 	s.send(w, r, f.Status, layout(v, "Nothing was saved", refusalPage(v)))
+}
+
+// wrongMark is where a page says beside a value what is wrong with it. No text of the builder's can read like this: its quotes are escaped.
+var wrongMark = regexp.MustCompile(`<p class="wrong" id="([^"]*)"`)
+
+// wrongPlaces names the values that were refused.
+func (f *refusal) wrongPlaces() string {
+	var places []string
+	for _, path := range sortedKeys(f.Wrong) {
+		places = append(places, pathWords(tree.Pointer(path).Path()))
+	}
+	return capital(strings.Join(places, "; ")) + "."
 }
 
 // beside reports whether all there is to say belongs beside values that were typed, where the page has their fields.

@@ -22,7 +22,8 @@ type view struct {
 	Region  string // the region being drawn; ids begin with it, since one value may stand in two
 	Base    int    // the revision that forms are made for
 	Refused *refusal
-	Before  int // of the history: only what is older
+	WrongAt string // id of the first value said to be wrong on the page, where one is
+	Before  int    // of the history: only what is older
 	ctx     context.Context
 	server  *Server
 }
@@ -72,6 +73,19 @@ func (v view) text(path string) string {
 func (v view) wrong(path string) string {
 	_, wrong, _ := v.Refused.at(path)
 	return wrong
+}
+
+// wrongUnder reports whether a value below a place was refused, so that what hides it is opened.
+func (v view) wrongUnder(place string) bool {
+	if v.Refused == nil {
+		return false
+	}
+	for path := range v.Refused.Wrong {
+		if strings.HasPrefix(path, place+"/") {
+			return true
+		}
+	}
+	return false
 }
 
 func (v view) base() string { return strconv.Itoa(v.Base) }
