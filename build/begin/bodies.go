@@ -51,7 +51,7 @@ var (
 	heights = []heightClass{
 		{id: "low", name: "low", known: "you sit or kneel in it", height: 1200, knee: 1530, arches: 1230, doorWidth: 660, doorHeight: 1060,
 			datum: 1500, front: 850, width: 1800, outside: 1830, gross: 2000, tank: 55},
-		{id: "mid", name: "middling", known: "you stand in it with your head bent", height: 1780, knee: 1865, arches: 1345, doorWidth: 1150, doorHeight: 1430,
+		{id: "mid", name: "middling", known: "you just stand in it while it is bare, with your head bent once it is lined", height: 1780, knee: 1865, arches: 1345, doorWidth: 1150, doorHeight: 1430,
 			datum: 1290, front: 930, width: 1975, outside: 2390, gross: 2700, tank: 80},
 		{id: "high", name: "high", known: "you stand upright in it", height: 2000, knee: 1950, arches: 1420, doorWidth: 1250, doorHeight: 1780,
 			datum: 1330, front: 980, width: 2060, outside: 2650, gross: 2700, tank: 90},

@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"tumblehome/build"
@@ -11,6 +12,7 @@ import (
 	"tumblehome/quantity"
 	"tumblehome/reckon"
 	"tumblehome/reckon/outlook"
+	"tumblehome/trade/finding"
 )
 
 // firstAnswers is what the last screen of the first hour shows.
@@ -160,6 +162,27 @@ func matterWords(m outlook.Matter) string {
 	return text + "."
 }
 
+// clashWords says what does not go together in an arrangement with these people and wishes, before it is picked.
+func clashWords(o startOffer) string {
+	var clashes []string
+	for _, f := range o.Reckoning.Findings {
+		told := slices.ContainsFunc(clashes, func(one string) bool { return strings.HasPrefix(f.Title, one) }) // by day already, or by night as well
+		if f.Severity >= finding.Fault && !told {
+			clashes = append(clashes, f.Title)
+		}
+	}
+	switch n := len(clashes); {
+	case n == 0:
+		return ""
+	case n > mostClashes:
+		clashes = append(clashes[:mostClashes], fmt.Sprintf("and %d more", n-mostClashes))
+	}
+	return "To be put right afterwards: " + strings.Join(clashes, "; ") + "."
+}
+
+// mostClashes is how many are named on one card.
+const mostClashes = 2
+
 // assumedStillWords says how much of a build is taken for granted.
 func assumedStillWords(n int) string {
 	if n == 1 {
@@ -213,6 +236,40 @@ func (v startView) typicalReading(field string) string {
 var plateNumbers = []tapeReading{
 	{"gross", "Greatest mass of the laden van"}, {"train", "Greatest mass of van and trailer"}, {"front", "Greatest load of the front axle"}, {"rear", "Greatest load of the rear axle"},
 }
+
+// typicalPlate is what is taken where a number of the plate, or the wheelbase, is left out and the others stay as they are.
+func (v startView) typicalPlate(field string) string {
+	a := v.Answers
+	a.Arrangement = ""
+	switch field {
+	case "train":
+		return "left out: no trailer"
+	case "gross":
+		a.Plate.Gross = nil
+	case "front":
+		a.Plate.Front = nil
+	case "rear":
+		a.Plate.Rear = nil
+	case "wheelbase":
+		a.Wheelbase = nil
+	}
+	doc, _, err := begin.Document(a)
+	if err != nil {
+		return ""
+	}
+	plate := doc.Vehicle.Plate
+	if mass, ok := map[string]*quantity.Mass{"gross": plate.Gross, "front": plate.Front, "rear": plate.Rear}[field]; ok {
+		return "left out: " + words.Amount(mass.Float(), "kg")
+	}
+	return "left out: " + words.Amount(doc.Vehicle.Wheelbase.Float(), "mm")
+}
+
+// What a first conversion usually takes, for those who have no idea yet: from memory, no source.
+const (
+	budgetHint = "Without the van itself. From memory: boards, lining and a bed take 1 500 to 3 000; with battery, fridge and heating it is 3 000 to 6 000. " +
+		"Left out, the cost is reckoned and held against nothing."
+	weekendsHint = "Those on which somebody can really work. From memory: a first build takes 25 to 50. Left out, the work is reckoned and held against nothing."
+)
 
 // plateWhere says where the plate is found.
 func plateWhere(rules string) string {

@@ -236,6 +236,43 @@ func TestTheFirstHourOfAGrownBuildKeepsWhatWasChanged(t *testing.T) {
 	}
 }
 
+// Two tall people, a toilet and a low van: what clashes is said on the card before it is picked, and only there.
+func TestWhatDoesNotGoTogetherIsSaidBeforeItIsPicked(t *testing.T) {
+	for _, c := range []struct {
+		body     string
+		wishes   []string
+		statures []string
+		clashes  bool
+	}{
+		{"mid-low", []string{"wish", "toilet", "wish", "fridge"}, []string{"1800", "1900"}, true},
+		{"mid-high", []string{"wish", "kitchen"}, []string{"1750", "1650"}, false},
+	} {
+		w := openNew(t)
+		w.says("outline", "body", c.body)
+		w.says("people", "name-1", "Ann", "stature-1", c.statures[0], "name-2", "Tom", "stature-2", c.statures[1])
+		w.says("wishes", c.wishes...)
+		if page := w.answer(get("/start/answers")).Body.String(); strings.Contains(page, "To be put right afterwards") != c.clashes {
+			t.Errorf("%s: clashes said is %v", c.body, !c.clashes)
+		}
+	}
+}
+
+func TestWhatIsTakenWhenLeftOutIsSaidBeforehand(t *testing.T) {
+	w := openNew(t)
+	w.says("outline", "body", "mid-high")
+	for step, wants := range map[string][]string{
+		"plate": {"left out: 3\u00a0300\u00a0kg", "left out: no trailer", "left out: 3\u00a0360\u00a0mm"},
+		"means": {"1 500 to 3 000", "held against nothing"},
+	} {
+		page := w.answer(get("/start/" + step)).Body.String()
+		for _, want := range wants {
+			if !strings.Contains(page, want) {
+				t.Errorf("%s does not say %q: %s", step, want, firstOf(page, "placeholder="))
+			}
+		}
+	}
+}
+
 func TestTheShellPageLeadsToWhatIsAssumed(t *testing.T) {
 	if page := openNew(t).answer(get("/shell")).Body.String(); !strings.Contains(page, `href="/start/answers"`) || !strings.Contains(page, "things are assumed") {
 		t.Error("a new build's shell does not say what is assumed")
