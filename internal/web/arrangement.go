@@ -3,6 +3,7 @@ package web
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -21,26 +22,53 @@ type fittingView struct {
 	CanMove     bool
 	Carried     bool // it stands in or upon another
 	Entries     []entry
+	Carries     []fittingView // what stands in or upon it
 }
 
-// fittingsOf lists the fittings by id, each followed by what it carries; of the van of today only those that are in.
-func fittingsOf(v view) []fittingView {
+// fittingsOf lists the fittings, the largest first, each with what it carries; of the van of today only those that are in.
+func fittingsOf(v view) []fittingView { return v.carriedBy("", 0) } // the document refuses rings of carriers
+
+func (v view) carriedBy(host string, deep int) []fittingView {
 	var out []fittingView
-	var list func(host string, deep int)
-	list = func(host string, deep int) {
-		for _, id := range sortedKeys(v.Doc.Fittings) {
-			f := v.Doc.Fittings[id]
-			if cmp.Or(f.In, f.Upon) != host {
-				continue
-			}
-			if v.Mode != today || f.Fitted != nil {
-				out = append(out, v.fitting(id, f, deep))
-			}
-			list(id, deep+1)
+	for _, id := range sortedKeys(v.Doc.Fittings) {
+		f := v.Doc.Fittings[id]
+		if cmp.Or(f.In, f.Upon) != host {
+			continue
 		}
+		carries := v.carriedBy(id, deep+1)
+		if v.Mode == today && f.Fitted == nil {
+			out = append(out, carries...)
+			continue
+		}
+		one := v.fitting(id, f, deep)
+		one.Carries = carries
+		out = append(out, one)
 	}
-	list("", 0) // the document refuses rings of carriers
+	slices.SortStableFunc(out, func(a, b fittingView) int { return cmp.Compare(v.volume(b.ID), v.volume(a.ID)) })
 	return out
+}
+
+// volume is that of the box about a fitting as it stands [mm³]; 0 where it has no place.
+func (v view) volume(id string) float64 {
+	s := v.standing(id)
+	if s == nil || !s.Placed() {
+		return 0
+	}
+	return (s.Box.MaxX - s.Box.MinX) * (s.Box.MaxY - s.Box.MinY) * (s.Box.MaxZ - s.Box.MinZ)
+}
+
+// holdsWrong reports whether a value of something it carries was refused.
+func (f fittingView) holdsWrong(v view) bool {
+	return slices.ContainsFunc(f.Carries, func(c fittingView) bool { return v.wrongUnder("/fittings/"+c.ID) || c.holdsWrong(v) })
+}
+
+// carriesWords says what a fold hides.
+func (f fittingView) carriesWords() string {
+	names := make([]string, len(f.Carries))
+	for i, c := range f.Carries {
+		names[i] = c.Name
+	}
+	return "with it: " + strings.Join(names, ", ")
 }
 
 func (v view) fitting(id string, f build.Fitting, deep int) fittingView {
