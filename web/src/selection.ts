@@ -24,6 +24,12 @@ function mark(id: string | undefined, is: boolean): void {
 	line?.classList.toggle("is-selected", is);
 	if (is) line?.setAttribute("aria-current", "true");
 	else line?.removeAttribute("aria-current");
+	if (is && line) unfold(line);
+}
+
+/** Opens what a thing is folded under in the list, so that its line can be seen and take the focus. */
+function unfold(line: Element): void {
+	for (let fold = line.parentElement?.closest("details"); fold; fold = fold.parentElement?.closest("details")) fold.open = true;
 }
 
 /** Keeps the selection through swaps, and follows the focus in the list. */
