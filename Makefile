@@ -7,8 +7,9 @@
 #   make bench    how long things take
 #   make proof    every figure beside the outside source that it was checked against
 #   make gallery  pictures of every page and drawing
+#   make picture  the picture in the readme, made anew
 
-.PHONY: demo test check build bench proof gallery tools compiler front go race
+.PHONY: demo test check build bench proof gallery picture tools compiler front go race
 
 demo: build
 	./tumblehome demo
@@ -32,6 +33,10 @@ proof:
 gallery: tools front
 	go test -count=1 ./internal/web/...
 	@echo "The pictures are in pictures/"
+
+picture: tools front
+	go test -count=1 -run 'TestEveryPageIsSoundInABrowser/arrangement_on_a_desk' ./internal/web
+	cp pictures/arrangement-desk.png docs/arrangement.png
 
 # --- the stages of make test ---
 
