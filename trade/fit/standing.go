@@ -115,7 +115,7 @@ func (w *worker) reportStanding(p Person, s spot) {
 		Code: "fit.headroom.stand", Severity: finding.Note, About: pointers,
 		Title: fmt.Sprintf("%s stoops %s", p.name(), words),
 		Words: fmt.Sprintf("There is %s between floor and roof, %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
-			about(have), about(need-have), p.ID),
+			about(have), about(need-have), p.name()),
 		Measured: mm(have), Limit: mm(need), Source: standSource,
 	})
 }
