@@ -84,9 +84,6 @@ func runChild(t testing.TB, what, path string) []string {
 	return lines
 }
 
-// waits blocks a child until the parent closes its input.
-func waits() { _, _ = bufio.NewReader(os.Stdin).ReadString('\n') }
-
 func childOptions() store.Options {
 	return store.Options{Now: time.Now, Rows: catalogue.Builtin(), Wait: 5 * time.Second}
 }

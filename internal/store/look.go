@@ -57,6 +57,8 @@ func formatOf(ctx context.Context, db asker, path string) (format int, err error
 		return 0, trouble(ErrForeign, "%s is a database of another program, not a build. It was left as it is.", path)
 	case alien > 0:
 		return 0, trouble(ErrForeign, "%s holds things that no build holds; somebody has tampered with it. It was left as it is.", path)
+	case format < 1:
+		return 0, trouble(ErrDamaged, "%s is damaged: it does not say which format it has. Restore a backup and keep this file. It was left as it is.", path)
 	case format > newest():
 		return 0, trouble(ErrNewer, "%s was written by a newer version of the program (format %d; this version knows up to %d). Open it with that version. It was left as it is.", path, format, newest())
 	}

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"strings"
 )
 
 // Open opens an existing file, checks that it is sound and reads its newest revision. A file that fails the check is not written to. A
@@ -86,7 +87,7 @@ func (s *Store) openBesideLog(ctx context.Context) (err error) {
 }
 
 func (s *Store) notWritable(cause error) error {
-	kind, says := kindOf(cause)
+	says, kind := kindOf(cause)
 	return &Trouble{Kind: kind, Cause: cause,
 		Says: says + " The build " + s.path + " can be looked at, but nothing can be saved. Open it again when that has changed, or copy it to another place to work on it."}
 }
@@ -126,7 +127,7 @@ func integrity(ctx context.Context, db asker, pragma string) error {
 		return err
 	}
 	if verdict != "ok" {
-		return &Trouble{Kind: ErrDamaged, Cause: errors.New(verdict), Says: "The build's file is damaged; restore a backup and keep this file."}
+		return &Trouble{Kind: ErrDamaged, Cause: errors.New(strings.ReplaceAll(verdict, "\n", "; ")), Says: "The build's file is damaged; restore a backup and keep this file."}
 	}
 	return nil
 }

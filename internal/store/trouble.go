@@ -40,13 +40,8 @@ func (t *Trouble) Error() string {
 	return fmt.Sprintf("%s [%v]", t.Says, t.Cause)
 }
 
-// Unwrap lets errors.Is find the kind and the cause.
-func (t *Trouble) Unwrap() []error {
-	if t.Cause == nil {
-		return []error{t.Kind}
-	}
-	return []error{t.Kind, t.Cause}
-}
+// Unwrap lets errors.Is find the kind. The cause is for whoever is asked for help; it must not speak over the sentences.
+func (t *Trouble) Unwrap() error { return t.Kind }
 
 func trouble(kind error, format string, args ...any) *Trouble {
 	return &Trouble{Kind: kind, Says: fmt.Sprintf(format, args...)}
@@ -59,7 +54,7 @@ func because(err error, kept string) error {
 	if err == nil || errors.As(err, &already) {
 		return err
 	}
-	kind, says := kindOf(err)
+	says, kind := kindOf(err)
 	if kind == nil {
 		return err
 	}
@@ -75,33 +70,33 @@ func also(err error, says string) error {
 	return &Trouble{Kind: already.Kind, Says: already.Says + " " + says, Cause: already.Cause}
 }
 
-func kindOf(err error) (kind error, says string) {
+func kindOf(err error) (says string, kind error) {
 	var failed *sqlite.Error
 	switch {
 	case errors.As(err, &failed):
 		return kindOfCode(failed.Code())
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EFBIG), errors.Is(err, syscall.EDQUOT):
-		return ErrFull, "The disk is full; make room and try again."
+		return "The disk is full; make room and try again.", ErrFull
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
-		return ErrReadOnly, "This place can not be written to; choose another folder, or take the write protection off."
+		return "This place can not be written to; choose another folder, or take the write protection off.", ErrReadOnly
 	case errors.Is(err, syscall.EIO):
 		return kindOfCode(sqlite3.SQLITE_IOERR)
 	}
-	return nil, ""
+	return "", nil
 }
 
-func kindOfCode(code int) (kind error, says string) {
+func kindOfCode(code int) (says string, kind error) {
 	switch code & 0xff { // the lower byte is the kind, the rest is detail
 	case sqlite3.SQLITE_FULL:
-		return ErrFull, "The disk is full; make room and try again."
+		return "The disk is full; make room and try again.", ErrFull
 	case sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED:
-		return ErrBusy, "Another program is using the build's file and does not let go; close it and try again."
+		return "Another program is using the build's file and does not let go; close it and try again.", ErrBusy
 	case sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN, sqlite3.SQLITE_PERM, sqlite3.SQLITE_AUTH:
-		return ErrReadOnly, "The build's file, or the folder it lies in, can not be written to."
+		return "The build's file, or the folder it lies in, can not be written to.", ErrReadOnly
 	case sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB:
-		return ErrDamaged, "The build's file is damaged; restore a backup and keep this file."
+		return "The build's file is damaged; restore a backup and keep this file.", ErrDamaged
 	case sqlite3.SQLITE_IOERR:
-		return ErrDisk, "The disk could not be written or read; it may be full, unplugged or failing."
+		return "The disk could not be written or read; it may be full, unplugged or failing.", ErrDisk
 	}
-	return nil, ""
+	return "", nil
 }

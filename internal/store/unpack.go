@@ -171,7 +171,7 @@ func asArchive(err error, where string) error {
 	case errors.As(err, &already):
 		return badArchive("%s: %s", where, "it does not read as it was written")
 	}
-	if kind, _ := kindOf(err); kind != nil {
+	if _, kind := kindOf(err); kind != nil {
 		return err
 	}
 	return badArchive("%s: %v", where, err)

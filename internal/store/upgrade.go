@@ -4,6 +4,7 @@ import (
 	"context"
 	"database/sql"
 	"embed"
+	"errors"
 	"fmt"
 	"io/fs"
 	"slices"
@@ -49,11 +50,21 @@ func (s *Store) upgrade(ctx context.Context, format int) error {
 		return err
 	}
 	if err := firstError(migrate(ctx, db, format), db.Close()); err != nil {
-		return because(err, fmt.Sprintf("The build is of an older format and was not brought up to date. It was left as it is; a copy of it is %s.", copied))
+		return notUpgraded(err, copied)
 	}
 	s.copied = copied
 	s.read, err = s.options.connect(s.path, toRead)
 	return err
+}
+
+// notUpgraded says what an upgrade failed for. What neither the disk nor another program is to blame for lies in the file.
+func notUpgraded(err error, copied string) error {
+	says := fmt.Sprintf("The build is of an older format and was not brought up to date. It was left as it is; a copy of it is %s.", copied)
+	err = also(err, says)
+	if already := (*Trouble)(nil); errors.As(err, &already) {
+		return err
+	}
+	return &Trouble{Kind: ErrDamaged, Cause: err, Says: "The build's file is damaged. " + says}
 }
 
 // migrate takes a file from one format to the newest. The format is asked for again inside the transaction.

@@ -1,6 +1,7 @@
 package store_test
 
 import (
+	"bytes"
 	"context"
 	"database/sql"
 	"fmt"
@@ -91,6 +92,17 @@ func TestAnOlderFormatIsBroughtUpToDateAndACopyKept(t *testing.T) {
 
 func TestAnOlderFormatThatIsDamagedIsNotBroughtUpToDate(t *testing.T) {
 	t.Parallel()
+	t.Run("in a page of its photo", func(t *testing.T) {
+		s := newShed(t)
+		old := s.old("wherry.tumblehome")
+		at := bytes.Index(old, []byte("rear seam. a photo of the"))
+		clear(old[at/pageSize*pageSize : (at/pageSize+1)*pageSize])
+		writeFile(t, s.path("wherry.tumblehome"), old)
+		s.refuses("wherry.tumblehome", store.ErrDamaged)
+		if string(bytesOf(t, s.path("wherry.tumblehome"))) != string(old) {
+			t.Error("the refused file was written to")
+		}
+	})
 	for _, statement := range []string{
 		"UPDATE revision SET patch = '{' WHERE n = 50",
 		"DELETE FROM whole WHERE n = 1",
