@@ -22,6 +22,7 @@ type shed struct {
 	testing.TB
 	folder string
 	clock  *clock
+	wait   time.Duration // for a file that another holds
 }
 
 // clock goes on by a minute whenever it is looked at.
@@ -45,11 +46,11 @@ func (c *clock) set(t time.Time) {
 
 func newShed(t testing.TB) *shed {
 	t.Helper()
-	return &shed{t, t.TempDir(), &clock{now: time.Date(2026, 9, 19, 18, 20, 0, 0, time.UTC)}}
+	return &shed{t, t.TempDir(), &clock{now: time.Date(2026, 9, 19, 18, 20, 0, 0, time.UTC)}, 500 * time.Millisecond}
 }
 
 func (s *shed) options() store.Options {
-	return store.Options{Now: s.clock.Now, Rows: catalogue.Builtin(), Wait: 500 * time.Millisecond}
+	return store.Options{Now: s.clock.Now, Rows: catalogue.Builtin(), Wait: s.wait}
 }
 
 func (s *shed) path(name string) string { return filepath.Join(s.folder, name) }
