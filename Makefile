@@ -7,9 +7,10 @@
 #   make bench    how long things take
 #   make proof    every figure beside the outside source that it was checked against
 #   make gallery  pictures of every page and drawing
+#   make kills    kill 2000 programs while they save, and keep 500 photos: half an hour
 #   make picture  the picture in the readme, made anew
 
-.PHONY: demo test check build bench proof gallery picture tools compiler front go race
+.PHONY: demo test check build bench proof gallery kills picture tools compiler front go race
 
 demo: build
 	./tumblehome demo
@@ -37,6 +38,9 @@ gallery: tools front
 picture: tools front
 	go test -count=1 -run 'TestEveryPageIsSoundInABrowser/arrangement_on_a_desk' ./internal/web
 	cp pictures/arrangement-desk.png docs/arrangement.png
+
+kills:
+	TUMBLEHOME_KILLS=2000 go test -count=1 -v -timeout 60m -run 'Kill|ManyLargePhotos' ./internal/store/
 
 # --- the stages of make test ---
 

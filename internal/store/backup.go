@@ -117,3 +117,27 @@ func firstSeal(ctx context.Context, path string, o Options) (seal string) {
 	}
 	return seal
 }
+
+// KeepUp makes a backup where one usually lies, unless the newest there holds the newest revision already; made tells which.
+func KeepUp(ctx context.Context, path string, keep int, o Options) (newest Backup, made bool, err error) {
+	folder := BackupFolder(path)
+	if all := Backups(path, folder); len(all) > 0 && firstSeal(ctx, all[0].Path, o) == firstSeal(ctx, path, o) {
+		last, err := newestIn(ctx, path, o)
+		if err != nil || last == all[0].Revision {
+			return all[0], false, err
+		}
+	}
+	newest, _, err = BackUp(ctx, path, folder, keep, o)
+	return newest, err == nil, err
+}
+
+// newestIn is the number of the newest revision in a file.
+func newestIn(ctx context.Context, path string, o Options) (n int, err error) {
+	s, err := openToRead(ctx, path, o)
+	if err != nil {
+		return 0, err
+	}
+	defer func() { err = firstError(err, s.Close()) }()
+	err = s.read.QueryRowContext(ctx, "SELECT coalesce(max(n), 0) FROM revision").Scan(&n)
+	return n, because(err, "No backup was made.")
+}

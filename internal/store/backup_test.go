@@ -55,6 +55,21 @@ func TestABackupOfAnOpenBuildHoldsAllThatWasSaved(t *testing.T) {
 	}
 }
 
+func TestABackupIsKeptUpOnlyWhenThereIsSomethingNew(t *testing.T) {
+	t.Parallel()
+	s := newShed(t)
+	kept := s.begin("wherry.tumblehome")
+	for i, want := range []bool{true, false, true, false} {
+		if i == 2 {
+			widen(t, kept, 1) // it lies in the log alone
+		}
+		b, made, err := store.KeepUp(context.Background(), s.path("wherry.tumblehome"), 5, s.options())
+		if head, _ := kept.Head(); err != nil || made != want || b.Revision != head.N {
+			t.Errorf("time %d: made %v, want %v: %+v, %v", i, made, want, b, err)
+		}
+	}
+}
+
 func TestBackupsRotate(t *testing.T) {
 	t.Parallel()
 	s := newShed(t)
