@@ -50,20 +50,39 @@ func Lengthen(path string, revisions int, o Options) error {
 	if err != nil {
 		return err
 	}
-	now := s.now()
 	err = within(context.Background(), s.write, func(tx *sql.Tx) error {
+		now := s.now()
 		for n := now.revision.N + 1; n <= revisions; n++ {
 			value := tree.Plain(fmt.Sprint(500 + (n+7)%400))
-			node := tree.Merge(now.node, tree.Setting("/fittings/settle/size/y", value))
-			r := rowOf(Revision{N: n, Parent: n - 1, When: o.Now(), Kind: Made, Words: "settle " + value.Text + " wide", By: "tall",
-				Patch: tree.Difference(now.node, node), Inverse: tree.Difference(node, now.node)}, digestOf(node))
-			r.seal = r.sealAfter(now.seal)
-			if err := insert(context.Background(), tx, r, node); err != nil {
+			if err := unruled(tx, &now, tree.Setting("/fittings/settle/size/y", value), o); err != nil {
 				return err
 			}
-			now.node, now.seal = node, r.seal
 		}
 		return nil
+	})
+	return firstError(err, s.Close())
+}
+
+// unruled writes an edit whatever the rules say.
+func unruled(tx *sql.Tx, now *state, p tree.Patch, o Options) error {
+	node := tree.Merge(now.node, p)
+	n := now.revision.N + 1
+	r := rowOf(Revision{N: n, Parent: n - 1, When: o.Now(), Kind: Made, Words: string(p.JSON()), By: "tall",
+		Patch: tree.Difference(now.node, node), Inverse: tree.Difference(node, now.node)}, digestOf(node))
+	r.seal = r.sealAfter(now.seal)
+	now.node, now.seal, now.revision.N = node, r.seal, n
+	return insert(context.Background(), tx, r, node)
+}
+
+// BreakRules saves an edit as a version of the program would have saved it that did not have today's rules yet.
+func BreakRules(path string, p tree.Patch, o Options) error {
+	s, err := Open(context.Background(), path, o)
+	if err != nil {
+		return err
+	}
+	err = within(context.Background(), s.write, func(tx *sql.Tx) error {
+		now := s.now()
+		return unruled(tx, &now, p, o)
 	})
 	return firstError(err, s.Close())
 }

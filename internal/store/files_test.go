@@ -13,6 +13,7 @@ import (
 	"strings"
 	"testing"
 
+	"tumblehome/build/tree"
 	"tumblehome/internal/store"
 )
 
@@ -214,6 +215,34 @@ func TestADamagedPageIsFoundWhenTheBuildIsOpened(t *testing.T) {
 	s.refuses("wherry.tumblehome", store.ErrDamaged, "restore a backup and keep this file")
 	if string(bytesOf(t, s.path("wherry.tumblehome"))) != string(whole) {
 		t.Error("the refused file was written to")
+	}
+}
+
+func TestADocumentThatBreaksALaterRuleIsKeptAndCanBeWrittenOut(t *testing.T) {
+	t.Parallel()
+	ctx := context.Background()
+	s := newShed(t)
+	s.sealed("wherry.tumblehome", 3)
+	path := s.path("wherry.tumblehome")
+	if err := store.BreakRules(path, tree.Setting("/build/sail-number", tree.Plain("1234")), s.options()); err != nil {
+		t.Fatal(err)
+	}
+	before := snapshot(t, s.folder)
+	_, err := store.Open(ctx, path, s.options())
+	if !errors.Is(err, store.ErrUnfit) || !strings.Contains(err.Error(), "The build is whole") || !strings.Contains(err.Error(), "export --as-kept") || !strings.Contains(err.Error(), "sail-number") {
+		t.Errorf("opening: %v", err)
+	}
+	written, err := store.AsKept(ctx, path, s.options())
+	if err != nil || !strings.Contains(string(written), "sail-number: 1234") {
+		t.Errorf("written out it reads %v\n%s", err, written)
+	}
+	report, err := store.Verify(ctx, path, s.options())
+	if err != nil || report.Unfit == nil || report.Revisions != 4 {
+		t.Errorf("verified: %+v, %v", report, err)
+	}
+	wantSame(t, s.folder, before)
+	if b := s.backUp("wherry.tumblehome", 3); b.Revision != 4 {
+		t.Errorf("the backup is %+v", b)
 	}
 }
 
