@@ -54,7 +54,11 @@ func BenchmarkMovingAFitting(b *testing.B) {
 		if !ok {
 			b.Fatal("the table cannot be moved")
 		}
-		m.Reckon(applied(b, doc, patch), quantity.Date{})
+		after, err := build.DecodeTree(tree.Merge(r.Written(), patch), catalogue.Builtin())
+		if err != nil {
+			b.Fatal(err)
+		}
+		m.Reckon(after, quantity.Date{})
 	}
 }
 

@@ -30,7 +30,7 @@ type Snap struct {
 // MovePatch is the merge patch of one or several moves, in the builder's own words; false when a fitting does not exist or has no
 // place yet.
 func (r *Reckoning) MovePatch(moves ...Move) (tree.Patch, bool) {
-	node := build.Encode(r.Document)
+	node := r.Written()
 	after := node
 	for _, m := range moves {
 		f, ok := r.Document.Fittings[m.Fitting]

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tumblehome/build"
+	"tumblehome/build/tree"
 	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -19,7 +20,11 @@ type Reckoning struct {
 
 	Results
 	explain []explainer
+	written func() *tree.Node // the document as it is written, worked out when first asked for
 }
+
+// Written is the document as a tree, as it is written. It must not be changed.
+func (r *Reckoning) Written() *tree.Node { return r.written() }
 
 type (
 	figure = working.Figure

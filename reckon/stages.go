@@ -1,7 +1,10 @@
 package reckon
 
 import (
+	"sync"
+
 	"tumblehome/build"
+	"tumblehome/build/tree"
 	"tumblehome/catalogue"
 	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
@@ -49,7 +52,7 @@ func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
 		today = *doc.Build.Today
 	}
 	w := &stages{doc: doc, rows: catalogue.Builtin().Overlay(doc.Catalogue), today: today}
-	r := &Reckoning{Document: doc, Today: today}
+	r := &Reckoning{Document: doc, Today: today, written: sync.OnceValue(func() *tree.Node { return build.Encode(doc) })}
 
 	bare, bodyKey := m.workShell(doc)
 	w.body = digestedBody{bare.Body, bodyKey}
