@@ -43,7 +43,12 @@ func (s *shelf) put(key Digest, result any) {
 
 // work runs one stage, or finds what it gave for the same inputs before. A change in how a stage works raises its version.
 func work[Inputs, Result any](m *Machine, stage string, version int, do func(Inputs) Result, in Inputs) (Result, Digest) {
-	key := digestOf(stage, version, in)
+	return workBy(m, stage, version, in, func() Result { return do(in) })
+}
+
+// workBy is work for a stage whose inputs are known by something smaller: all of them must follow from by.
+func workBy[Result any](m *Machine, stage string, version int, by any, do func() Result) (Result, Digest) {
+	key := digestOf(stage, version, by)
 	m.mu.Lock()
 	if m.memory[stage] == nil {
 		m.memory[stage] = &shelf{}
@@ -53,7 +58,7 @@ func work[Inputs, Result any](m *Machine, stage string, version int, do func(Inp
 	if ok {
 		return found.(Result), key
 	}
-	result := do(in)
+	result := do()
 	m.mu.Lock()
 	m.memory[stage].put(key, result)
 	m.mu.Unlock()

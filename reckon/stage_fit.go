@@ -9,24 +9,27 @@ import (
 	"tumblehome/trade/fit"
 )
 
-// workFit judges whether it all fits. The proposals it makes are written in the words of the document, so those words count among its inputs.
+// workFit judges whether it all fits. Where everything stands, and the words it was placed with, are known by the key of the arrangement, so
+// that its many solids need not be read again.
 func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
-	type inputs struct {
-		fit.Inputs
-		Words map[string]build.Fitting
-	}
-	in := inputs{Words: w.doc.Fittings, Inputs: fit.Inputs{
-		Room: w.room, Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(),
-		People: w.statures(), Openings: fitOpenings(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
-		Nudge: w.nudge, Lengthen: w.lengthen,
+	key := struct {
+		Places Digest
+		Rest   fit.Inputs
+	}{w.placesKey, fit.Inputs{
+		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
+		Openings: fitOpenings(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	for i := range w.places.Rest {
-		in.Fittings = append(in.Fittings, w.fitFitting(&w.places.Rest[i]))
-	}
-	for i := range w.places.Modes {
-		in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
-	}
-	return work(m, "fit", 1, func(in inputs) fit.Result { return fit.Work(in.Inputs) }, in)
+	return workBy(m, "fit", 2, key, func() fit.Result {
+		in := key.Rest
+		in.Room, in.Nudge, in.Lengthen = w.room, w.nudge, w.lengthen
+		for i := range w.places.Rest {
+			in.Fittings = append(in.Fittings, w.fitFitting(&w.places.Rest[i]))
+		}
+		for i := range w.places.Modes {
+			in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
+		}
+		return fit.Work(in)
+	})
 }
 
 func (w *stages) statures() []fit.Person {

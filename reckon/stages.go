@@ -35,15 +35,16 @@ type stages struct {
 	rows  *catalogue.Catalogue
 	today quantity.Date
 
-	body     digestedBody
-	room     digestedRoom
-	skin     outerSkin
-	lining   lining.Result
-	things   map[string]thing
-	places   arrangement.Result
-	linings  []takeoff.Line
-	fittings []takeoff.Line
-	gear     []takeoff.Line
+	body      digestedBody
+	room      digestedRoom
+	skin      outerSkin
+	lining    lining.Result
+	things    map[string]thing
+	places    arrangement.Result
+	placesKey Digest
+	linings   []takeoff.Line
+	fittings  []takeoff.Line
+	gear      []takeoff.Line
 }
 
 // Reckon works out everything that follows from a document on a day. The document's own day, if it names one, wins.
@@ -60,7 +61,7 @@ func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
 	lined, roomKey := m.workLining(doc, w.rows, w.body, today)
 	w.lining, w.room = lined, digestedRoom{lined.Room, roomKey}
 	w.things = completed(doc, w.rows)
-	w.places, _ = m.workArrangement(doc, w.room, w.skin, w.things)
+	w.places, w.placesKey = m.workArrangement(doc, w.room, w.skin, w.things)
 	w.linings = lined.TakeOff()
 	w.fittings = fittingLines(w.things, &w.places, w.rows, today)
 	w.gear = massesAt("/use/gear", "gear", doc.Use.Gear, w.room, false)
