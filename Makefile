@@ -71,11 +71,11 @@ internal/web/static/main.js: $(shell find web internal/tools/bundle -type f) nod
 	go run ./internal/tools/bundle
 
 go:
-	go test -timeout 10m ./...
+	go test -timeout 20m ./...
 
 # Only these two have goroutines of their own that share something.
 race: compiler
-	CGO_ENABLED=1 go test -race -short -timeout 10m ./internal/store/... ./internal/web/...
+	CGO_ENABLED=1 go test -race -short -timeout 20m ./internal/store/... ./internal/web/...
 
 compiler:
 	@command -v gcc >/dev/null || test "$$(id -u)" != 0 || \
