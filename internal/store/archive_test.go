@@ -115,6 +115,7 @@ func remade(t testing.TB, archive []byte, change func(name string, content []byt
 }
 
 func TestABadArchiveIsRefusedAndLeavesNothing(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	archive := s.packed()
@@ -206,6 +207,7 @@ func photoID(t testing.TB, s *shed, size int64) string {
 }
 
 func TestAnArchiveThatSwellsIsRefused(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("packed.tumblehome")
@@ -282,6 +284,7 @@ func TestAnArchiveIsNeverUnpackedOverAFile(t *testing.T) {
 // TestABentArchiveMakesNoOtherBuild changes letters inside the pieces of an archive, which fuzzing the zip itself seldom reaches. What is
 // not refused is the same build.
 func TestABentArchiveMakesNoOtherBuild(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	archive := s.packed()

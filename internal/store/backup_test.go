@@ -71,6 +71,7 @@ func TestABackupIsKeptUpOnlyWhenThereIsSomethingNew(t *testing.T) {
 }
 
 func TestBackupsRotate(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 2)
@@ -101,6 +102,7 @@ func TestBackupsRotate(t *testing.T) {
 }
 
 func TestANewBuildUnderAnOldNameLeavesTheOldBackups(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	s.sealed("wherry.tumblehome", 2)
@@ -131,6 +133,7 @@ func TestADamagedBuildPushesNoBackupOut(t *testing.T) {
 }
 
 func TestABackupIsRestoredAndWhatLayThereIsKept(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	ctx := context.Background()
 	for _, c := range []struct {
@@ -282,6 +285,7 @@ func TestABackupIsRestoredWhereThereIsNothing(t *testing.T) {
 }
 
 func TestVerifyFindsWhatOpeningDoesNotLookFor(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	for _, c := range []struct{ says, statement string }{
 		{"a photo", "UPDATE piece SET content = zeroblob(length(content))"},

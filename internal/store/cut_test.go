@@ -86,6 +86,7 @@ func (c caught) opens(t *testing.T, s *shed, name string, file, log []byte, want
 // TestTheLogIsCut cuts the log as a power cut does that came before all of it was on disk: at every frame, and inside frames. What
 // opens is exactly the last revision that was whole by then.
 func TestTheLogIsCut(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	c := catch(t, 40, 14) // over a whole document in the log
 	frames := (len(c.log) - logHeader) / frame
@@ -93,9 +94,6 @@ func TestTheLogIsCut(t *testing.T) {
 	for k := range frames + 1 {
 		at := logHeader + k*frame
 		cuts = append(cuts, at, at+1, at+frameHeader, at+frameHeader+512, at+frame-1)
-	}
-	if testing.Short() {
-		cuts = slices.DeleteFunc(cuts, func(cut int) bool { return cut%7 > 0 })
 	}
 	s := newShed(t)
 	for _, cut := range cuts {
@@ -108,6 +106,7 @@ func TestTheLogIsCut(t *testing.T) {
 
 // TestTheEndOfTheLogIsRubbish is a disk that had made room for the log but had not filled it: noughts, or what lay there before.
 func TestTheEndOfTheLogIsRubbish(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	c := catch(t, 3, 10)
 	dice := rand.New(rand.NewPCG(1, 9))
@@ -126,6 +125,7 @@ func TestTheEndOfTheLogIsRubbish(t *testing.T) {
 
 // TestOneSectorOfTheLogIsLost is a disk that wrote out of order: a piece in the middle is missing, later ones are there.
 func TestOneSectorOfTheLogIsLost(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	c := catch(t, 3, 10)
 	s := newShed(t)
@@ -147,6 +147,7 @@ func TestOneSectorOfTheLogIsLost(t *testing.T) {
 // TestThePowerFailsWhileTheLogIsBroughtIn writes some pages, and halves of pages, of the log into the file and not others, as they lie
 // when the power fails in the middle; the log is whole, since it is only begun again after the file is on disk.
 func TestThePowerFailsWhileTheLogIsBroughtIn(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	c := catch(t, 3, 60)
 	latest := map[uint32][]byte{}

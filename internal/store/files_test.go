@@ -109,6 +109,7 @@ func wantSame(t testing.TB, folder string, before map[string]string) {
 }
 
 func TestATruncatedFileIsRefusedAndLeftAsItIs(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	s.sealed("whole.tumblehome", 60)
@@ -130,6 +131,7 @@ func TestATruncatedFileIsRefusedAndLeftAsItIs(t *testing.T) {
 // TestAFlippedBitNeverMakesAnotherBuild changes single bits all over a file. Either the file is refused, and then it is left as it is,
 // or all that it says is what was saved.
 func TestAFlippedBitNeverMakesAnotherBuild(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("whole.tumblehome")
@@ -143,9 +145,6 @@ func TestAFlippedBitNeverMakesAnotherBuild(t *testing.T) {
 	whole := bytesOf(t, s.path("whole.tumblehome"))
 	dice := rand.New(rand.NewPCG(11, 4))
 	tries, refused := 250, 0
-	if testing.Short() {
-		tries = 120
-	}
 	for i := range tries {
 		at := dice.IntN(len(whole))
 		if i%3 == 0 {
@@ -247,6 +246,7 @@ func TestADocumentThatBreaksALaterRuleIsKeptAndCanBeWrittenOut(t *testing.T) {
 }
 
 func TestATamperedHistoryIsRefused(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	for _, c := range []struct{ says, statement string }{
 		{"a word is changed", "UPDATE revision SET words = 'nothing' WHERE n = 3"},

@@ -80,15 +80,13 @@ func kills(t *testing.T) int {
 	if n, err := strconv.Atoi(os.Getenv("TUMBLEHOME_KILLS")); err == nil {
 		return n
 	}
-	if testing.Short() {
-		return 20
-	}
 	return 200
 }
 
 // TestEveryAcknowledgedEditOutlivesAKill kills programs in bursts of saves, one at a time or two that write to one file, and looks for
 // everything they had said was saved.
 func TestEveryAcknowledgedEditOutlivesAKill(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	all := kills(t)
 	s := newShed(t)

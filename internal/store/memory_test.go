@@ -92,6 +92,7 @@ func keepsManyPhotos(path string) error {
 }
 
 func TestALongHistoryOpensFast(t *testing.T) {
+	notShort(t)
 	s := newShed(t)
 	path := s.path("wherry.tumblehome")
 	s.sealed("wherry.tumblehome", 1)

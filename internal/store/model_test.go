@@ -88,7 +88,7 @@ func drawPatch(t *rapid.T) (tree.Patch, string) {
 func TestTheStoreIsAsTheModel(t *testing.T) {
 	t.Parallel()
 	if testing.Short() {
-		if err := flag.Set("rapid.checks", "15"); err != nil {
+		if err := flag.Set("rapid.checks", "5"); err != nil {
 			t.Fatal(err)
 		}
 	}

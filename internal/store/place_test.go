@@ -192,6 +192,7 @@ func TestAFileCopiedWhileItIsOpen(t *testing.T) {
 // TestAFileCopiedWithALogOfAnotherMoment mixes files and logs as a copying program does that is slower than those who save. What opens
 // is a revision as it was; all else is refused and left as it is.
 func TestAFileCopiedWithALogOfAnotherMoment(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")

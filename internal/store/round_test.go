@@ -39,6 +39,7 @@ func TestARoundTrip(t *testing.T) {
 }
 
 func TestEveryRevisionReadsAsItWas(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")
@@ -146,6 +147,7 @@ func TestWordsAreKeptAsOnePlainLine(t *testing.T) {
 }
 
 func TestADocumentThatGrowsTooLargeIsRefused(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	kept := s.begin("wherry.tumblehome")

@@ -202,3 +202,11 @@ func files(t testing.TB, folder string) []string {
 	}
 	return names
 }
+
+// notShort leaves a test out of short runs: those look for races, which make everything ten times slower, and this one has nothing at once.
+func notShort(t *testing.T) {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("not in a short run")
+	}
+}

@@ -40,6 +40,7 @@ func bringsUpToDate(path string) error {
 }
 
 func TestAProgramIsKilledInTheMiddleOfAnUpgrade(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	times := min(kills(t)/5, 400)
 	s := newShed(t)
@@ -68,6 +69,7 @@ func TestAProgramIsKilledInTheMiddleOfAnUpgrade(t *testing.T) {
 }
 
 func TestThereIsNoRoomForAnUpgrade(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	done, refused := 0, 0

@@ -136,6 +136,7 @@ func TestAnOlderFormatWhileSomebodyElseHasItOpenIsLeftAlone(t *testing.T) {
 
 // TestThePowerFailsInTheMiddleOfAnUpgrade cuts the log of the upgrade at every frame and inside frames.
 func TestThePowerFailsInTheMiddleOfAnUpgrade(t *testing.T) {
+	notShort(t)
 	t.Parallel()
 	s := newShed(t)
 	old := s.old("wherry.tumblehome")
