@@ -7,7 +7,7 @@
 #   make bench    how long things take
 #   make proof    every figure beside the outside source that it was checked against
 #   make gallery  pictures of every page and drawing
-#   make kills    kill 2000 programs while they save, and keep 500 photos: half an hour
+#   make kills    kill 2000 programs while they save, and keep 500 photos: a quarter of an hour
 #   make picture  the picture in the readme, made anew
 
 .PHONY: demo test check build bench proof gallery kills picture tools compiler front go race

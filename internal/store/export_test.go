@@ -95,3 +95,6 @@ func MigrateAndStop(path string, o Options) (stop func() error, err error) {
 	}
 	return db.Close, migrate(context.Background(), db, 0)
 }
+
+// Sealed is the seal of the newest revision and the digest of its document.
+func Sealed(s *Store) (seal, digest string) { now := s.now(); return now.seal, now.digest }
