@@ -62,6 +62,9 @@ func TestWhatCanOnlyBeRead(t *testing.T) {
 		{"the file can not even be read", 0o000, 0o777, false, false, false, true, ""},
 	} {
 		t.Run(c.says, func(t *testing.T) {
+			if c.says == "the file belongs to somebody else" && os.Getuid() != 0 {
+				t.Skip("it takes root to have somebody else")
+			}
 			s := newShed(t)
 			if err := os.Chmod(filepath.Dir(s.folder), 0o755); err != nil {
 				t.Fatal(err)
