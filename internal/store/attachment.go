@@ -42,7 +42,7 @@ func (s *Store) Attach(ctx context.Context, name, kind string, content io.Reader
 	if s.barred != nil {
 		return "", s.barred
 	}
-	if err := s.inPlace(); err != nil {
+	if err := s.inPlace("Nothing of this change was saved."); err != nil {
 		return "", err
 	}
 	return a.ID, because(s.attach(context.WithoutCancel(ctx), a, pieces), "The photo or paper was not saved; all that was saved before it is kept.")

@@ -21,16 +21,16 @@ func identify(path string) (identity, error) {
 }
 
 // inPlace makes sure that the open file is still the one at its path. Who writes to a file that was deleted or renamed writes well and
-// loses all.
-func (s *Store) inPlace() error {
+// loses all. kept says what has become of what was wanted.
+func (s *Store) inPlace(kept string) error {
 	now, err := identify(s.path)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return trouble(ErrGone, "%s was moved, renamed or deleted while it was open. Nothing of this change was saved. Put the file back where it was, or close the program and open the file where it is now.", s.path)
+		return trouble(ErrGone, "%s was moved, renamed or deleted while it was open. %s Put the file back where it was, or close the program and open the file where it is now.", s.path, kept)
 	case err != nil:
-		return because(err, notSaved)
+		return because(err, kept)
 	case !os.SameFile(now.info, s.file.info):
-		return trouble(ErrGone, "Another file has taken the place of %s while it was open. Nothing of this change was saved. Close the program and open the build again.", s.path)
+		return trouble(ErrGone, "Another file has taken the place of %s while it was open. %s Close the program and open the build again.", s.path, kept)
 	}
 	return nil
 }

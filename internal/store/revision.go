@@ -27,6 +27,7 @@ type Revision struct {
 	Kind           Kind
 	Words, By      string
 	Patch, Inverse tree.Patch
+	Seal           string // over this revision and all before it: tells it from one of the same number in another history
 }
 
 // Edit is a change somebody wants, made while looking at revision Base.

@@ -55,7 +55,7 @@ func (s *Store) writeStep(ctx context.Context, wanted func(now state) (step, err
 	if s.barred != nil {
 		return Revision{}, s.barred
 	}
-	if err := s.inPlace(); err != nil {
+	if err := s.inPlace("Nothing of this change was saved."); err != nil {
 		return Revision{}, err
 	}
 	ctx = context.WithoutCancel(ctx)
@@ -79,7 +79,7 @@ func (s *Store) writeStep(ctx context.Context, wanted func(now state) (step, err
 	if err := s.commit(ctx, tx, next); err != nil {
 		return Revision{}, because(err, notSaved)
 	}
-	return next.revision, nil
+	return s.now().revision, nil
 }
 
 // advance is the state after a step. What it makes has been through the form in which it will be kept, so that nothing is acknowledged
@@ -163,7 +163,7 @@ func (s *Store) commit(ctx context.Context, tx *sql.Tx, next state) error {
 	next.digest = digestOf(next.node)
 	kept := rowOf(next.revision, next.digest)
 	kept.seal = kept.sealAfter(now.seal)
-	next.seal = kept.seal
+	next.seal, next.revision.Seal = kept.seal, kept.seal
 	next.stacks = now.stacks
 	if err := insert(ctx, tx, kept, next.node); err != nil {
 		return err

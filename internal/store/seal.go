@@ -30,7 +30,7 @@ func rowOf(r Revision, digest string) row {
 
 // revision reads a row.
 func (r row) revision() (Revision, error) {
-	out := Revision{N: r.n, Parent: r.parent, Kind: Kind(r.kind), Words: r.words, By: r.by}
+	out := Revision{N: r.n, Parent: r.parent, Kind: Kind(r.kind), Words: r.words, By: r.by, Seal: r.seal}
 	var err error
 	if out.When, err = time.Parse(time.RFC3339Nano, r.made); err != nil {
 		return out, err

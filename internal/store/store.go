@@ -71,10 +71,14 @@ func (s *Store) Barred() error { return s.barred }
 // KeptCopy is the path of the copy that was kept when Open brought the file up to date, or "".
 func (s *Store) KeptCopy() string { return s.copied }
 
-// Refresh looks whether another program has written to the file, and tells whether the head has changed.
+// Refresh looks whether another program has written to the file, and tells whether the head has changed. The error says why what is
+// shown may not be the newest, or why nothing more can be saved.
 func (s *Store) Refresh(ctx context.Context) (changed bool, err error) {
 	s.writing.Lock()
 	defer s.writing.Unlock()
+	if err := s.inPlace("Nothing more can be saved."); err != nil {
+		return false, err
+	}
 	before := s.now().revision.N
 	if err := s.catchUp(ctx, s.read); err != nil {
 		return false, because(err, "What is shown may not be the newest.")
