@@ -265,7 +265,7 @@ func (b *bench) takeOut(w http.ResponseWriter, r *http.Request) {
 func (b *bench) saved(w http.ResponseWriter, sentence string) {
 	b.revision++
 	b.news()
-	answer(w, 200, map[string]any{"revision": b.revision, "sentence": sentence})
+	answer(w, 200, map[string]any{"revision": b.revision, "mark": fmt.Sprint(b.revision), "sentence": sentence})
 }
 
 func answer(w http.ResponseWriter, status int, value any) {

@@ -25,7 +25,7 @@ func (s *Server) done(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	if byScript(r) {
-		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "sentence": now.Said})
+		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "mark": markOf(now.Revision), "sentence": now.Said})
 		return
 	}
 	http.Redirect(w, r, backTo(r), http.StatusSeeOther)
@@ -88,7 +88,7 @@ func (s *Server) unchanged(w http.ResponseWriter, r *http.Request) {
 	case err != nil:
 		s.fail(w, r, err)
 	case byScript(r):
-		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "sentence": "Nothing changed."})
+		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "mark": markOf(now.Revision), "sentence": "Nothing changed."})
 	default:
 		http.Redirect(w, r, backTo(r), http.StatusSeeOther)
 	}
@@ -132,8 +132,15 @@ func (s *Server) refusalOf(err error, typed []change) *refusal {
 	case errors.Is(err, store.ErrMovedOn):
 		f.Status = http.StatusConflict
 		f.Says = "Somebody changed the build since this page was made, so nothing was done. Look at the newest change first, then choose again."
+	case errors.Is(err, errOtherHistory):
+		f.Status = http.StatusConflict
+		f.Says = "This page shows a state of the build that is no longer in its file: an older one was put in its place since the page was made. " +
+			"Nothing was saved. Copy what you typed here, then load the page again."
+	case errors.Is(err, errOtherRun):
+		f.Status = http.StatusConflict
+		f.Says = "The workspace was stopped and started again since this page was made. Nothing was saved. Load the page again, if it does not do so by itself, then do this again."
 	case errors.Is(err, store.ErrNoRevision):
-		f.Status = http.StatusNotFound
+		f.Status, f.Says = http.StatusNotFound, "There is no such revision in this build. Nothing was changed."
 	}
 	return f
 }

@@ -23,6 +23,8 @@ type desk struct {
 
 	mu  sync.Mutex // held while what lies on the desk is renewed
 	now atomic.Pointer[state]
+
+	bar atomic.Pointer[string] // why nothing can be saved, or why what is shown may not be the newest
 }
 
 // state is one revision and everything worked out from it. It never changes once made.

@@ -74,13 +74,17 @@ func (s *Server) sendKit(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	v := s.viewOf(r, now, "arrangement", r.FormValue("mode"))
-	mode := v.places()
-	if mode == nil || now.Lining.Room == nil {
+	mode := v.Mode
+	if mode == today {
+		mode = "drive"
+	}
+	kit, ok := now.DragKit(mode)
+	if !ok {
 		http.Error(w, "Nothing can be dragged in this mode.", http.StatusNotFound)
 		return
 	}
 	sendJSON(w, http.StatusOK, struct {
 		Revision int `json:"revision"`
 		arrangement.Kit
-	}{now.Revision.N, arrangement.NewKit(mode, now.Lining.Room)})
+	}{now.Revision.N, kit})
 }

@@ -7,7 +7,6 @@ import (
 	"io"
 	"net/http"
 	"slices"
-	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -53,8 +52,8 @@ func readWish(r *http.Request) (wish, error) {
 	if err != nil {
 		return w, err
 	}
-	if w.Revision, err = strconv.Atoi(r.PostFormValue("base")); err != nil {
-		return w, errUnreadable("the form does not say which revision it was made for")
+	if w.Revision, err = baseNumber(r.PostFormValue("base")); err != nil {
+		return w, err
 	}
 	w.Words, w.By = clipped(r.PostFormValue("words")), r.PostFormValue("by")
 	w.Patch = json.RawMessage(r.PostFormValue("patch"))

@@ -95,7 +95,11 @@ func baseOf(r *http.Request) (int, error) {
 	if err := readForm(r); err != nil {
 		return 0, err
 	}
-	base, err := strconv.Atoi(r.PostFormValue("base"))
+	return baseNumber(r.PostFormValue("base"))
+}
+
+func baseNumber(text string) (int, error) {
+	base, err := strconv.Atoi(text)
 	if err != nil {
 		return 0, errUnreadable("the form does not say which revision it was made for")
 	}

@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,13 +21,36 @@ func (s *state) patchOfMoves(moves []reckon.Move) (tree.Patch, string, error) {
 		if _, known := s.Doc.Fittings[m.Fitting]; !known {
 			return tree.Patch{}, "", errUnreadable("there is no " + unhyphen(strings.ToValidUTF8(m.Fitting, "?")) + " in this build")
 		}
+		for _, one := range m.Stretch {
+			if bad(one.By) || !knownFace(one.Face) {
+				return tree.Patch{}, "", errUnreadable("a face is moved farther than any van, or is none")
+			}
+		}
+		if why := s.WhyNot(m); why != "" {
+			return tree.Patch{}, "", errUnreadable(capital(unhyphen(m.Fitting)) + " stays as it is: " + why + ".")
+		}
 		told = append(told, moveWords(m))
 	}
 	patch, ok := s.MovePatch(moves...)
 	if !ok {
 		return tree.Patch{}, "", errUnreadable("it has no place yet, so it cannot be moved; give it one first")
 	}
-	return patch, strings.Join(told, "; "), nil
+	return patch, togetherWords(moves, told), nil
+}
+
+// togetherWords says many moves in few words.
+func togetherWords(moves []reckon.Move, told []string) string {
+	if len(moves) <= mostMoves {
+		return strings.Join(told, "; ")
+	}
+	return fmt.Sprintf("%d things moved together: %s and others", len(moves), strings.Join(told[:1], ""))
+}
+
+// mostMoves is how many moves one sentence names.
+const mostMoves = 2
+
+func knownFace(face string) bool {
+	return slices.Contains([]string{"front", "rear", "left", "right", "bottom", "top"}, face)
 }
 
 // bad is a number that nobody means.
@@ -51,13 +75,41 @@ func moveWords(m reckon.Move) string {
 	}
 	for _, face := range []string{m.Snap.X, m.Snap.Y, m.Snap.Z} {
 		if face != "" {
-			parts = append(parts, "against "+unhyphen(strings.Replace(face, ".", " ", 1)))
+			parts = append(parts, snapWords(face))
 		}
+	}
+	for _, one := range m.Stretch {
+		parts = append(parts, "its "+one.Face+" face "+stretchWords(one))
 	}
 	if len(parts) == 0 {
 		parts = append(parts, "left where it was")
 	}
 	return fmt.Sprintf("%s %s", unhyphen(m.Fitting), strings.Join(parts, ", "))
+}
+
+// snapWords says what it was laid against or in line with.
+func snapWords(face string) string {
+	words := unhyphen(strings.Replace(face, ".", " ", 1))
+	switch how, of, flush := strings.Cut(words, " "); {
+	case flush && (how == "from" || how == "to"):
+		return "flush with " + of
+	case how == "mid":
+		return "in the middle"
+	}
+	return "against " + words
+}
+
+// stretchWords says where a face went.
+func stretchWords(one reckon.Stretch) string {
+	ways := map[string][2]string{"front": {"rearwards", "forwards"}, "left": {"to the right", "to the left"}, "bottom": {"up", "down"}}
+	way := ways[map[string]string{"rear": "front", "right": "left", "top": "bottom"}[one.Face]]
+	if own, ok := ways[one.Face]; ok {
+		way = own
+	}
+	if one.By < 0 {
+		return plainNumber(-one.By) + " mm " + way[1]
+	}
+	return plainNumber(one.By) + " mm " + way[0]
 }
 
 func plainNumber(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }

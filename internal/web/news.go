@@ -8,25 +8,30 @@ import (
 	"time"
 )
 
-// bulletin is all that is ever sent as news: which revision there is, and which stages of it are worked out.
+// bulletin is all that is ever sent as news: which revision there is, which stages of it are worked out, and which run of the program says so.
 type bulletin struct {
 	Revision int      `json:"revision"`
 	Stages   []string `json:"stages"`
+	Run      string   `json:"run"`
 }
 
 // newsroom tells every open page that there is something newer. A reader that is slow misses bulletins, never blocks one:
 // the next says all there is to know.
 type newsroom struct {
+	run     string // differs each time the program is started
 	mu      sync.Mutex
 	readers map[chan bulletin]bool
 	last    bulletin
 }
 
-func newNewsroom() *newsroom { return &newsroom{readers: map[chan bulletin]bool{}} }
+func newNewsroom(run string) *newsroom {
+	return &newsroom{run: run, readers: map[chan bulletin]bool{}}
+}
 
 func (n *newsroom) tell(b bulletin) {
 	n.mu.Lock()
 	defer n.mu.Unlock()
+	b.Run = n.run
 	n.last = b
 	for reader := range n.readers {
 		select {
@@ -50,6 +55,13 @@ func (n *newsroom) join() (news chan bulletin, leave func()) {
 		defer n.mu.Unlock()
 		delete(n.readers, news)
 	}
+}
+
+// heard reports whether any page listens.
+func (n *newsroom) heard() bool {
+	n.mu.Lock()
+	defer n.mu.Unlock()
+	return len(n.readers) > 0
 }
 
 // heartbeat keeps a silent stream from being taken for a dead one.

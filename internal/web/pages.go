@@ -38,7 +38,7 @@ func pages() map[string]page {
 func regions() map[string]func(view) templ.Component {
 	return map[string]func(view) templ.Component{
 		"drawing": drawingRegion, "notes": notesRegion, "headline": headlineRegion, "fittings": fittingsRegion, "said": saidRegion, "mode": modeRegion,
-		"weight": weightRegion, "revisions": revisionsRegion, "shell": shellRegion, "build-up": buildUpRegion, "cost": costRegion,
+		"notice": noticeRegion, "weight": weightRegion, "revisions": revisionsRegion, "shell": shellRegion, "build-up": buildUpRegion, "cost": costRegion,
 	}
 }
 
@@ -53,6 +53,7 @@ func wayTitle(name string) string {
 
 func (s *Server) showPage(name string) http.HandlerFunc {
 	return func(w http.ResponseWriter, r *http.Request) {
+		s.desk.look(r.Context())
 		now, err := s.desk.head(r.Context())
 		if err != nil {
 			s.fail(w, r, err)

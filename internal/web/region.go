@@ -14,12 +14,11 @@ type bases struct {
 }
 
 type since struct {
-	digest string
-	base   int
+	digest, base string
 }
 
 // of is the revision since which a region reads like this.
-func (b *bases) of(key, digest string, head int) int {
+func (b *bases) of(key, digest, head string) string {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	if b.known == nil {
@@ -62,13 +61,13 @@ func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
 		w.WriteHeader(http.StatusNotModified)
 		return
 	}
-	base := s.bases.of(v.Region+"?"+v.Page+"&"+v.Mode, sum, now.Revision.N)
+	base := s.bases.of(v.Region+"?"+v.Page+"&"+v.Mode, sum, markOf(now.Revision))
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	_, _ = w.Write(legible(based(text.Bytes(), base))) // a reader that left needs no answer
 }
 
 // based writes into the forms of a region, drawn for no revision, which one they are made for. No text of the builder's can read like
 // this: its quotes are escaped.
-func based(region []byte, revision int) []byte {
-	return bytes.ReplaceAll(region, []byte(`name="base" value="0"`), []byte(`name="base" value="`+count(revision)+`"`))
+func based(region []byte, base string) []byte {
+	return bytes.ReplaceAll(region, []byte(`name="base" value="0"`), []byte(`name="base" value="`+base+`"`))
 }

@@ -36,5 +36,5 @@ func (s *Server) routes() http.Handler {
 	mux.Handle("GET /static/{file}", s.assets)
 	mux.Handle("GET /favicon.ico", http.RedirectHandler(s.assets.address("mark.svg"), http.StatusSeeOther))
 	mux.HandleFunc("GET /", s.notFound)
-	return mux
+	return s.ofThisHistory(mux)
 }

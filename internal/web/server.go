@@ -2,6 +2,7 @@ package web
 
 import (
 	"context"
+	"crypto/rand"
 	"errors"
 	"io/fs"
 	"log/slog"
@@ -27,6 +28,8 @@ type Keeper interface {
 	CanUndo(ctx context.Context) (undo, redo bool, err error)
 	Revisions(ctx context.Context, before, limit int) ([]store.Revision, error)
 	At(ctx context.Context, n int) (*build.Document, error)
+	Refresh(ctx context.Context) (changed bool, err error)
+	Barred() error
 }
 
 // Options is what a server needs.
@@ -62,7 +65,8 @@ func New(o Options) (*Server, error) {
 	if err != nil {
 		return nil, err
 	}
-	d := &desk{store: o.Store, reckon: o.Reckon, today: o.Today, news: newNewsroom(), rows: catalogue.Builtin()}
+	d := &desk{store: o.Store, reckon: o.Reckon, today: o.Today, news: newNewsroom(rand.Text()), rows: catalogue.Builtin()}
+	d.notice(o.Store.Barred())
 	if err := d.renew(context.Background()); err != nil {
 		return nil, err
 	}
@@ -87,6 +91,7 @@ func (s *Server) Serve(ctx context.Context, listener net.Listener) error {
 		BaseContext:    func(net.Listener) context.Context { return base },
 		ErrorLog:       slog.NewLogLogger(s.log.Handler(), slog.LevelWarn),
 	}
+	go s.desk.watch(base)
 	closed := make(chan error, 1)
 	go func() {
 		<-ctx.Done()

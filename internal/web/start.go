@@ -215,7 +215,7 @@ func (s *Server) startView(now *state, at int) startView {
 	return startView{state: now, Step: startSteps[at], At: at, Answers: begin.Read(now.Doc), Wrong: map[string]string{}, server: s}
 }
 
-func (v startView) base() string { return strconv.Itoa(v.Revision.N) }
+func (v startView) base() string { return markOf(v.Revision) }
 
 // body is the outline said, or the one assumed.
 func (v startView) body() begin.Body { return begin.BodyOf(v.Answers.Body) }

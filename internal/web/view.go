@@ -88,7 +88,13 @@ func (v view) wrongUnder(place string) bool {
 	return false
 }
 
-func (v view) base() string { return strconv.Itoa(v.Base) }
+// base is the revision that a form is made for, as it names it; a region that is drawn for none is told later.
+func (v view) base() string {
+	if v.Base == 0 {
+		return "0"
+	}
+	return markOf(v.Revision)
+}
 
 // asset is the address of a file that pages load.
 func (v view) asset(name string) string { return v.server.assets.address(name) }

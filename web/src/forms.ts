@@ -32,8 +32,8 @@ async function send(form: HTMLFormElement, submitter: HTMLElement | null, base?:
 	};
 	form.classList.add("is-sending");
 	try {
-		const { revision } = await edits.save(actionOf(form, submitter), based);
-		saved(form, revision);
+		const { mark } = await edits.save(actionOf(form, submitter), based);
+		saved(form, mark);
 	} catch (why) {
 		if (!(why instanceof Refused)) throw why;
 		explain(form, why, submitter);
@@ -47,8 +47,8 @@ function actionOf(form: HTMLFormElement, submitter: HTMLElement | null): string 
 }
 
 /** What is saved is no longer typed: it is what the field holds, and what the next change is based on. */
-function saved(form: HTMLFormElement, revision: number): void {
-	form.querySelector("input[name=base]")?.setAttribute("value", String(revision));
+function saved(form: HTMLFormElement, mark: string): void {
+	form.querySelector("input[name=base]")?.setAttribute("value", mark);
 	for (const f of fieldsOf(form)) {
 		if (f instanceof HTMLSelectElement) for (const o of f.options) o.defaultSelected = o.selected;
 		else if (f instanceof HTMLInputElement && f.matches("[type=checkbox], [type=radio]")) f.defaultChecked = f.checked;
@@ -110,7 +110,7 @@ function ask(form: HTMLFormElement, clash: Clash, revision: number, submitter: H
 	choose(`Take theirs: ${clash.theirs || "nothing"}`, () => {
 		clear(form);
 		if (field) field.value = clash.theirs;
-		saved(form, revision);
+		saved(form, String(revision));
 		field?.focus();
 		void refresh(revision);
 	});

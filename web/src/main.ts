@@ -1,5 +1,6 @@
 // The front end's entry. Pages read and post without it; dragging and news need it.
 
+import * as anew from "./anew";
 import * as drag from "./drag";
 import * as flags from "./flags";
 import * as forms from "./forms";
@@ -13,6 +14,7 @@ import * as selection from "./selection";
 import * as tools from "./tools";
 
 watchRegions();
+anew.begin();
 paper.begin();
 selection.begin();
 drag.begin();
@@ -23,6 +25,10 @@ flags.begin();
 forms.begin();
 opens.begin();
 listen({
-	news: (bulletin) => void (bulletin.stages.includes("remedies") ? check(bulletin.revision) : refresh(bulletin.revision)),
+	news: (bulletin) => {
+		if (anew.follow(bulletin)) return;
+		void (bulletin.stages.some((s) => s === "remedies" || s === "notice") ? check(bulletin.revision) : refresh(bulletin.revision));
+	},
+	silent: anew.silent,
 	stale: () => void check(),
 });

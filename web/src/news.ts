@@ -5,10 +5,12 @@
 export interface Bulletin {
 	readonly revision: number;
 	readonly stages: readonly string[];
+	readonly run: string; // which run of the program says so
 }
 
 interface Ear {
 	readonly news: (bulletin: Bulletin) => void;
+	readonly silent: (silent: boolean) => void; // nobody answers, or somebody does again
 	readonly stale: () => void; // something may have been missed
 }
 
@@ -20,10 +22,11 @@ const tick = 5_000;
 
 export function listen(ear: Ear): void {
 	const channel = "BroadcastChannel" in window ? new BroadcastChannel(name) : undefined;
-	channel?.addEventListener("message", (e: MessageEvent<Bulletin>) => ear.news(e.data));
-	const pass = (bulletin: Bulletin) => {
-		ear.news(bulletin);
-		channel?.postMessage(bulletin);
+	const hear = (said: Bulletin | boolean) => (typeof said === "boolean" ? ear.silent(said) : ear.news(said));
+	channel?.addEventListener("message", (e: MessageEvent<Bulletin | boolean>) => hear(e.data));
+	const pass = (said: Bulletin | boolean) => {
+		hear(said);
+		channel?.postMessage(said);
 	};
 	if (channel && navigator.locks) {
 		navigator.locks.request(name, () => stream(pass)).catch(() => stream(pass));
@@ -33,21 +36,31 @@ export function listen(ear: Ear): void {
 	watchSleep(ear.stale);
 }
 
+/** A stream may break for a moment; only what lasts is worth a word [ms]. */
+const moment = 1_500;
+
 /**
  * Listens to the server for good; the promise never ends, and the lock held by it goes with the page. A
  * broken stream is opened again by the browser, one that was refused by us; the server then begins with
  * the newest revision.
  */
-function stream(pass: (bulletin: Bulletin) => void): Promise<never> {
+function stream(pass: (said: Bulletin | boolean) => void): Promise<never> {
 	let wait = 1_000;
+	let silence: ReturnType<typeof setTimeout> | undefined;
 	const open = () => {
 		const source = new EventSource("/events");
-		source.addEventListener("open", () => (wait = 1_000));
+		source.addEventListener("open", () => {
+			wait = 1_000;
+			clearTimeout(silence);
+			silence = undefined;
+			pass(false);
+		});
 		source.addEventListener("message", (e: MessageEvent<string>) => {
 			const bulletin = read(e.data);
 			if (bulletin) pass(bulletin);
 		});
 		source.addEventListener("error", () => {
+			silence ??= setTimeout(() => pass(true), moment);
 			if (source.readyState !== EventSource.CLOSED) return;
 			setTimeout(open, wait);
 			wait = Math.min(2 * wait, 30_000);
@@ -61,7 +74,7 @@ function stream(pass: (bulletin: Bulletin) => void): Promise<never> {
 export function read(text: string): Bulletin | undefined {
 	try {
 		const said = JSON.parse(text) as Partial<Bulletin>;
-		return typeof said.revision === "number" ? { revision: said.revision, stages: said.stages ?? [] } : undefined;
+		return typeof said.revision === "number" ? { revision: said.revision, stages: said.stages ?? [], run: said.run ?? "" } : undefined;
 	} catch {
 		return undefined;
 	}

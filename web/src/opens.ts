@@ -27,7 +27,7 @@ async function open(address: string, from: HTMLElement): Promise<void> {
 	flight?.abort();
 	const mine = (flight = new AbortController());
 	try {
-		const answer = await fetch(address, { headers: head, signal: mine.signal });
+		const answer = await fetch(address, { headers: head(), signal: mine.signal });
 		if (!beside || !answer.ok) throw new Error(`${answer.status}`);
 		const page = new DOMParser().parseFromString(await answer.text(), "text/html");
 		beside.replaceChildren(...page.body.childNodes, closer(beside, from));

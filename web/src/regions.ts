@@ -43,6 +43,13 @@ export async function check(revision = newest()): Promise<void> {
 	}));
 }
 
+/** Takes nothing for known any more: another run of the program answers, perhaps with an older state. */
+export async function forget(revision: number): Promise<void> {
+	document.body.dataset["revision"] = String(revision);
+	for (const region of all()) shown.set(region, { revision: -1, etag: "", wanted: 0 });
+	await check(revision);
+}
+
 const all = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>("[data-region][data-src]")];
 
 function stateOf(region: HTMLElement): Shown {
@@ -82,7 +89,7 @@ async function fetchAll(region: HTMLElement, s: Shown): Promise<void> {
 
 async function fetchOnce(region: HTMLElement, s: Shown): Promise<void> {
 	const asked = s.wanted;
-	const answer = await fetch(region.dataset["src"]!, { cache: "no-store", headers: { ...head, ...(s.etag && { "If-None-Match": s.etag }) } });
+	const answer = await fetch(region.dataset["src"]!, { cache: "no-store", headers: { ...head(), ...(s.etag && { "If-None-Match": s.etag }) } });
 	if (!answer.ok && answer.status !== 304) throw new Error(`${answer.status}`);
 	s.revision = Math.max(asked, Number(answer.headers.get("Revision") ?? 0));
 	if (!answer.ok) return;

@@ -15,6 +15,7 @@ export interface Move extends Shift {
 
 export interface Saved {
 	readonly revision: number;
+	readonly mark: string; // how a form names it
 	readonly sentence: string;
 }
 
@@ -63,14 +64,15 @@ export class Refused extends Error {
 
 const silent = "The workspace does not answer. Nothing was saved; is the program still running?";
 
-export const head = { "X-Tumblehome": "1" } as const;
+/** Says that a script asks, and from which run of the program its numbers are. */
+export const head = (): Record<string, string> => ({ "X-Tumblehome": document.body.dataset["run"] ?? "1" });
 
 /** Posts JSON, or a form as it stands; throws Refused when it was not taken, also when nobody answers. */
 export async function post<T>(path: string, body: unknown, signal?: AbortSignal): Promise<T> {
 	const form = body instanceof URLSearchParams;
 	const answer = await reach(path, {
 		method: "POST",
-		headers: form ? { ...head, Accept: "application/json" } : { ...head, "Content-Type": "application/json", Accept: "application/json" },
+		headers: form ? { ...head(), Accept: "application/json" } : { ...head(), "Content-Type": "application/json", Accept: "application/json" },
 		body: form ? body : JSON.stringify(body),
 		keepalive: true, // what was dropped is saved although the page is being left
 		signal: signal ?? null,
@@ -80,7 +82,7 @@ export async function post<T>(path: string, body: unknown, signal?: AbortSignal)
 }
 
 export async function get<T>(path: string, signal?: AbortSignal): Promise<T> {
-	const answer = await reach(path, { headers: head, signal: signal ?? null });
+	const answer = await reach(path, { headers: head(), signal: signal ?? null });
 	if (answer.ok) return (await answer.json()) as T;
 	throw await refusal(answer);
 }
