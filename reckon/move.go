@@ -1,53 +1,66 @@
 package reckon
 
 import (
+	"cmp"
 	"encoding/json"
 	"math"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
+	"tumblehome/catalogue"
 	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
 )
 
-// Move says that a fitting is dragged and turned by so much, or laid against faces.
+// Move says that a fitting is dragged and turned by so much, laid against faces, or stretched at its own.
 type Move struct {
-	Fitting string  `json:"fitting"`
-	DX      float64 `json:"dx"`   // rearwards [mm]
-	DY      float64 `json:"dy"`   // to the right [mm]
-	DZ      float64 `json:"dz"`   // up [mm]
-	Turn    float64 `json:"turn"` // clockwise seen from above [°]
-	Snap    Snap    `json:"snap"`
+	Fitting string    `json:"fitting"`
+	DX      float64   `json:"dx"`   // rearwards [mm]
+	DY      float64   `json:"dy"`   // to the right [mm]
+	DZ      float64   `json:"dz"`   // up [mm]
+	Turn    float64   `json:"turn"` // clockwise seen from above [°]
+	Snap    Snap      `json:"snap"`
+	Stretch []Stretch `json:"stretch,omitempty"`
 }
 
-// Snap names, for each axis, the face a fitting is laid against, as the drag kit names it: "rear", "galley.rear"; "" for none.
+// Snap names, for each axis, the face a fitting is laid against, as the drag kit names it: "rear", "galley.rear", flush "from
+// galley.front"; "" for none.
 type Snap struct {
 	X string `json:"x,omitempty"`
 	Y string `json:"y,omitempty"`
 	Z string `json:"z,omitempty"`
 }
 
+// Stretch moves one face of a fitting.
+type Stretch struct {
+	Face string  `json:"face"` // front, rear, left, right, bottom, top
+	By   float64 `json:"by"`   // rearwards, to the right, up [mm]
+	To   string  `json:"to,omitempty"`
+}
+
 // MovePatch is the merge patch of one or several moves, in the builder's own words; false when a fitting does not exist or has no
-// place yet.
+// place yet. What stands on another of them is not moved twice.
 func (r *Reckoning) MovePatch(moves ...Move) (tree.Patch, bool) {
 	node := r.Written()
 	after := node
+	wanted := make(map[string][3]float64, len(moves))
+	for _, m := range moves {
+		wanted[m.Fitting] = [3]float64{m.DX, m.DY, m.DZ}
+	}
+	own := arrangement.Together(r.Document.Fittings, wanted)
 	for _, m := range moves {
 		f, ok := r.Document.Fittings[m.Fitting]
 		standing := r.Places.Find(m.Fitting)
 		if !ok || standing == nil || !standing.Placed() {
 			return tree.Patch{}, false
 		}
-		place := arrangement.Drag(f, standing.Box, m.DX, m.DY, m.DZ)
-		for _, s := range []struct {
-			rule *build.AxisRule
-			face string
-		}{{&place.X, m.Snap.X}, {&place.Y, m.Snap.Y}, {&place.Z, m.Snap.Z}} {
-			if s.face != "" && s.rule.Form != build.Between {
-				*s.rule = arrangement.SnapTo(s.face)
-			}
+		place := arrangement.DragPoints(f, standing.Box, own[m.Fitting])
+		r.snapped(&place, m)
+		patches := []json.RawMessage{arrangement.PlacePatch(m.Fitting, f.At, place), turnPatch(m.Fitting, f, m.Turn)}
+		if len(m.Stretch) > 0 {
+			patches = append(patches, r.stretchPatches(m, place)...)
 		}
-		for _, raw := range []json.RawMessage{arrangement.PlacePatch(m.Fitting, f.At, place), turnPatch(m.Fitting, f, m.Turn)} {
+		for _, raw := range patches {
 			patch, err := tree.ParsePatch(raw)
 			if err != nil {
 				return tree.Patch{}, false
@@ -56,6 +69,88 @@ func (r *Reckoning) MovePatch(moves ...Move) (tree.Patch, bool) {
 		}
 	}
 	return tree.Difference(node, after), true
+}
+
+// snapped writes the faces a fitting was laid against into its rules. A face that would make it stand on itself is not written: then the
+// length that was dragged stands.
+func (r *Reckoning) snapped(place *build.Place, m Move) {
+	for _, s := range []struct {
+		rule *build.AxisRule
+		face string
+	}{{&place.X, m.Snap.X}, {&place.Y, m.Snap.Y}, {&place.Z, m.Snap.Z}} {
+		rule, ok := arrangement.SnapTo(s.face)
+		if ok && s.rule.Form != build.Between && !arrangement.StandsOn(r.Document.Fittings, rule.A.Of, m.Fitting) {
+			*s.rule = rule
+		}
+	}
+}
+
+// stretchPatches are the patches of the faces moved, one face after the other.
+func (r *Reckoning) stretchPatches(m Move, place build.Place) []json.RawMessage {
+	before, box := r.Thing(m.Fitting), r.Places.Find(m.Fitting).Box
+	after := before
+	after.At = &place
+	for _, s := range m.Stretch {
+		to := s.To
+		if rule, ok := arrangement.SnapTo(to); !ok || arrangement.StandsOn(r.Document.Fittings, rule.A.Of, m.Fitting) {
+			to = ""
+		}
+		if arrangement.Fixed(after, s.Face) == "" {
+			after = arrangement.Stretch(after, box, s.Face, s.By, to)
+		}
+	}
+	return []json.RawMessage{
+		arrangement.PlacePatch(m.Fitting, before.At, *after.At), arrangement.SizePatch(m.Fitting, before.Fitting.Size, after.Fitting.Size),
+	}
+}
+
+// WhyNot says in words why a move cannot be made, or "".
+func (r *Reckoning) WhyNot(m Move) string {
+	t := r.Thing(m.Fitting)
+	if arrangement.IsLocked(t.Fitting) {
+		return "it is locked"
+	}
+	if m.Turn != 0 {
+		if why := arrangement.FixedTurn(t); why != "" {
+			return why
+		}
+	}
+	for _, s := range m.Stretch {
+		if why := arrangement.Fixed(t, s.Face); why != "" {
+			return why
+		}
+	}
+	return ""
+}
+
+// Thing is a fitting with the size and the board that the catalogue or its kind give it.
+func (r *Reckoning) Thing(id string) arrangement.Thing {
+	f, ok := r.Document.Fittings[id]
+	if !ok {
+		return arrangement.Thing{}
+	}
+	one := &build.Document{Fittings: map[string]build.Fitting{id: f}}
+	return placeable(completed(one, catalogue.Builtin().Overlay(r.Document.Catalogue)))[id]
+}
+
+// usualFlange is the width of a rib's face where nobody measured it [mm]: common practice, no source.
+const usualFlange = 50.0
+
+// DragKit is what a page needs to predict a drag in a mode; false where there is no such mode or no room.
+func (r *Reckoning) DragKit(mode string) (arrangement.Kit, bool) {
+	places := r.Places.Mode(mode)
+	if places == nil || r.Lining.Room == nil || r.Body == nil {
+		return arrangement.Kit{}, false
+	}
+	ribs := []arrangement.KitRib{}
+	for _, surface := range []string{"left", "right", "roof"} {
+		for _, one := range r.Body.Ribs(surface) {
+			face := cmp.Or(one.Flange.Float(), usualFlange)
+			ribs = append(ribs, arrangement.KitRib{ID: one.ID, X: one.X.Float(), Half: face / 2, On: surface})
+		}
+	}
+	things := placeable(completed(r.Document, catalogue.Builtin().Overlay(r.Document.Catalogue)))
+	return arrangement.NewKit(places, r.Lining.Room, things, ribs), true
 }
 
 // turnPatch turns a fitting further; a full turn back to straight deletes the word.

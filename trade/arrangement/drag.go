@@ -3,7 +3,6 @@ package arrangement
 import (
 	"encoding/json"
 	"math"
-	"strings"
 
 	"tumblehome/build"
 	"tumblehome/quantity"
@@ -14,22 +13,27 @@ import (
 // is not dragged through it. box is where the fitting stands now; it is used on axes on which nothing is said. Results are in whole
 // millimetres.
 func Drag(f build.Fitting, box Box, dx, dy, dz float64) build.Place {
+	return DragPoints(f, box, [3][2]float64{{dx, dx}, {dy, dy}, {dz, dz}})
+}
+
+// DragPoints is Drag with a way of its own for each end of `..`, as Together gives it.
+func DragPoints(f build.Fitting, box Box, by [3][2]float64) build.Place {
 	place := build.Place{}
 	if f.At != nil {
 		place = *f.At
 	}
 	place.Undecided = false
-	for axis, d := range [3]float64{dx, dy, dz} {
+	for axis, d := range by {
 		rule := [3]*build.AxisRule{&place.X, &place.Y, &place.Z}[axis]
-		if d == 0 {
+		if d[0] == 0 && (d[1] == 0 || rule.Form != build.Between) {
 			continue
 		}
 		if rule.Form == build.LeftOut {
 			*rule = unsaid(f, box, axis)
 		}
-		rule.A.Plus = dragged(rule.A.Plus, d)
+		rule.A.Plus = dragged(rule.A.Plus, d[0])
 		if rule.Form == build.Between {
-			rule.B.Plus = dragged(rule.B.Plus, d)
+			rule.B.Plus = dragged(rule.B.Plus, d[1])
 		}
 		if rule.Form == build.Against && rule.A.Of == "" && f.Where != "outside" {
 			rule.A.Plus = notThrough(rule.A)
@@ -62,13 +66,11 @@ func unsaid(f build.Fitting, box Box, axis int) build.AxisRule {
 	return build.AxisRule{Form: build.LowAt, A: build.Point{Plus: quantity.Length(faceOf(box, side(2*axis)))}}
 }
 
-// SnapTo is the rule that lays a fitting against a face, as a kit names it: rear, galley.rear.
-func SnapTo(face string) build.AxisRule {
-	p := build.Point{Face: face}
-	if of, its, ok := strings.Cut(face, "."); ok {
-		p = build.Point{Of: of, Face: its}
-	}
-	return build.AxisRule{Form: build.Against, A: p}
+// SnapTo is the rule that lays a fitting against a face, as a kit names it (rear, galley.rear), flush with one (from galley.front, to
+// galley.rear), or with its middle on a line (mid 0); false for what is no such rule.
+func SnapTo(face string) (build.AxisRule, bool) {
+	rule, err := build.ParseAxisRule(face)
+	return rule, err == nil && rule.Form != build.Between && rule.Form != build.LowAt
 }
 
 // PlacePatch is the merge patch that gives a fitting its new place, with only the axes that changed.

@@ -50,9 +50,14 @@ func TestWhatHadNoPlaceGetsOneByDragging(t *testing.T) {
 }
 
 func TestSnappingWritesTheFace(t *testing.T) {
-	for face, want := range map[string]string{"rear": "rear", "galley.rear": "galley.rear"} {
-		if got := arrangement.SnapTo(face).String(); got != want {
-			t.Errorf("got %q, want %q", got, want)
+	for _, face := range []string{"rear", "galley.rear", "from galley.front", "to galley.rear", "mid 0"} {
+		if got, ok := arrangement.SnapTo(face); !ok || got.String() != face {
+			t.Errorf("got %q, want %q", got, face)
+		}
+	}
+	for _, none := range []string{"", "120", "1..2", "galley.nose", "; drop"} {
+		if got, ok := arrangement.SnapTo(none); ok {
+			t.Errorf("%q is taken for the rule %q", none, got)
 		}
 	}
 }
@@ -103,7 +108,11 @@ func TestLengthening(t *testing.T) {
 func TestTheDragKitHoldsWhatAPageNeeds(t *testing.T) {
 	r := room{lean: 0.2, fall: 0.01, step: 200, crown: 80}
 	result := arrangement.Work(arrangement.Inputs{Room: r, Outside: skin{r}, Things: things(t), Modes: nightBed})
-	kit := arrangement.NewKit(result.Mode("night"), r)
+	all := things(t)
+	settle := all["settle"]
+	settle.Locked = yes()
+	all["settle"] = settle
+	kit := arrangement.NewKit(result.Mode("night"), r, all, []arrangement.KitRib{{ID: "r2", X: 760, Half: 25, On: "right"}})
 	text, err := json.Marshal(kit)
 	if err != nil {
 		t.Fatal(err)
@@ -112,6 +121,9 @@ func TestTheDragKitHoldsWhatAPageNeeds(t *testing.T) {
 		t.Errorf("%d fittings, %d faces, mode %q", len(kit.Fittings), len(kit.Snaps), kit.Mode)
 	}
 	for _, f := range kit.Fittings {
+		if f.Locked != (f.ID == "settle") || f.Holds[0] == "" || f.Holds[1] == "" || f.Holds[2] == "" {
+			t.Errorf("%s: locked %v, holds %v", f.ID, f.Locked, f.Holds)
+		}
 		if f.ID == "battery" && (f.Carrier != "settle" || !f.In) {
 			t.Errorf("battery: carrier %q, in %v", f.Carrier, f.In)
 		}

@@ -3,6 +3,7 @@ package arrangement
 import (
 	"math"
 
+	"tumblehome/build"
 	"tumblehome/solve/solid"
 )
 
@@ -13,6 +14,16 @@ type Kit struct {
 	Fittings []KitFitting `json:"fittings"`
 	Surfaces []KitSurface `json:"surfaces"`
 	Snaps    []Snap       `json:"snaps"`
+	Ribs     []KitRib     `json:"ribs"`
+	Least    float64      `json:"least"` // how small stretching makes a thing
+}
+
+// KitRib is a rib or bow of the body, so that a fixing can be laid on steel. Half is half the width of its face.
+type KitRib struct {
+	ID   string  `json:"id"`
+	X    float64 `json:"x"`
+	Half float64 `json:"half"`
+	On   string  `json:"on"` // left, right, roof
 }
 
 // KitFitting is one fitting as convex prisms.
@@ -24,6 +35,12 @@ type KitFitting struct {
 	Min     [3]float64 `json:"min"`
 	Max     [3]float64 `json:"max"`
 	Prisms  []KitPrism `json:"prisms"`
+
+	Turn   float64           `json:"turn,omitempty"` // degrees, clockwise seen from above
+	Locked bool              `json:"locked,omitempty"`
+	Holds  [3]Hold           `json:"holds"`            // what it holds on to along, across and up
+	Fixed  map[string]string `json:"fixed,omitempty"`  // why a face does not stretch; "" for all of them
+	NoTurn string            `json:"noTurn,omitempty"` // why it cannot be turned
 }
 
 // KitPrism is an upright convex prism, its outline counter-clockwise seen from above with x to the right and y away.
@@ -52,15 +69,15 @@ const (
 	kitAlong   = 250
 )
 
-// NewKit gathers the drag kit of a mode.
-func NewKit(m *Mode, r Room) Kit {
-	kit := Kit{Mode: m.Name, Fittings: []KitFitting{}, Snaps: roomSnaps(r)}
+// NewKit gathers the drag kit of a mode: things are the fittings it stands for, ribs those of the body.
+func NewKit(m *Mode, r Room, things map[string]Thing, ribs []KitRib) Kit {
+	kit := Kit{Mode: m.Name, Fittings: []KitFitting{}, Snaps: roomSnaps(r), Ribs: ribs, Least: LeastSize}
 	for i := range m.All {
 		s := &m.All[i]
 		if !s.Placed() {
 			continue
 		}
-		kit.Fittings = append(kit.Fittings, kitFitting(s))
+		kit.Fittings = append(kit.Fittings, kitFitting(s, things[s.ID]))
 		kit.Snaps = append(kit.Snaps, fittingSnaps(s)...)
 	}
 	top := r.Roof((r.Front()+r.Rear())/2, 0)
@@ -70,8 +87,12 @@ func NewKit(m *Mode, r Room) Kit {
 	return kit
 }
 
-func kitFitting(s *Standing) KitFitting {
-	f := KitFitting{ID: s.ID, Carrier: s.Carrier, In: s.In, Where: s.Where}
+func kitFitting(s *Standing, t Thing) KitFitting {
+	f := KitFitting{ID: s.ID, Carrier: s.Carrier, In: s.In, Where: s.Where, Locked: IsLocked(t.Fitting), NoTurn: FixedTurn(t), Fixed: fixedFaces(t)}
+	f.Holds = [3]Hold{HoldOf(t, 0), HoldOf(t, 1), HoldOf(t, 2)}
+	if t.Turn != nil {
+		f.Turn = t.Turn.Float()
+	}
 	f.Min = [3]float64{tenth(s.Box.MinX), tenth(s.Box.MinY), tenth(s.Box.MinZ)}
 	f.Max = [3]float64{tenth(s.Box.MaxX), tenth(s.Box.MaxY), tenth(s.Box.MaxZ)}
 	for _, p := range s.Solid {
@@ -79,6 +100,23 @@ func kitFitting(s *Standing) KitFitting {
 	}
 	return f
 }
+
+// fixedFaces says of each face that does not stretch why; where that is the same of all, once.
+func fixedFaces(t Thing) map[string]string {
+	fixed := map[string]string{}
+	for _, face := range [...]string{"front", "rear", "left", "right", "bottom", "top"} {
+		if why := Fixed(t, face); why != "" {
+			fixed[face] = why
+		}
+	}
+	if why := fixed["top"]; len(fixed) == 6 && why == fixed["front"] {
+		return map[string]string{"": why}
+	}
+	return fixed
+}
+
+// IsLocked says whether a fitting is to stay where it is until it is unlocked.
+func IsLocked(f build.Fitting) bool { return f.Locked != nil && bool(*f.Locked) }
 
 // kitSurface is the room at a height, counter-clockwise: along the left side rearwards, back along the right.
 func kitSurface(r Room, z float64) KitSurface {
