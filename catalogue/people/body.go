@@ -14,10 +14,13 @@ const (
 )
 
 // A Body is the size of one person of known stature.
-type Body struct{ Stature quantity.Length }
+type Body struct {
+	Stature  quantity.Length
+	surveyed *surveyed // nil: every size follows from the stature
+}
 
 // Of is a body of this stature [mm].
-func Of(stature quantity.Length) Body { return Body{stature} }
+func Of(stature quantity.Length) Body { return Body{Stature: stature} }
 
 // Size is the dimension scaled by stature [mm], and the half-width of the
 // range that holds nine people in ten of this stature, as a share of the size.
@@ -32,6 +35,9 @@ func Of(stature quantity.Length) Body { return Body{stature} }
 func (b Body) Size(d Dimension) (quantity.Length, float64) {
 	if d == Stature {
 		return b.Stature, 0
+	}
+	if b.surveyed != nil {
+		return b.surveyed.size(d), 0
 	}
 	s := shares[d]
 	return quantity.Length(s.mean * float64(b.Stature)), s.half

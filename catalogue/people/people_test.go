@@ -151,3 +151,38 @@ func ExampleOf() {
 	fmt.Println("bed at least", p.LyingLength(), "long; stands under", p.StandingHeadroom())
 	// Output: bed at least 1945 long; stands under 1890
 }
+
+// The six standard bodies against what the survey's own table prints.
+func TestTheStandardBodiesAreThoseOfTheSurvey(t *testing.T) {
+	const source = "table of the US Army survey of 2012, computed from its public records (vehicle-and-habitation tables, d1)"
+	all := people.Standards()
+	if len(all) != 6 {
+		t.Fatalf("%d standard bodies", len(all))
+	}
+	for _, c := range []struct {
+		name           string
+		at             int
+		stature, slips float64 // stature; and the gap to slip through sideways: depth of the belly, 40 of clothes, 10
+		sits           float64 // headroom sitting: sitting height and 35
+	}{
+		{"small woman", 0, 1525, 184 + 50, 803 + 35},
+		{"middling woman", 1, 1626, 227 + 50, 857 + 35},
+		{"middling man", 4, 1755, 251 + 50, 918 + 35},
+		{"large man", 5, 1870, 320 + 50, 977 + 35},
+	} {
+		b := all[c.at]
+		if b.Name != c.name {
+			t.Errorf("body %d is the %s, not the %s", c.at, b.Name, c.name)
+		}
+		for _, f := range []struct {
+			what     string
+			got      quantity.Length
+			expected float64
+		}{{"stature", b.Body.Stature, c.stature}, {"gap to slip through", b.Body.Sidling(), c.slips}, {"headroom sitting", b.Body.SittingHeadroom(), c.sits}} {
+			proof.Check(t, proof.Case{Name: f.what + " of the " + c.name, Source: source, Inputs: "percentile of the survey and the stated allowances", Expected: f.expected, Got: float64(f.got), Unit: "mm"})
+		}
+	}
+	if size, off := all[5].Body.Size(people.Thigh); size != 207 || off != 0 {
+		t.Errorf("thighs of the large man: %g, off by %g", float64(size), off)
+	}
+}

@@ -56,6 +56,14 @@ func (b Body) SeatWidth() quantity.Length {
 	return quantity.Length(math.Max(450, float64(b.size(Hips)+Clothes)))
 }
 
+// LegRoom is the least free depth before the front edge of a seat: the knees stand before the hollow behind them, and 85 to rise
+// and turn. The hollow is at the edge of a seat that is deep enough; the 85 is common practice.
+func (b Body) LegRoom() quantity.Length { return b.size(ButtockToKnee) - b.size(ButtockToHollow) + 85 }
+
+// LyingHeight is how high a body lying on its back stands over the pressed mattress: the depth of the chest. Its shoulders are
+// about half as high and as wide as they ever are.
+func (b Body) LyingHeight() quantity.Length { return b.size(Chest) }
+
 // KneeRoom is the least gap between seat and table top's underside.
 func (b Body) KneeRoom() quantity.Length { return b.size(Thigh) + 20 }
 
