@@ -17,15 +17,15 @@ import (
 // byScript tells a page's script, which is answered with JSON or with pieces of pages, from a plain browser.
 func byScript(r *http.Request) bool { return isJSON(r) || r.Header.Get("X-Tumblehome") != "" }
 
-// done answers a change that was saved: by its sentence, by the field as it now reads, or by sending a plain browser back where it came from.
-func (s *Server) done(w http.ResponseWriter, r *http.Request) {
+// done answers a change that was saved: by its sentence and the fittings it made, or by sending a plain browser back where it came from.
+func (s *Server) done(w http.ResponseWriter, r *http.Request, made ...string) {
 	now, err := s.desk.head(r.Context())
 	if err != nil {
 		s.fail(w, r, err)
 		return
 	}
 	if byScript(r) {
-		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "mark": markOf(now.Revision), "sentence": now.Said})
+		sendJSON(w, http.StatusOK, map[string]any{"revision": now.Revision.N, "mark": markOf(now.Revision), "sentence": now.Said, "made": made})
 		return
 	}
 	http.Redirect(w, r, backTo(r), http.StatusSeeOther)

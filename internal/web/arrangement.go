@@ -20,6 +20,8 @@ type fittingView struct {
 	Whereabouts string // where it is, in words
 	Fitted      bool   // it is in the van today
 	CanMove     bool
+	Locked      bool // it stays where it is until it is unlocked
+	Waits       bool // it has no place yet
 	Carried     bool // it stands in or upon another
 	Entries     []entry
 	Carries     []fittingView // what stands in or upon it
@@ -74,7 +76,8 @@ func (f fittingView) carriesWords() string {
 func (v view) fitting(id string, f build.Fitting, deep int) fittingView {
 	return fittingView{
 		ID: id, Name: nameOf(id, f), Kind: v.kindOf(f), Whereabouts: v.whereabouts(id, f), Fitted: f.Fitted != nil, Carried: deep > 0,
-		CanMove: f.For == "" && f.At != nil && !f.At.Undecided, Entries: fittingEntries(id, f),
+		CanMove: f.For == "" && f.At != nil && !f.At.Undecided && !arrangement.IsLocked(f), Locked: arrangement.IsLocked(f),
+		Waits: f.For == "" && (f.At == nil || f.At.Undecided), Entries: fittingEntries(id, f),
 	}
 }
 

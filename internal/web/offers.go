@@ -10,7 +10,6 @@ import (
 	"tumblehome/catalogue/settings"
 	"tumblehome/internal/store"
 	"tumblehome/quantity"
-	"tumblehome/reckon"
 	"tumblehome/trade/finding"
 )
 
@@ -54,12 +53,12 @@ func (s *Server) addFitting(w http.ResponseWriter, r *http.Request) {
 		s.showBeside(w, r, v, "Add "+wanted, offersList(v, wanted, now.offersFor(wanted)))
 		return
 	}
-	patch := s.put(now, chosen, wanted)
+	patch, id := s.put(now, chosen, wanted)
 	if _, err := s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "added: " + decapital(chosen.Name)}); err != nil {
 		s.refuse(w, r, err, nil)
 		return
 	}
-	s.done(w, r)
+	s.done(w, r, id)
 }
 
 // chosen is the offer that a form names.
@@ -81,20 +80,27 @@ func (s *state) chosen(makes, buys, words string) (settings.Offer, bool) {
 	return settings.Offer{}, false
 }
 
-// put is the patch that puts something in at the first free place: against one side or the other, from the front rearwards, where it
-// gets in nobody's way. Where there is none it waits without a place.
-func (s *Server) put(now *state, o settings.Offer, words string) tree.Patch {
+// put is the patch that puts something in at the first place where it is in nobody's way, and what it is called there. Where there is none
+// it waits without a place.
+func (s *Server) put(now *state, o settings.Offer, words string) (tree.Patch, string) {
 	id := free(idFor(o, words), now.Doc.Fittings)
 	at := tree.PointerTo("fittings", id)
 	fitting := fittingNode(now, o)
-	for _, place := range now.places(o) {
-		patch := tree.Setting(at, withPlace(fitting, place))
-		if s.isFree(now, patch, string(at)) {
-			return patch
-		}
+	undecided := tree.Setting(at, set(fitting, []string{"at"}, undecidedPlace))
+	doc, err := build.DecodeTree(tree.Merge(now.Node, undecided), s.desk.rows)
+	if err != nil {
+		return undecided, id
 	}
-	return tree.Setting(at, set(fitting, []string{"at"}, "undecided"))
+	with := *now
+	with.Doc, with.Node, with.Reckoning = doc, tree.Merge(now.Node, undecided), s.desk.reckon(doc, now.Day)
+	if place, ok := s.freePlace(&with, id, everywhere); ok {
+		return tree.Setting(at, withPlace(fitting, place)), id
+	}
+	return undecided, id
 }
+
+// undecidedPlace says that a thing waits without a place.
+const undecidedPlace = "undecided"
 
 // idFor names a new fitting by the first word of the wish, else by what it is.
 func idFor(o settings.Offer, words string) string {
@@ -166,50 +172,6 @@ func withPlace(fitting *tree.Node, place build.Place) *tree.Node {
 		}
 	}
 	return fitting
-}
-
-const searchStep = 100 // mm between the places that are tried
-
-// places are where an offer may stand, the likeliest first.
-func (s *state) places(o settings.Offer) []build.Place {
-	room := s.Lining.Room
-	if room == nil || s.Doc == nil {
-		return nil
-	}
-	against := func(face string) build.AxisRule {
-		return build.AxisRule{Form: build.Against, A: build.Point{Face: face}}
-	}
-	var out []build.Place
-	for x := room.Front(); x+o.X.Float() <= room.Rear(); x += searchStep {
-		along := build.AxisRule{Form: build.LowAt, A: build.Point{Plus: quantity.Length(float64(int(x)))}}
-		for _, side := range []string{"right", "left"} {
-			out = append(out, build.Place{X: along, Y: against(side), Z: heightFor(o)})
-		}
-	}
-	return out
-}
-
-// heightFor is how high something usually hangs; what stands on the floor needs no word.
-func heightFor(o settings.Offer) build.AxisRule {
-	setting, ok := settings.Get(o.Make)
-	if !ok || setting.Carried != settings.Side && setting.Carried != settings.Roof {
-		return build.AxisRule{}
-	}
-	return build.AxisRule{Form: build.Against, A: build.Point{Face: "roof"}}
-}
-
-// isFree reports whether a patch brings no fault about the fitting it puts in.
-func (s *Server) isFree(now *state, patch tree.Patch, pointer string) bool {
-	doc, err := build.DecodeTree(tree.Merge(now.Node, patch), s.desk.rows)
-	if err != nil {
-		return false
-	}
-	for _, f := range reckon.Compare(now.Reckoning, s.desk.reckon(doc, now.Day)).Appeared {
-		if f.Severity >= finding.Close && startsWith(f.Code, "fit") && aboutThing(f, pointer) {
-			return false
-		}
-	}
-	return true
 }
 
 func aboutThing(f finding.Finding, pointer string) bool {

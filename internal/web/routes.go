@@ -24,6 +24,7 @@ func (s *Server) routes() http.Handler {
 	mux.HandleFunc("POST /fittings/add", s.addFitting)
 	mux.HandleFunc("POST /fittings/{id}/nudge", s.nudgeFitting)
 	mux.HandleFunc("POST /fittings/{id}/delete", s.deleteFitting)
+	mux.HandleFunc("POST /fittings/{id}/put", s.putFitting)
 	mux.HandleFunc("POST /fittings/{id}/duplicate", s.duplicateFitting)
 	mux.HandleFunc("POST /undo", s.undo)
 	mux.HandleFunc("POST /redo", s.redo)

@@ -1,0 +1,121 @@
+package web_test
+
+import (
+	"fmt"
+	"net/http"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"tumblehome/build"
+)
+
+// preview is a question of script about moves.
+func preview(moves string) *http.Request {
+	return postJSON("/preview", fmt.Sprintf(`{"revision": 1, "mode": "day", "moves": [%s]}`, moves))
+}
+
+func moved(moves string) *http.Request {
+	return postJSON("/edit", fmt.Sprintf(`{"revision": 1, "mode": "day", "moves": [%s]}`, moves))
+}
+
+func TestArrangingByHand(t *testing.T) {
+	lock := func(id string) *http.Request {
+		return post("/edit", "path", "/fittings/"+id+"/locked", "value", "yes", "base", "1")
+	}
+	run(t, dipper, []scenario{
+		{name: "a face is stretched", before: []*http.Request{moved(`{"fitting": "galley", "stretch": [{"face": "rear", "by": -50}]}`)}, request: get("/arrangement"), status: 200,
+			holds: []string{`value="900"`, "Galley its rear face 50 mm forwards"}},
+		{name: "a stretch can be asked about", request: preview(`{"fitting": "galley", "stretch": [{"face": "top", "by": 20}]}`), status: 200, holds: []string{"its top face 20 mm up"}},
+		{name: "a scribed face says why it stays", request: preview(`{"fitting": "galley", "stretch": [{"face": "right", "by": 20}]}`), status: http.StatusBadRequest,
+			holds: []string{"Galley stays as it is: its right face is cut to the lining"}},
+		{name: "a face that is none is refused", request: preview(`{"fitting": "galley", "stretch": [{"face": "nose", "by": 20}]}`), status: http.StatusBadRequest},
+		{name: "several go in one revision", before: []*http.Request{moved(`{"fitting": "galley", "dx": 5}, {"fitting": "table", "dx": 5}, {"fitting": "dry-locker", "dx": 5}`)},
+			request: get("/arrangement"), status: 200, holds: []string{`data-revision="2"`, "3 things moved together"}},
+		{name: "what is locked shows a padlock and is not dragged", before: []*http.Request{lock("galley")}, request: get("/region/fittings"), status: 200,
+			holds: []string{"padlock-mark", "Unlock galley"}},
+		{name: "dragged, it says that it is locked", before: []*http.Request{lock("galley")}, request: postJSON("/preview", `{"revision": 2, "mode": "day", "moves": [{"fitting": "galley", "dx": 20}]}`),
+			status: http.StatusBadRequest, holds: []string{"Galley stays as it is: it is locked"}},
+		{name: "it goes along with what carries it", before: []*http.Request{lock("worktop")}, status: 200,
+			request: postJSON("/preview", `{"revision": 2, "mode": "day", "moves": [{"fitting": "galley", "dx": 20}]}`)},
+		{name: "unlocked, it is as it was", before: []*http.Request{lock("galley"), post("/edit", "path", "/fittings/galley/locked", "value", "", "base", "2")},
+			request: get("/region/fittings"), status: 200, holds: []string{"Lock galley where it is"}, lacks: []string{"padlock-mark"}},
+		{name: "several are taken out at once", before: []*http.Request{post("/fittings/alarm-co,alarm-smoke/delete", "base", "1")}, request: get("/region/fittings"), status: 200,
+			lacks: []string{`data-fitting="alarm-co"`, `data-fitting="alarm-smoke"`}},
+		{name: "if one of them is wanted elsewhere, all stay", request: post("/fittings/alarm-co,galley/delete", "base", "1"), status: http.StatusUnprocessableEntity,
+			holds: []string{"Alarm co and galley are still wanted elsewhere"}},
+		{name: "one that is not there is refused", request: post("/fittings/galley,zeppelin/delete", "base", "1"), status: http.StatusBadRequest},
+		{name: "several are doubled at once, and script is told their names", request: with(post("/fittings/galley,worktop/duplicate", "base", "1"), byScript), status: 200,
+			holds: []string{`"made":["galley-2","worktop-2"]`}},
+		{name: "what waits without a place has buttons for one", before: []*http.Request{post("/edit", "path", "/fittings/table/at", "value", "undecided", "base", "1")},
+			request: get("/region/fittings"), status: 200, holds: []string{"on the floor in the middle", `action="/fittings/table/put"`}},
+		{name: "nowhere is no place", request: post("/fittings/table/put", "at", "moon", "base", "1"), status: http.StatusBadRequest},
+		{name: "many notes about one thing stand under one line", before: []*http.Request{moved(`{"fitting": "galley", "dx": 700}`)}, request: get("/region/notes?mode=day"), status: 200,
+			holds: []string{`class="notes-of fault"`, "notes where it stands"}},
+		{name: "few notes stand each for itself", request: get("/region/notes?mode=day"), status: 200, lacks: []string{"notes-of"}},
+	})
+}
+
+// fitting is one of the newest revision.
+func (w *workshop) fitting(id string) build.Fitting {
+	w.t.Helper()
+	_, doc := w.store.Head()
+	f, ok := doc.Fittings[id]
+	if !ok {
+		w.t.Fatalf("there is no %s", id)
+	}
+	return f
+}
+
+func TestACopyStandsOnCopies(t *testing.T) {
+	w := open(t, dipper)
+	if got := w.answer(post("/fittings/galley,worktop/duplicate", "base", "1", "back", "/arrangement")); got.Code != http.StatusSeeOther {
+		t.Fatal(got.Code, got.Body)
+	}
+	if got := w.fitting("worktop-2").Upon; got != "galley-2" {
+		t.Errorf("the copied worktop lies upon %q", got)
+	}
+	if was, is := w.fitting("galley").At, w.fitting("galley-2").At; *was == *is {
+		t.Errorf("the copy stands in the original, at %v", *is)
+	}
+	if w.fitting("galley-2").Fitted != nil {
+		t.Error("a copy is in the van already")
+	}
+}
+
+// What is added gets a place where it is in nobody's way, or waits and is put where the builder says.
+func TestWhatIsAddedFindsAPlace(t *testing.T) {
+	empty := filepath.Join(t.TempDir(), "barely.yaml")
+	if err := os.WriteFile(empty, []byte(barely), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	for _, tt := range []struct{ words, offer, at string }{
+		{"galley, about 1 m", "carcass", "right"}, {"locker", "locker", "right"}, {"bench", "bench", "right"},
+	} {
+		w := open(t, empty)
+		if got := w.answer(post("/fittings/add", "words", tt.words, "make", tt.offer, "base", "1")); got.Code != http.StatusSeeOther {
+			t.Fatal(tt.words, got.Code, got.Body)
+		}
+		_, doc := w.store.Head()
+		for id, f := range doc.Fittings {
+			if f.At == nil || f.At.Undecided || !strings.Contains(f.At.Y.String(), tt.at) {
+				t.Errorf("%s is put at %v", id, f.At)
+			}
+		}
+	}
+	w := open(t, dipper)
+	if got := w.answer(post("/edit", "path", "/fittings/dry-locker/at", "value", "undecided", "base", "1")); got.Code >= 400 {
+		t.Fatal(got.Code, got.Body)
+	}
+	for i, at := range []string{"left", "right", "rear", "middle"} {
+		if got := w.answer(post("/fittings/dry-locker/put", "at", at, "base", fmt.Sprint(i+2))); got.Code != http.StatusSeeOther {
+			t.Fatal(at, got.Code, got.Body)
+		}
+		head, _ := w.store.Head()
+		t.Logf("%s: %s; x %s, y %s", at, head.Words, w.fitting("dry-locker").At.X, w.fitting("dry-locker").At.Y)
+	}
+	if got := w.fitting("dry-locker").At.Y.String(); got != "mid 0" {
+		t.Errorf("put in the middle it stands at %q across", got)
+	}
+}

@@ -1,0 +1,83 @@
+package web
+
+import (
+	"fmt"
+	"strings"
+)
+
+// noteGroup is one note, or many about one fitting that would fill the margin.
+type noteGroup struct {
+	Thing string // the fitting they share; "" for a single note
+	Notes []note
+}
+
+// wall is how many notes about one fitting stand under one line: fewer are read as they are.
+const wall = 4
+
+// groupsOf puts notes of one fitting under one line where there are many, at the place of the gravest. A note about two such fittings
+// belongs to the one with more.
+func groupsOf(notes []note) []noteGroup {
+	with := map[string]string{} // anchor of a note: the fitting it goes under
+	for {
+		thing, most := "", wall-1
+		counts := map[string]int{}
+		for _, n := range notes {
+			if with[n.anchor()] != "" {
+				continue
+			}
+			for _, id := range n.things() {
+				if counts[id]++; counts[id] > most || counts[id] == most && id < thing {
+					thing, most = id, counts[id]
+				}
+			}
+		}
+		if thing == "" {
+			break
+		}
+		for _, n := range notes {
+			for _, id := range n.things() {
+				if id == thing && with[n.anchor()] == "" {
+					with[n.anchor()] = thing
+				}
+			}
+		}
+	}
+	var out []noteGroup
+	at := map[string]int{}
+	for _, n := range notes {
+		thing := with[n.anchor()]
+		if i, begun := at[thing]; begun && thing != "" {
+			out[i].Notes = append(out[i].Notes, n)
+			continue
+		}
+		at[thing] = len(out)
+		out = append(out, noteGroup{thing, []note{n}})
+	}
+	return out
+}
+
+// things are the fittings that a note is about where they stand, each once; what a note says of anything else is read on its own.
+func (n note) things() []string {
+	if !startsWith(n.Code, "fit") {
+		return nil
+	}
+	var out []string
+	for _, about := range n.About {
+		if id, ok := fittingOf(about); ok && !strings.Contains(" "+strings.Join(out, " ")+" ", " "+id+" ") {
+			out = append(out, id)
+		}
+	}
+	return out
+}
+
+// words say what hides under the line: "galley: 9 notes, 7 of them faults".
+func (g noteGroup) words(v view) string {
+	worst := 0
+	for _, n := range g.Notes {
+		if n.Severity == g.Notes[0].Severity {
+			worst++
+		}
+	}
+	name := capital(nameOf(g.Thing, v.Doc.Fittings[g.Thing]))
+	return fmt.Sprintf("%s: %d notes where it stands, %d of them %s", name, len(g.Notes), worst, severityWords(g.Notes[0].Severity))
+}

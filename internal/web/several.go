@@ -1,0 +1,247 @@
+package web
+
+import (
+	"math"
+	"net/http"
+	"slices"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/build/tree"
+	"tumblehome/internal/store"
+	"tumblehome/reckon"
+	"tumblehome/trade/arrangement"
+)
+
+// mostAtOnce is how many fittings one change names.
+const mostAtOnce = 200
+
+// named are the fittings that an address names: one, or several with commas between them.
+func named(r *http.Request, doc *tree.Node) ([]string, error) {
+	ids := strings.Split(r.PathValue("id"), ",")
+	slices.Sort(ids)
+	if ids = slices.Compact(ids); len(ids) > mostAtOnce {
+		return nil, errUnreadable("that is more than is changed at once")
+	}
+	for _, id := range ids {
+		if doc.At(tree.PointerTo("fittings", id)) == nil {
+			return nil, errUnreadable("there is no " + unhyphen(strings.ToValidUTF8(id, "?")))
+		}
+	}
+	return ids, nil
+}
+
+// namesWords names a few things: "galley", "galley and table", "galley, table and 3 more".
+func namesWords(ids []string) string {
+	names := make([]string, len(ids))
+	for i, id := range ids {
+		names[i] = unhyphen(id)
+	}
+	if len(names) > 3 {
+		names = append(names[:2:2], count(len(names)-2)+" more")
+	}
+	if n := len(names); n > 1 {
+		return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
+	}
+	return strings.Join(names, "")
+}
+
+// duplicateFitting puts another one like it beside it; of several, all of them side by side as they stand.
+func (s *Server) duplicateFitting(w http.ResponseWriter, r *http.Request) {
+	var made []string
+	base, err := baseOf(r)
+	if err == nil {
+		made, err = s.saveAnother(r, base)
+	}
+	if err != nil {
+		s.refuse(w, r, err, nil)
+		return
+	}
+	s.done(w, r, made...)
+}
+
+func (s *Server) saveAnother(r *http.Request, base int) ([]string, error) {
+	then, err := s.desk.at(r.Context(), base)
+	if err != nil {
+		return nil, err
+	}
+	ids, err := named(r, then.Node)
+	if err != nil {
+		return nil, err
+	}
+	names := then.copyNames(ids)
+	patch, err := s.beside(then, ids, names)
+	if err != nil {
+		return nil, err
+	}
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "another one like " + namesWords(ids)})
+	return names, err
+}
+
+// copyNames are free ids for copies, in the order of the originals.
+func (s *state) copyNames(ids []string) []string {
+	taken := make(map[string]bool, len(s.Doc.Fittings)+len(ids))
+	for id := range s.Doc.Fittings {
+		taken[id] = true
+	}
+	names := make([]string, len(ids))
+	for i, id := range ids {
+		names[i] = free(shortID(id), taken)
+		taken[names[i]] = true
+	}
+	return names
+}
+
+// beside is the patch that puts copies behind, before, to the right or to the left of the originals, where they are in nobody's way;
+// behind them where there is no such place.
+func (s *Server) beside(then *state, ids, names []string) (tree.Patch, error) {
+	inPlace := copied(then.Node, ids, names)
+	doc, err := build.DecodeTree(inPlace, s.desk.rows)
+	if err != nil {
+		return tree.Patch{}, err
+	}
+	there := s.desk.reckon(doc, then.Day)
+	box, placed := boxAbout(there, names)
+	if !placed {
+		return tree.Difference(then.Node, inPlace), nil
+	}
+	long, wide := math.Ceil(box.MaxX-box.MinX), math.Ceil(box.MaxY-box.MinY)
+	var first tree.Patch
+	for i, way := range [][2]float64{{long, 0}, {-long, 0}, {0, wide}, {0, -wide}} {
+		var moves []reckon.Move
+		for _, name := range names {
+			if one := there.Places.Find(name); one != nil && one.Placed() {
+				moves = append(moves, reckon.Move{Fitting: name, DX: way[0], DY: way[1]})
+			}
+		}
+		moved, ok := there.MovePatch(moves...)
+		if !ok {
+			return tree.Difference(then.Node, inPlace), nil
+		}
+		patch := tree.Difference(then.Node, tree.Merge(inPlace, moved))
+		if i == 0 {
+			first = patch
+		}
+		if s.isFree(then, patch, "", names...) {
+			return patch, nil
+		}
+	}
+	return first, nil
+}
+
+// copied is a document with copies of some fittings: planned, free to move, and standing on one another as the originals do.
+func copied(doc *tree.Node, ids, names []string) *tree.Node {
+	out := doc
+	for i, id := range ids {
+		at := tree.PointerTo("fittings", id)
+		one := tree.Remove(tree.Remove(doc, at.Then("fitted")), at.Then("locked")).At(at)
+		out = tree.Merge(out, tree.Setting(tree.PointerTo("fittings", names[i]), renamed(one, ids, names)))
+	}
+	return out
+}
+
+// renamed is a fitting that stands on the copies instead of the originals.
+func renamed(one *tree.Node, ids, names []string) *tree.Node {
+	for i, id := range ids {
+		for _, host := range []string{"in", "upon"} {
+			if valueText(one, tree.Pointer("/"+host)) == id {
+				one = set(one, []string{host}, names[i])
+			}
+		}
+		for _, axis := range []string{"x", "y", "z"} {
+			if text := valueText(one, tree.Pointer("/at/"+axis)); namesFace(text, id) {
+				one = set(one, []string{"at", axis}, withFaceOf(text, id, names[i]))
+			}
+		}
+	}
+	return one
+}
+
+func namesFace(rule, id string) bool { return withFaceOf(rule, id, "") != rule }
+
+// withFaceOf is a rule with the faces of another fitting in place of those of one.
+func withFaceOf(rule, id, other string) string {
+	parsed, err := build.ParseAxisRule(rule)
+	if err != nil {
+		return rule
+	}
+	for _, p := range []*build.Point{&parsed.A, &parsed.B} {
+		if p.Of == id {
+			p.Of = other
+		}
+	}
+	return parsed.String()
+}
+
+// boxAbout is the box about those fittings that have a place.
+func boxAbout(r *reckon.Reckoning, ids []string) (box arrangement.Box, placed bool) {
+	for _, id := range ids {
+		one := r.Places.Find(id)
+		switch {
+		case one == nil || !one.Placed():
+		case !placed:
+			box, placed = one.Box, true
+		default:
+			box = box.Join(one.Box)
+		}
+	}
+	return box, placed
+}
+
+// deleteFitting takes fittings out; with=yes takes out with them what hangs on them.
+func (s *Server) deleteFitting(w http.ResponseWriter, r *http.Request) {
+	base, err := baseOf(r)
+	if err == nil {
+		err = s.takeOut(r, base)
+	}
+	if err != nil {
+		s.refuse(w, r, err, nil)
+		return
+	}
+	s.done(w, r)
+}
+
+func (s *Server) takeOut(r *http.Request, base int) error {
+	doc, err := s.desk.base(r.Context(), base)
+	if err != nil {
+		return err
+	}
+	ids, err := named(r, doc)
+	if err != nil {
+		return err
+	}
+	rest, hung, err := s.without(doc, ids)
+	words := "taken out: " + namesWords(ids)
+	together := strings.Join(ids, ",")
+	switch {
+	case err != nil:
+		return &errHeld{ID: together, Places: hung, Final: true}
+	case len(hung) > 0 && r.PostFormValue("with") != "yes":
+		return &errHeld{ID: together, Places: hung}
+	case len(hung) > 0:
+		words += ", with what hangs on it"
+	}
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Difference(doc, rest), Words: words})
+	return err
+}
+
+// without is a document without some fittings, and the places of what stays that hung on them.
+func (s *Server) without(doc *tree.Node, ids []string) (rest *tree.Node, hung []tree.Pointer, err error) {
+	rest = doc
+	for _, id := range ids {
+		if rest.At(tree.PointerTo("fittings", id)) == nil {
+			continue // it went with what carried it
+		}
+		var places []tree.Pointer
+		rest, places, err = takenOut(rest, id, s.desk.rows)
+		for _, p := range places {
+			if steps := p.Steps(); len(steps) < 2 || steps[0] != "fittings" || !slices.Contains(ids, steps[1]) {
+				hung = append(hung, p)
+			}
+		}
+		if err != nil {
+			return rest, hung, err
+		}
+	}
+	return rest, hung, nil
+}
