@@ -48,7 +48,7 @@ func (c demoCommand) Run(s *streams) error {
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	return serve(ctx, s, path, c.Port, true)
+	return workspace{path: path, port: c.Port, open: true}.serve(ctx, s)
 }
 
 // headline are the figures a builder asks for first.

@@ -20,12 +20,19 @@ import (
 //
 //	leaves CODE COMMAND...             runs a command that must leave this exit code
 //	within FILE FIGURE KEY LOW HIGH    a number of a figure in a file of figures lies between two others
+//	asks PAGE PATTERN                  the workspace served at port $PORT shows a page that matches, soon
+//	holdsSoon FOLDER COUNT             a folder holds so many builds' own files, soon
 //	isJSON FILE                        a file is JSON
 //	eachHas FILE KEY...                every entry of a file of figures or findings has these keys
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir: "testdata/script",
 		Setup: func(env *testscript.Env) error {
+			port, err := freePort()
+			if err != nil {
+				return err
+			}
+			env.Setenv("PORT", port)
 			for _, name := range examples.Names {
 				text, err := examples.Document(name)
 				if err != nil {
@@ -37,7 +44,7 @@ func TestScripts(t *testing.T) {
 			}
 			return nil
 		},
-		Cmds: map[string]func(*testscript.TestScript, bool, []string){"leaves": leaves, "within": within, "eachHas": eachHas, "isJSON": isJSON},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"leaves": leaves, "within": within, "eachHas": eachHas, "isJSON": isJSON, "asks": asks, "holdsSoon": holdsSoon},
 	})
 }
 

@@ -38,7 +38,7 @@ func (c serveCommand) Run(s *streams) error {
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	return serve(ctx, s, path, c.Port, !c.Quiet)
+	return workspace{path: path, port: c.Port, open: !c.Quiet, backups: true}.serve(ctx, s)
 }
 
 // ownFile finds or makes the build's own file.
@@ -63,13 +63,22 @@ func (c serveCommand) ownFile(s *streams) (string, error) {
 
 func titleOf(path string) string { return strings.TrimSuffix(filepath.Base(path), filepath.Ext(path)) }
 
-// serve opens a build's own file in the workspace and answers until the context ends.
-func serve(ctx context.Context, s *streams, path string, port int, open bool) (err error) {
-	build, err := store.Open(ctx, path, storeOptions())
+// workspace is a build's own file to be shown in the browser.
+type workspace struct {
+	path    string
+	port    int
+	open    bool // in a browser, at once
+	backups bool // are kept up beside it
+}
+
+// serve opens the file and answers until the context ends.
+func (o workspace) serve(ctx context.Context, s *streams) (err error) {
+	build, err := store.Open(ctx, o.path, storeOptions())
 	if err != nil {
 		return err
 	}
 	defer func() { err = firstError(err, build.Close()) }()
+	tellOpened(s, build)
 	server, err := web.New(web.Options{
 		Store: build, Reckon: reckon.NewMachine().Reckon, Today: today,
 		Log: slog.New(slog.NewTextHandler(s.err, nil)),
@@ -77,16 +86,58 @@ func serve(ctx context.Context, s *streams, path string, port int, open bool) (e
 	if err != nil {
 		return err
 	}
-	listener, err := listen(port)
+	listener, err := listen(o.port)
 	if err != nil {
 		return err
 	}
 	address := "http://" + listener.Addr().String() + "/"
 	fmt.Fprintf(s.out, "The workspace is open at %s (stop it with Ctrl+C)\n", address)
-	if open {
+	if o.open {
 		openBrowser(address)
 	}
+	if o.backups && build.Barred() == nil {
+		defer keepUp(ctx, s, o.path)()
+	}
 	return server.Serve(ctx, listener)
+}
+
+// tellOpened says what is unusual about a build that was opened: that it can only be read, that a copy of its older format was kept.
+func tellOpened(s *streams, build *store.Store) {
+	if barred := build.Barred(); barred != nil {
+		fmt.Fprintln(s.err, plain(barred))
+	}
+	if kept := build.KeptCopy(); kept != "" {
+		fmt.Fprintf(s.err, "The build was of an older format and was brought up to date. As it was before it is kept in %s.\n", kept)
+	}
+}
+
+// Backups that are kept: of a large file, which is full of photos, fewer.
+const (
+	backupsKept      = 10
+	backupsKeptLarge = 2
+	largeBuild       = 200 << 20 // bytes
+)
+
+// keepUp makes a backup while the workspace runs, unless there is one of the newest revision; done waits for it. What stands in its way
+// is said and stops nothing.
+func keepUp(ctx context.Context, s *streams, path string) (done func()) {
+	keep := backupsKept
+	if info, err := os.Stat(path); err == nil && info.Size() > largeBuild {
+		keep = backupsKeptLarge
+	}
+	ended := make(chan struct{})
+	go func() {
+		defer close(ended)
+		newest, made, err := store.KeepUp(ctx, path, keep, storeOptions())
+		switch {
+		case ctx.Err() != nil: // the workspace was stopped before the backup was ready; the next start makes it
+		case err != nil:
+			fmt.Fprintln(s.err, plain(err))
+		case made:
+			fmt.Fprintf(s.out, "Revision %d is backed up and checked in %s.\n", newest.Revision, newest.Path)
+		}
+	}()
+	return func() { <-ended }
 }
 
 // portsTried is how many ports are tried from the one asked for.
