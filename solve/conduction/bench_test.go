@@ -8,14 +8,14 @@ import (
 
 // The goal is 20 ms for a detail at half a per cent.
 func BenchmarkADetailAtHalfAPerCent(b *testing.B) {
-	s := hat()
+	s := hat(b)
 	for b.Loop() {
 		solve(b, s, conduction.Accuracy{Coupling: 0.005, Temperature: 0.005})
 	}
 }
 
 func BenchmarkISO10211Case2AtATenthOfAPerCent(b *testing.B) {
-	s := panel()
+	s := readCases(b)[1].Section
 	for b.Loop() {
 		solve(b, s, conduction.Accuracy{Coupling: 0.001, Temperature: 0.001})
 	}

@@ -11,14 +11,9 @@ import (
 )
 
 // hat is the detail of testdata/hat.pro: a folded steel hat on a sheet, air within, foam and board over it.
-func hat() conduction.Section {
-	s := conduction.Wall{Outer: 0.04, Inner: 0.13, Layers: []conduction.Layer{
-		{Name: "sheet", Thickness: 0.001, Conductivity: 50},
-		{Name: "foam", Thickness: 0.040, Conductivity: 0.035},
-		{Name: "board", Thickness: 0.004, Conductivity: 0.17},
-	}}.Section(0.3, 0, 20)
-	s.Regions = append(s.Regions,
-		rectangle(0, 1, 20, 31, 50), rectangle(0, 1, 19, 30, 0.131), rectangle(20, 1, 35, 2, 50))
+func hat(t testing.TB) (s conduction.Section) {
+	t.Helper()
+	read(t, "testdata/hat.json", &s)
 	return s
 }
 
@@ -43,7 +38,7 @@ func TestAFoldedHatAgreesWithFiniteElementsOnTriangles(t *testing.T) {
 	if len(want) != 8 {
 		t.Fatalf("got %d figures, want 8: %v", len(want), want)
 	}
-	r := solve(t, hat(), conduction.Accuracy{Coupling: 0.001, Temperature: 0.0005})
+	r := solve(t, hat(t), conduction.Accuracy{Coupling: 0.001, Temperature: 0.0005})
 	check := func(name string, want, got, tolerance float64, unit string) {
 		proof.Check(t, proof.Case{Name: name + " of a folded steel hat", Source: "getdp, second-order triangles, testdata/hat.pro",
 			Inputs: "testdata/hat.pro: 0 and 20 °C, Rse 0.04, Rsi 0.13 m²K/W", Expected: want, Got: got, Tolerance: tolerance, Unit: unit})

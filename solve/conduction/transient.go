@@ -45,7 +45,9 @@ type film struct {
 var stage = 1 - math.Sqrt2/2
 
 // Follow begins at one temperature throughout, °C, with the drives of time nought, and steps of some seconds. Each
-// layer is cut into cells parts, at least 2; 12 give three figures, see the package's tests. The error is a *Fault.
+// layer is cut into cells parts, at least 2. With 12 cells and steps of a fiftieth of L²/α (half thickness squared over
+// diffusivity) temperatures after a sudden change are good to 0.003 of that change from ten steps on; the error falls
+// with the square of both. The error is a *Fault.
 func (w Wall) Follow(temperature float64, outer, inner Drive, step float64, cells int) (*Transient, error) {
 	if err := w.check(); err != nil {
 		return nil, err
