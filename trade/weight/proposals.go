@@ -86,26 +86,29 @@ func (r *Result) moved(a axis, c CaseLoad, excess float64) (finding.Proposal, bo
 	if a.code == "total" {
 		return finding.Proposal{}, false
 	}
+	movable := map[string]Movable{} // by place in the document
+	for _, m := range r.in.Movable {
+		movable["/fittings/"+m.ID] = m
+	}
 	things := r.things(c)
 	slices.SortStableFunc(things, func(a, b thing) int { return cmp.Compare(b.mass, a.mass) })
 	for _, t := range things {
-		for _, m := range r.in.Movable {
-			if t.pointer != "/fittings/"+m.ID || t.mass <= 0 {
-				continue
-			}
-			by := 5 * math.Ceil((excess+1)*r.in.Wheelbase.Float()/t.mass/5)
-			to, direction := m.Low.Float()-by, "forward"
-			if a.code == "front" {
-				to, direction = m.Low.Float()+by, "rearward"
-			}
-			if to < m.Least.Float() || to > m.Most.Float() {
-				continue
-			}
-			return finding.Proposal{
-				Words: fmt.Sprintf("Move the %s %.0f mm %s", t.name(), by, direction),
-				Patch: patch(to, "fittings", m.ID, "at", "x"),
-			}, true
+		m, ok := movable[t.pointer]
+		if !ok || t.mass <= 0 {
+			continue
 		}
+		by := 5 * math.Ceil((excess+1)*r.in.Wheelbase.Float()/t.mass/5)
+		to, direction := m.Low.Float()-by, "forward"
+		if a.code == "front" {
+			to, direction = m.Low.Float()+by, "rearward"
+		}
+		if to < m.Least.Float() || to > m.Most.Float() {
+			continue
+		}
+		return finding.Proposal{
+			Words: fmt.Sprintf("Move the %s %.0f mm %s", t.name(), by, direction),
+			Patch: patch(to, "fittings", m.ID, "at", "x"),
+		}, true
 	}
 	return finding.Proposal{}, false
 }
