@@ -1,9 +1,6 @@
 package conduction
 
-import (
-	"fmt"
-	"math"
-)
+import "fmt"
 
 // A Fault is a section that cannot be solved, with the place of what is wrong with it.
 type Fault struct {
@@ -50,6 +47,11 @@ func (s Section) check() error {
 			return &Fault{named("regions", k, r.Name), fmt.Sprintf("too thin beside the section's extent of %g m", extent)}
 		}
 	}
+	for k, b := range s.Boundaries {
+		if b.length() < slenderest*extent {
+			return &Fault{named("boundaries", k, b.Name), fmt.Sprintf("too short beside the section's extent of %g m", extent)}
+		}
+	}
 	return nil
 }
 
@@ -77,14 +79,13 @@ func (r Region) fault() string {
 }
 
 func (b Boundary) fault() string {
-	long := math.Abs(b.X1-b.X0) + math.Abs(b.Y1-b.Y0)
 	switch {
 	case far(b.X0, b.Y0, b.X1, b.Y1):
 		return fmt.Sprintf("its ends (%g, %g) and (%g, %g) are not all numbers within %g m", b.X0, b.Y0, b.X1, b.Y1, greatestPlace)
 	case b.X0 != b.X1 && b.Y0 != b.Y1:
 		return "it runs neither along x nor along y"
-	case outside(long, leastLength, greatestLength):
-		return fmt.Sprintf("its length %g is not between %g and %g m", long, leastLength, greatestLength)
+	case outside(b.length(), leastLength, greatestLength):
+		return fmt.Sprintf("its length %g is not between %g and %g m", b.length(), leastLength, greatestLength)
 	case outside(b.Temperature, -greatestTemperature, greatestTemperature):
 		return fmt.Sprintf("temperature %g is not between %g and %g °C", b.Temperature, -greatestTemperature, greatestTemperature)
 	case b.Resistance != 0 && outside(b.Resistance, leastResistance, greatestResistance):

@@ -27,6 +27,7 @@ func TestBadSectionsAreRefusedWithTheirPlace(t *testing.T) {
 		{"a corner that is no number", func(s *conduction.Section) { s.Regions[0].X1 = math.Inf(1) }, "regions[0] (sheet): its corners"},
 		{"a slanting boundary", func(s *conduction.Section) { s.Boundaries[0].Y1 = 0.01 }, "boundaries[0] (outer): it runs neither"},
 		{"a boundary without length", func(s *conduction.Section) { s.Boundaries[0].X1 = 0 }, "boundaries[0] (outer): its length 0"},
+		{"a boundary as short as dust on a long section", func(s *conduction.Section) { s.Regions[0].X1, s.Boundaries[0].X1 = 1000, 2e-6 }, "boundaries[0] (outer): too short"},
 		{"an endless temperature", func(s *conduction.Section) { s.Boundaries[1].Temperature = math.Inf(1) }, "boundaries[1] (inner): temperature"},
 		{"a negative surface resistance", func(s *conduction.Section) { s.Boundaries[1].Resistance = -0.1 }, "boundaries[1] (inner): surface resistance -0.1"},
 		{"a boundary inside the material", func(s *conduction.Section) { s.Boundaries[1].Y0, s.Boundaries[1].Y1 = 0.02, 0.02 }, "boundaries[1] (inner): at (0, 0.02) it is not on a surface"},

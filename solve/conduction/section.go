@@ -1,5 +1,7 @@
 package conduction
 
+import "math"
+
 // A Section is a plane figure of solid parts and the surroundings it touches. What no region covers is empty, and a
 // surface on which no boundary lies lets no heat through: that is how planes of symmetry are given.
 //
@@ -27,6 +29,9 @@ type Boundary struct {
 
 // upright says whether the boundary runs along y.
 func (b Boundary) upright() bool { return b.X0 == b.X1 }
+
+// length is that of a boundary along an axis, m.
+func (b Boundary) length() float64 { return math.Abs(b.X1-b.X0) + math.Abs(b.Y1-b.Y0) }
 
 // extremes gives the lowest and the highest temperature of the surroundings.
 func (s Section) extremes() (cold, warm float64) {
