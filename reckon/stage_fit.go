@@ -19,7 +19,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
 		Openings: fitOpenings(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 2, key, func() fit.Result {
+	return workBy(m, "fit", 3, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen = w.room, w.nudge, w.lengthen
 		for i := range w.places.Rest {
@@ -28,6 +28,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		for i := range w.places.Modes {
 			in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
 		}
+		in.Parts = fitParts(w.places.Parts)
 		return fit.Work(in)
 	})
 }
@@ -52,10 +53,22 @@ func (w *stages) fitMode(mode *arrangement.Mode) fit.Mode {
 		s := &mode.All[i]
 		out.Standings = append(out.Standings, fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved, Scribed: s.Scribed})
 	}
+	for _, m := range mode.Movers {
+		out.Movers = append(out.Movers, fit.Mover(m))
+	}
 	poses := w.doc.Modes[mode.Name].People
 	for _, id := range build.SortedKeys(poses) {
 		does, at := poseOf(poses[id])
 		out.Poses = append(out.Poses, fit.Pose{Person: id, Does: does, At: at, Head: poses[id].Head})
+	}
+	return out
+}
+
+func fitParts(parts []arrangement.Part) []fit.Part {
+	out := make([]fit.Part, len(parts))
+	for i := range parts {
+		p := &parts[i]
+		out[i] = fit.Part{Fitting: p.Fitting, Kind: string(p.Kind), Ways: p.Ways, Swept: p.Swept, Opened: p.Opened}
 	}
 	return out
 }

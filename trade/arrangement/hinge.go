@@ -17,7 +17,8 @@ func (m move) hinge(share float64, b Box, body body, board float64) change {
 	if body == hollowed {
 		panel := panelIn(b, along, max(board, 1))
 		step := hingeStep(b, at, along, angle, outward(along))
-		return change{adds: step.apply(solid.Solid{solid.Box(panel)})}
+		shut := solid.Solid{solid.Box(panel)}
+		return change{adds: step.apply(shut), through: step.swept(shut)}
 	}
 	step := hingeStep(b, at, along, angle, -outward(along))
 	turned := step.box(b)
@@ -69,9 +70,9 @@ func hingeStep(b Box, at, along side, angle, way float64) motion {
 		}
 		return motion{kind: turns, pin: pin, angle: spin * angle}
 	}
-	e := edge{along: 1 - axisOf(at), h: faceOf(b, at), z: faceOf(b, along), away: away, upward: way}
+	e := solid.Edge{Along: 1 - axisOf(at), H: faceOf(b, at), Z: faceOf(b, along), Away: away, Upward: way}
 	if axisOf(at) == 2 { // the far end lies up or down, and goes along the other face's axis
-		e = edge{along: 1 - axisOf(along), h: faceOf(b, along), z: faceOf(b, at), away: way, upward: away}
+		e = solid.Edge{Along: 1 - axisOf(along), H: faceOf(b, along), Z: faceOf(b, at), Away: way, Upward: away}
 		angle = -angle // from upward to away instead of from away to upward
 	}
 	return motion{kind: tilts, edge: e, angle: angle}

@@ -9,8 +9,8 @@ import (
 )
 
 // inMode is where everything is when each fitting takes the position the mode gives it, carried by what carries it.
-func (w *worker) inMode(m build.Mode) []Standing {
-	all := slices.Clone(w.rest)
+func (w *worker) inMode(name string, m build.Mode) Mode {
+	mode := Mode{Name: name, All: slices.Clone(w.rest)}
 	changes := make(map[int]change)
 	for _, id := range slices.Sorted(maps.Keys(m.Take)) {
 		i, ok := w.place[id]
@@ -19,15 +19,16 @@ func (w *worker) inMode(m build.Mode) []Standing {
 		}
 		if c, changed := w.position(i, m.Take[id]); changed {
 			changes[i] = c
+			mode.Movers = append(mode.Movers, w.mover(i, m.Take[id], c))
 		}
 	}
 	if len(changes) == 0 {
-		return all
+		return mode
 	}
-	for i := range all {
-		w.carry(&all[i], i, changes)
+	for i := range mode.All {
+		w.carry(&mode.All[i], i, changes)
 	}
-	return all
+	return mode
 }
 
 // position is what a named position does to a fitting: its moves in the order of their ids.
@@ -49,6 +50,7 @@ func (w *worker) position(i int, name string) (change, bool) {
 		one := m.change(share, s.Box, bodies[thing.Make], thing.Board)
 		sum.steps = append(sum.steps, one.steps...)
 		sum.adds = append(sum.adds, one.adds...)
+		sum.through = append(sum.through, one.through...)
 		sum.off = sum.off || one.off
 		if one.stow != nil {
 			sum.stow = one.stow

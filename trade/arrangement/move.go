@@ -50,7 +50,7 @@ var bodies = map[string]body{
 func (w *worker) moves(s *Standing, thing Thing) map[string]move {
 	all := map[string]move{}
 	if setting, ok := settings.Get(thing.Make); ok {
-		back := backOf(thing)
+		back := w.back(s, thing)
 		for _, m := range setting.Moves {
 			all[m.ID] = settingMove(m, back, s.Box)
 		}
@@ -60,7 +60,7 @@ func (w *worker) moves(s *Standing, thing Thing) map[string]move {
 	}
 	for id, m := range all {
 		if m.kind == hinges {
-			m.faces = orderFaces(m.faces, bodies[thing.Make], backOf(thing))
+			m.faces = orderFaces(m.faces, bodies[thing.Make], w.back(s, thing))
 			all[id] = m
 		}
 	}
@@ -85,21 +85,38 @@ func orderFaces(f [2]side, body body, back side) [2]side {
 	return f
 }
 
-// backOf is the face that a fitting has to the side it stands against: right if nothing says otherwise.
-func backOf(thing Thing) side {
+// back is the face that a fitting has to the side it stands against. Where nothing says so it is the long side away from the middle of the van.
+func (w *worker) back(s *Standing, thing Thing) side {
+	if against, said := backOf(thing); said {
+		return against
+	}
+	b := s.Box
+	switch middle := (w.in.Room.Front() + w.in.Room.Rear()) / 2; {
+	case b.MaxX-b.MinX >= b.MaxY-b.MinY && b.MinY+b.MaxY < 0:
+		return left
+	case b.MaxX-b.MinX >= b.MaxY-b.MinY:
+		return right
+	case (b.MinX+b.MaxX)/2 < middle:
+		return front
+	}
+	return rear
+}
+
+// backOf is the face that the words of its place put against a side, if they do.
+func backOf(thing Thing) (back side, said bool) {
 	r, _ := rulesOf(thing.At)
 	for _, axis := range [2]int{1, 0} {
 		p := r[axis].A
 		if r[axis].Form == build.To && p.Face != "" || r[axis].Form == build.Against || r[axis].Form == build.From {
 			if s, ok := sideOf[p.Face]; ok && axisOf(s) == axis {
 				if p.Of != "" { // it stands outside another fitting's face: its back is to that fitting
-					return s ^ 1
+					return s ^ 1, true
 				}
-				return s
+				return s, true
 			}
 		}
 	}
-	return right
+	return right, false
 }
 
 // settingMove puts real faces for those of a thing with its back to a side.
@@ -149,10 +166,11 @@ func realFace(word string, back side) side {
 
 // change is what a position does to one fitting.
 type change struct {
-	steps []motion    // of all of it, and of what it carries
-	adds  solid.Solid // parts that reach out while the rest stays
-	stow  *rules
-	off   bool
+	steps   []motion    // of all of it, and of what it carries
+	adds    solid.Solid // parts that reach out while the rest stays
+	through solid.Solid // what those pass through on their way
+	stow    *rules
+	off     bool
 }
 
 // change of a move that has gone a share of its way.
@@ -191,5 +209,6 @@ func (m move) slide(share float64, b Box, body body) change {
 	if reach.Empty() {
 		return change{}
 	}
-	return change{adds: solid.Solid{solid.Box(reach)}}
+	way := solid.Solid{solid.Box(reach)}
+	return change{adds: way, through: way}
 }

@@ -28,14 +28,16 @@ func (s *Standing) Placed() bool { return len(s.Solid) > 0 }
 
 // Mode is where everything is in one mode, in the order of Result.Rest.
 type Mode struct {
-	Name string
-	All  []Standing
+	Name   string
+	All    []Standing
+	Movers []Mover // what is elsewhere than at rest
 }
 
 // Result says where everything is.
 type Result struct {
 	Rest    []Standing // sorted by id
 	Modes   []Mode     // drive, day, night, then the builder's own by name
+	Parts   []Part     // lids, doors and drawers, whether a mode opens them or not
 	Assumed []string   // what was taken for want of something better, in words
 
 	room  string // key of the room it was worked out in

@@ -29,8 +29,9 @@ func Work(in Inputs) Result {
 	}
 	result := Result{Rest: w.rest, room: in.RoomKey, known: w.known}
 	for _, name := range modeNames(in) {
-		result.Modes = append(result.Modes, Mode{Name: name, All: w.inMode(in.Modes[name])})
+		result.Modes = append(result.Modes, w.inMode(name, in.Modes[name]))
 	}
+	result.Parts = w.parts()
 	result.Assumed = w.assumed
 	return result
 }

@@ -25,6 +25,8 @@ func Work(in Inputs) Result {
 	w := newWorker(in)
 	w.inside()
 	w.fouls()
+	w.opens()
+	w.unfold()
 	w.beds()
 	w.heads()
 	w.walkway()
@@ -43,6 +45,8 @@ type worker struct {
 	carriers []int // index of each fitting's carrier, -1 for none
 	roof     float64
 	roofSeen bool
+	safeRoom safeBox
+	safeSeen bool
 }
 
 func newWorker(in Inputs) *worker {

@@ -13,6 +13,7 @@ type Inputs struct {
 	Error     float64      // how well the body was read, plus or minus [mm]; 0 counts as 1
 	Fittings  []Fitting
 	Modes     []Mode
+	Parts     []Part   // lids, doors and drawers
 	People    []Person // sorted by id
 	Openings  []Opening
 	Height    float64 // of the bare vehicle above the ground [mm]; 0 is not known
@@ -43,6 +44,24 @@ type Mode struct {
 	Standings []Standing
 	Poses     []Pose
 	Open      []string // ids of openings that stand open
+	Movers    []Mover  // what is elsewhere than at rest
+}
+
+// Mover is a fitting that a mode has elsewhere than at rest.
+type Mover struct {
+	Fitting  int    // in Inputs.Fittings
+	Position string // what the position is called
+	ByHand   bool   // lifted and carried: it has no path
+	Path     solid.Solid
+}
+
+// Part is a lid, a door or the drawers of a fitting.
+type Part struct {
+	Fitting int
+	Kind    string // lid, door, flap, drawer
+	Ways    int    // in how many ways it may be hung
+	// Swept is what it passes through when opened by a share of its travel, hung in one way; Opened is where it is then.
+	Swept, Opened func(way int, share float64) solid.Solid
 }
 
 // Standing is where a fitting is in a mode.

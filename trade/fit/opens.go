@@ -1,0 +1,204 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+const (
+	opensWell = 0.8 // a part that opens so far is of use as it was meant
+	opensHalf = 0.5 // one that does not even so far is of little use
+)
+
+var opensSource = finding.Source{Text: "the space that the part passes through, in this build; how far is far enough is common practice", Sure: finding.Practice}
+
+// opened is how far a part opens in a mode, what it meets there, and what bars it from opening wholly.
+type opened struct {
+	share       float64
+	meets, bars meeting
+	mode        string
+}
+
+// opens judges every lid, door and drawer: by day, and where it does not open by day in the other modes in which people are aboard and the van stands.
+func (w *worker) opens() {
+	shut := 0
+	how := working.Working{Formula: "number of lids, doors and drawers that open less than eight tenths", Source: opensSource, Notes: []string{
+		"A door may be hung at either side; it counts with the better one.", "Cushions and slats are taken off a lid first; tables and steps are put aside.",
+		"How high each drawer is says only the joinery: they are looked at as one, as large as their front.",
+	}}
+	for p := range w.in.Parts {
+		part := &w.in.Parts[p]
+		best, day := w.bestOpening(part)
+		how.Lines = append(how.Lines, working.Line{
+			Label: w.partName(part), Value: best.share * 100, Unit: "%", Sum: "by day " + percent(day.share),
+			From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[part.Fitting].ID)},
+		})
+		if best.share < opensWell {
+			shut++
+		}
+		if day.share < opensWell {
+			w.reportOpens(part, best, day)
+		}
+	}
+	if len(w.in.Parts) == 0 {
+		return
+	}
+	none := 0.0
+	how.Lines = append(how.Lines, working.Line{Symbol: "n", Label: "do not open well", Value: float64(shut), Unit: "1", From: working.Origin{Here: true}})
+	w.show(working.Figure{Code: "fit.opens", Value: float64(shut), Unit: "1", Label: "Lids, doors and drawers that do not open", Limit: &none}, how)
+}
+
+func (w *worker) partName(p *Part) string {
+	kind := p.Kind
+	if kind == "drawer" {
+		kind = "drawers"
+	}
+	return "the " + kind + " of " + w.name(p.Fitting)
+}
+
+func percent(share float64) string { return fmt.Sprintf("%.0f %%", share*100) }
+
+// bestOpening is how far a part opens where it opens farthest, and how far by day.
+func (w *worker) bestOpening(p *Part) (best, day opened) {
+	best.share = -1
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		if mode.Name == "drive" || mode.Standings[p.Fitting].Moved {
+			continue
+		}
+		o := w.opening(mode, p)
+		if mode.Name == "day" {
+			day = o
+		}
+		if o.share > best.share {
+			best = o
+		}
+		if mode.Name == "day" && o.share == 1 {
+			break
+		}
+	}
+	if best.share < 0 { // it is never where it rests
+		return opened{share: 1}, opened{share: 1}
+	}
+	return best, day
+}
+
+// opening is how far a part opens in a mode, hung in the better way.
+func (w *worker) opening(mode *Mode, p *Part) opened {
+	if i, stands := w.onLid(mode, p); stands {
+		return opened{meets: meeting{fitting: i}, mode: mode.Name}
+	}
+	best := opened{share: -1}
+	for way := range p.Ways {
+		if o := w.openingHung(mode, p, way); o.share > best.share {
+			best = o
+		}
+	}
+	return best
+}
+
+// openingHung halves the share that is in doubt, a few times.
+func (w *worker) openingHung(mode *Mode, p *Part, way int) opened {
+	free := opened{share: 1, mode: mode.Name}
+	met, barred := w.partMeets(mode, p, way, 1)
+	if !barred {
+		return free
+	}
+	low, high, bars := 0.0, 1.0, met
+	for range 6 {
+		mid := (low + high) / 2
+		if m, barred := w.partMeets(mode, p, way, mid); barred {
+			high, met = mid, m
+		} else {
+			low = mid
+		}
+	}
+	return opened{low, met, bars, mode.Name}
+}
+
+// partMeets is what a part runs into when it is opened so far.
+func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64) (meeting, bool) {
+	path := p.Swept(way, share)
+	if len(path) == 0 {
+		return meeting{}, false
+	}
+	b, deepest := path.Bounds(), meeting{}
+	for i := range mode.Standings {
+		s := &mode.Standings[i]
+		if f := w.in.Fittings[i]; i == p.Fitting || f.In || f.Aside || !s.Box.Meets(b) || w.belong(i, p.Fitting) {
+			continue
+		}
+		if hit := w.meets(path, i, s); hit.Depth > deepest.way.Depth {
+			deepest = meeting{fitting: i, way: hit}
+		}
+	}
+	if deepest.way.Depth > 0 {
+		return deepest, true
+	}
+	return w.leavesRoom(mode, p.Opened(way, share), p.Opened(way, 0))
+}
+
+// onLid is what stands on a lid and is not made to be lifted off it.
+func (w *worker) onLid(mode *Mode, p *Part) (fitting int, stands bool) {
+	if p.Kind != "lid" {
+		return 0, false
+	}
+	top := mode.Standings[p.Fitting].Box.MaxZ
+	for i := range mode.Standings {
+		s, f := &mode.Standings[i], w.in.Fittings[i]
+		if len(s.Solid) > 0 && !f.In && !f.Rests && f.Gives == 0 && !f.Aside && w.carries(p.Fitting, i) && math.Abs(s.Box.MinZ-top) <= touching {
+			return i, true
+		}
+	}
+	return 0, false
+}
+
+func (w *worker) reportOpens(p *Part, best, day opened) {
+	f := w.in.Fittings[p.Fitting]
+	name := w.partName(p)
+	out := finding.Finding{
+		Code: "fit.opens", Severity: finding.Close, Mode: "day", About: []string{pointer("fittings", f.ID)}, Source: opensSource,
+		Measured: &finding.Measure{Value: day.share * 100, Unit: "%"}, Limit: &finding.Measure{Value: opensWell * 100, Unit: "%"},
+		Title: strings.ToUpper(name[:1]) + name[1:] + " cannot be opened far",
+	}
+	meets := w.meetingWords(day.meets)
+	switch {
+	case day.meets.way.Depth == 0:
+		out.Title = fmt.Sprintf("%s stands on %s", w.name(day.meets.fitting), name)
+		out.Severity = finding.Note
+		out.Words = "It must be lifted off each time before the lid opens."
+	case best.share >= opensWell:
+		out.Severity = finding.Note
+		out.Words = fmt.Sprintf("By day it meets %s after %s of its way; in the mode %q it opens.", meets, percent(day.share), best.mode)
+	default:
+		out.Words = fmt.Sprintf("It meets %s after %s of its way.", meets, percent(day.share))
+		if best.share < opensHalf {
+			out.Severity = finding.Fault
+		}
+	}
+	if by := day.meets; by.fitting >= 0 && day.share < 1 {
+		out.About = append(out.About, pointer("fittings", w.in.Fittings[by.fitting].ID))
+		out.Proposals = w.clear(day.bars)
+	}
+	w.find(out)
+}
+
+// clear proposes to move what is met out of the way.
+func (w *worker) clear(m meeting) []finding.Proposal {
+	d := m.way.Depth
+	if d == 0 || m.fitting < 0 {
+		return nil
+	}
+	return w.nudge(m.fitting, m.way.X*d, m.way.Y*d, m.way.Z*d, "")
+}
+
+func (w *worker) meetingWords(m meeting) string {
+	if m.fitting < 0 {
+		return "the " + sideWords[m.side]
+	}
+	return w.name(m.fitting)
+}

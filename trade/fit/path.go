@@ -1,0 +1,78 @@
+package fit
+
+import "tumblehome/solve/solid"
+
+const (
+	sweptRoughly = 5  // what moving things pass through is taken up to so much too large [mm]
+	grazing      = 15 // a path may graze a finished surface by so much: hinges and runners are set finer than a document says [mm]
+)
+
+// meeting is what a moving thing runs into: a fitting, or a side of the room.
+type meeting struct {
+	fitting int // -1 for the room
+	side    solid.Side
+	way     solid.Way // how deep, and by which way the thing met is soonest out
+}
+
+// meets says how deep a path runs into a fitting; depth 0 if it passes.
+func (w *worker) meets(path solid.Solid, i int, s *Standing) solid.Way {
+	if len(s.Solid) == 0 || w.in.Fittings[i].Gives >= 1 {
+		return solid.Way{}
+	}
+	way, in := s.Solid.Deepest(path)
+	if !in || way.Depth <= touching+sweptRoughly+w.give(i, s) {
+		return solid.Way{}
+	}
+	return way
+}
+
+// leavesRoom is the side through which a path leaves the room farthest, beyond what it did before it set out.
+func (w *worker) leavesRoom(mode *Mode, path, before solid.Solid) (meeting, bool) {
+	b, worst := path.Bounds(), meeting{fitting: -1}
+	if w.safe().holds(b) {
+		return worst, false
+	}
+	for side := solid.Front; side <= solid.Roof; side++ {
+		if side == solid.Front && !w.in.Partition || w.open(mode, side, b) {
+			continue
+		}
+		if by := w.solidExcess(path, side); by > grazing+sweptRoughly+max(0, w.solidExcess(before, side)) && by > worst.way.Depth {
+			worst.side, worst.way.Depth = side, by
+		}
+	}
+	return worst, worst.way.Depth > 0
+}
+
+// solidExcess is how far any prism stands out of a side.
+func (w *worker) solidExcess(s solid.Solid, side solid.Side) float64 {
+	most := 0.0
+	for _, p := range s {
+		most = max(most, w.boxExcess(p.Bounds(), side))
+	}
+	return most
+}
+
+// safeBox is a box that is inside the room for certain.
+type safeBox solid.Bounds
+
+func (s safeBox) holds(b solid.Bounds) bool {
+	return b.MinX >= s.MinX && b.MaxX <= s.MaxX && b.MinY >= s.MinY && b.MaxY <= s.MaxY && b.MinZ >= s.MinZ && b.MaxZ <= s.MaxZ
+}
+
+// safe is a box well inside the room, looked for once: as wide as the narrowest place between knee and shoulder, as high as the lowest roof.
+func (w *worker) safe() safeBox {
+	if w.safeSeen {
+		return w.safeRoom
+	}
+	r := w.in.Room
+	s := solid.Bounds{MinX: r.Front(), MaxX: r.Rear(), MinY: -1e4, MaxY: 1e4, MinZ: r.Floor(), MaxZ: w.lowRoof() - roofMargin}
+	for _, x := range spread(r.Front(), r.Rear(), step) {
+		for _, z := range spread(s.MinZ, s.MaxZ, step) {
+			s.MinY, s.MaxY = max(s.MinY, r.Left(x, z)), min(s.MaxY, r.Right(x, z))
+		}
+	}
+	const margin = 20 // the sides are looked at only every so often
+	s.MinY, s.MaxY = s.MinY+margin, s.MaxY-margin
+	w.safeRoom, w.safeSeen = safeBox(s), true
+	return w.safeRoom
+}
