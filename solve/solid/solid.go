@@ -2,7 +2,7 @@ package solid
 
 import "math"
 
-// Solid is a union of prisms that do not overlap one another.
+// Solid is a union of prisms. Volume, Middle and SharedVolume count what lies in two of them twice; the prisms of a sweep may overlap.
 type Solid []Prism
 
 // Bounds is the box about the whole.
@@ -89,63 +89,4 @@ func (s Solid) Distance(o Solid) float64 {
 		}
 	}
 	return least
-}
-
-// Deepest is the deepest overlap of any prism of s with any of o: how far the two are in one another.
-func (s Solid) Deepest(o Solid) (Way, bool) {
-	var deepest Way
-	found := false
-	for _, p := range s {
-		b := p.Bounds()
-		for _, q := range o {
-			if q.High <= b.MinZ || q.Low >= b.MaxZ {
-				continue
-			}
-			if w, overlaps := Overlap(p, q); overlaps && w.Depth > deepest.Depth {
-				deepest, found = w, true
-			}
-		}
-	}
-	return deepest, found
-}
-
-// Exit is how far s must go along a unit direction until it overlaps o nowhere. It goes on past pieces of o that it meets on
-// the way, so what it answers is a free place, not only the end of the first overlap.
-func (s Solid) Exit(o Solid, dx, dy, dz float64) float64 {
-	far := 0.0
-	for range len(s)*len(o) + 1 {
-		step := 0.0
-		for _, p := range s {
-			for _, q := range o {
-				step = max(step, exitFrom(p, q, dx, dy, dz, far))
-			}
-		}
-		if step <= 1e-9 {
-			return far
-		}
-		far += step
-	}
-	return far
-}
-
-// exitFrom is Exit for p already moved far along the direction: q moved back instead keeps the outlines as they are.
-func exitFrom(p, q Prism, dx, dy, dz, far float64) float64 {
-	if far == 0 {
-		return Exit(p, q, dx, dy, dz)
-	}
-	return Exit(p.Moved(far*dx, far*dy, far*dz), q, dx, dy, dz)
-}
-
-// Directions are the six ways along the axes.
-var Directions = [6][3]float64{{-1, 0, 0}, {1, 0, 0}, {0, -1, 0}, {0, 1, 0}, {0, 0, -1}, {0, 0, 1}}
-
-// WayOut is the shortest way along an axis by which s leaves o altogether; the depth is 0 when they do not overlap.
-func (s Solid) WayOut(o Solid) Way {
-	best := Way{Depth: math.Inf(1)}
-	for _, d := range Directions {
-		if far := s.Exit(o, d[0], d[1], d[2]); far < best.Depth {
-			best = Way{d[0], d[1], d[2], far}
-		}
-	}
-	return best
 }

@@ -1,0 +1,99 @@
+package solid
+
+import (
+	"math"
+	"slices"
+)
+
+// Directions are the six ways along the axes.
+var Directions = [6][3]float64{{-1, 0, 0}, {1, 0, 0}, {0, -1, 0}, {0, 1, 0}, {0, 0, -1}, {0, 0, 1}}
+
+// Deepest is the deepest overlap of any prism of s with any of o: how far the two are in one another.
+func (s Solid) Deepest(o Solid) (Way, bool) {
+	var room [boxes]Bounds
+	var deepest Way
+	found := false
+	about := o.boxes(room[:0])
+	for _, p := range s {
+		b := p.Bounds()
+		for j, q := range o {
+			if !b.Meets(about[j]) {
+				continue
+			}
+			if w, overlaps := Overlap(p, q); overlaps && w.Depth > deepest.Depth {
+				deepest, found = w, true
+			}
+		}
+	}
+	return deepest, found
+}
+
+// Exit is how far s must go along a unit direction until it overlaps o nowhere. It goes on past pieces of o that it meets on
+// the way, so what it answers is a free place, not only the end of the first overlap. Overlaps along it of 1e-9 or less are none.
+// It is infinite only for a direction of no length.
+func (s Solid) Exit(o Solid, dx, dy, dz float64) float64 {
+	var room, more [boxes]Bounds
+	return s.exit(o, s.boxes(room[:0]), o.boxes(more[:0]), [3]float64{dx, dy, dz}, math.Inf(1))
+}
+
+// WayOut is the shortest way along an axis by which s leaves o altogether; the depth is 0 when they do not overlap.
+func (s Solid) WayOut(o Solid) Way {
+	var room, more [boxes]Bounds
+	return s.alongAxes(o, s.boxes(room[:0]), o.boxes(more[:0]))
+}
+
+// Shortest is the shortest way along an axis or square to a face of either by which s leaves o altogether. Of two prisms it is the
+// shortest there is; of unions a way in another direction, past a corner, may be shorter. A way along an axis is taken unless another
+// is shorter.
+func (s Solid) Shortest(o Solid) Way {
+	var room, more [boxes]Bounds
+	mine, theirs := s.boxes(room[:0]), o.boxes(more[:0])
+	best := s.alongAxes(o, mine, theirs)
+	var known [boxes][3]float64
+	tried := known[:0]
+	for _, side := range [2]struct {
+		of   Solid
+		sign float64
+	}{{s, -1}, {o, 1}} {
+		for _, p := range side.of {
+			for i, v := range p.Outline {
+				w := p.Outline[(i+1)%len(p.Outline)]
+				d, ok := normal(v, w, side.sign)
+				if !ok || best.Depth == 0 || slices.ContainsFunc(tried, func(t [3]float64) bool { return same(t, d) }) {
+					continue
+				}
+				tried = append(tried, d)
+				best = s.better(o, mine, theirs, d, best)
+			}
+		}
+	}
+	return best
+}
+
+func (s Solid) alongAxes(o Solid, mine, theirs []Bounds) Way {
+	best := Way{Depth: math.Inf(1)}
+	for _, d := range Directions {
+		best = s.better(o, mine, theirs, d, best)
+	}
+	return best
+}
+
+// better is the way along a direction if it is shorter than the best.
+func (s Solid) better(o Solid, mine, theirs []Bounds, d [3]float64, best Way) Way {
+	if far := s.exit(o, mine, theirs, d, best.Depth); far < best.Depth {
+		return Way{d[0], d[1], d[2], far}
+	}
+	return best
+}
+
+// normal is the outward normal of an edge that lies along no axis, times a sign.
+func normal(v, w Point, sign float64) (d [3]float64, ok bool) {
+	nx, ny := w.Y-v.Y, v.X-w.X
+	if nx == 0 || ny == 0 {
+		return d, false
+	}
+	length := math.Hypot(nx, ny)
+	return [3]float64{sign * nx / length, sign * ny / length, 0}, true
+}
+
+func same(a, b [3]float64) bool { return math.Abs(a[0]-b[0])+math.Abs(a[1]-b[1]) < hair }
