@@ -70,18 +70,23 @@ func (w *worker) parts() []Part {
 	return all
 }
 
+// partsOf are those that the document says and, of other kinds, those that the setting-out brings.
 func (w *worker) partsOf(i int, s *Standing, thing Thing) []Part {
-	setting, _ := settings.Get(thing.Make)
 	var parts []Part
-	for _, m := range setting.Moves {
-		if _, own := thing.Moves[m.ID]; !own {
-			parts = append(parts, w.settingParts(s, thing, m)...)
-		}
-	}
+	own := map[PartKind]bool{}
 	for _, id := range slices.Sorted(maps.Keys(thing.Moves)) {
 		if p, opens := w.ownPart(s, thing, moveOf(thing.Moves[id])); opens {
 			p.Move = id
+			own[p.Kind] = true
 			parts = append(parts, p)
+		}
+	}
+	setting, _ := settings.Get(thing.Make)
+	for _, m := range setting.Moves {
+		for _, p := range w.settingParts(s, thing, m) {
+			if !own[p.Kind] {
+				parts = append(parts, p)
+			}
 		}
 	}
 	for j := range parts {
