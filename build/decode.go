@@ -43,6 +43,9 @@ func DecodeTree(n *tree.Node, rows RowSource) (*Document, error) { return decode
 // decode also takes places that were removed on purpose, to which money already
 // spent and findings accepted may go on pointing.
 func decode(file string, n *tree.Node, rows RowSource, removed ...tree.Pointer) (*Document, error) {
+	if at, says := tree.TooMuch(n); says != "" {
+		return nil, Faults{{Kind: Syntax, File: file, Line: at.Line, Column: at.Column, Wrong: says}}
+	}
 	p, doc := documentPlan(), new(Document)
 	r := &reader{file: file, root: n, rows: rows.Overlay(ownRows(p, n)), removed: removed}
 	r.meant = misspelt(n, p.keys())

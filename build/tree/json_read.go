@@ -43,6 +43,7 @@ type jsonReader struct {
 	gone         bool // null may stand here
 	levels       int
 	stopped      bool
+	values       int // begun so far
 	read         int // bytes whose lines are counted
 	line, column int // of text[read]
 }
@@ -93,6 +94,10 @@ func (r *jsonReader) value() *Node {
 	if n == nil {
 		return nil
 	}
+	if r.values++; r.values > mostValues+1 { // the whole is no value of itself
+		r.stop(tooManyValues)
+		return n
+	}
 	switch t := token.(type) {
 	case nil:
 		n.Kind = Gone
@@ -126,6 +131,7 @@ func (r *jsonReader) inside(open json.Delim, n *Node) {
 		r.gone = false
 		for !r.stopped && r.decoder.More() {
 			n.Items = append(n.Items, r.value())
+			r.count(len(n.Items))
 		}
 	}
 	r.next() // the closing bracket
@@ -145,5 +151,12 @@ func (r *jsonReader) entries(n *Node) {
 		}
 		seen[key] = place.Line
 		n.Entries = append(n.Entries, Entry{key, r.value(), place.Line, place.Column})
+		r.count(len(n.Entries))
+	}
+}
+
+func (r *jsonReader) count(entries int) {
+	if entries > mostEntries && !r.stopped {
+		r.stop(tooManyEntries)
 	}
 }

@@ -49,6 +49,9 @@ func normalise(text []byte, faults *faultList) (string, bool) {
 		faults.add(1, 1, "the text is larger than 4 MiB; keep photos and papers beside the document, not in it")
 		return "", false
 	}
+	if !refuseMarks(text, faults) {
+		return "", false
+	}
 	text = bytes.TrimPrefix(text, []byte("\uFEFF"))
 	text = bytes.ReplaceAll(text, []byte("\r\n"), []byte("\n"))
 	text = bytes.ReplaceAll(text, []byte("\r"), []byte("\n"))
@@ -103,6 +106,9 @@ func parseYAML(text string, faults *faultList) (source Source) {
 		return source
 	}
 	source.Root = (&reader{faults: faults}).node(body)
+	if at, says := TooMuch(source.Root); says != "" {
+		faults.add(at.Line, at.Column, says)
+	}
 	return source
 }
 

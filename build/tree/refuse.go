@@ -21,10 +21,11 @@ var unwanted = map[token.Type]string{
 }
 
 // refuseTokens finds all that can be refused before the text is parsed, too deep
-// nesting among it since parsers are recursive, and counts comments.
+// nesting among it since parsers are recursive, and too many keys since the parser
+// takes the square of them, and counts comments.
 func refuseTokens(tokens token.Tokens, faults *faultList) (comments int) {
-	depth := nesting{}
-	for _, t := range tokens {
+	depth, values := nesting{}, 0
+	for i, t := range tokens {
 		if says, bad := unwanted[t.Type]; bad {
 			faults.add(t.Position.Line, t.Position.Column, says)
 		}
@@ -35,15 +36,35 @@ func refuseTokens(tokens token.Tokens, faults *faultList) (comments int) {
 			faults.add(t.Position.Line, t.Position.Column, "more than 32 levels inside one another")
 			return comments
 		}
+		if depth.entries() > mostEntries {
+			faults.add(t.Position.Line, t.Position.Column, tooManyEntries)
+			return comments
+		}
+		if separates[t.Type] {
+			values++
+		}
+		if values > 2*mostValues || i > 8*mostValues { // a key between brackets has a colon and a comma
+			faults.add(t.Position.Line, t.Position.Column, tooManyValues)
+			return comments
+		}
 	}
 	return comments
 }
 
 // nesting follows how deep a stream of tokens is nested.
 type nesting struct {
-	flow  int   // open brackets
-	block []int // columns of the open block maps and lists
+	flow   int // open brackets
+	blocks []block
 }
+
+// block is an open map or list that is written line by line.
+type block struct {
+	column, entries int
+	list            bool
+}
+
+// separates are the tokens between the values of a text, at least one for each but the first.
+var separates = map[token.Type]bool{token.MappingValueType: true, token.SequenceEntryType: true, token.CollectEntryType: true}
 
 func (n *nesting) after(t *token.Token) int {
 	switch t.Type {
@@ -52,24 +73,39 @@ func (n *nesting) after(t *token.Token) int {
 	case token.MappingEndType, token.SequenceEndType:
 		n.flow = max(0, n.flow-1)
 	case token.SequenceEntryType:
-		n.open(t.Position.Column)
+		n.entry(t.Position.Column, true)
 	case token.MappingValueType:
 		if t.Prev != nil {
-			n.open(t.Prev.Position.Column)
+			n.entry(t.Prev.Position.Column, false)
 		}
 	}
-	return n.flow + len(n.block)
+	return n.flow + len(n.blocks)
 }
 
-// open closes the blocks that stood further right and opens one at the column.
-func (n *nesting) open(column int) {
+// entry closes the blocks that stood further right and adds an entry to the one at the column, which it opens if need be. A list may
+// stand at the column of its own key.
+func (n *nesting) entry(column int, list bool) {
 	if n.flow > 0 {
 		return
 	}
-	for len(n.block) > 0 && n.block[len(n.block)-1] >= column {
-		n.block = n.block[:len(n.block)-1]
+	last := len(n.blocks) - 1
+	for last >= 0 && (n.blocks[last].column > column || n.blocks[last].column == column && n.blocks[last].list && !list) {
+		last--
 	}
-	n.block = append(n.block, column)
+	n.blocks = n.blocks[:last+1]
+	if last < 0 || n.blocks[last].column < column || n.blocks[last].list != list {
+		n.blocks = append(n.blocks, block{column: column, list: list})
+		last++
+	}
+	n.blocks[last].entries++
+}
+
+// entries are those of the innermost block so far.
+func (n *nesting) entries() int {
+	if len(n.blocks) == 0 {
+		return 0
+	}
+	return n.blocks[len(n.blocks)-1].entries
 }
 
 // plainer puts the library's commonest complaints in a builder's words.
@@ -85,9 +121,11 @@ var plainer = map[string]string{
 
 // addSyntax turns the library's error into a fault.
 func addSyntax(err error, faults *faultList) {
-	line, column, says := 1, 1, err.Error()
+	line, column, says := 1, 1, ""
 	var syntax *yaml.SyntaxError
-	if errors.As(err, &syntax) {
+	if !errors.As(err, &syntax) {
+		says = err.Error()
+	} else { // its Error prints the text around the place, for which it takes minutes in a long one
 		says = syntax.Message
 		if syntax.Token != nil && syntax.Token.Position != nil {
 			line, column = syntax.Token.Position.Line, syntax.Token.Position.Column
