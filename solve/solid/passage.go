@@ -22,7 +22,11 @@ func (s Solid) exit(o Solid, mine, theirs []Bounds, d [3]float64, limit float64)
 			if !onTheWay(mine[i], theirs[j], d, limit) {
 				continue
 			}
-			if one := passage(p, q, d); one.till-one.from > 2*hair && one.till > hair && one.from < limit {
+			one := passage(p, q, d)
+			if one.from < -hair && one.till >= limit {
+				return limit
+			}
+			if one.till-one.from > 2*hair && one.till > hair && one.from < limit {
 				overlaps = append(overlaps, one)
 			}
 		}

@@ -1,9 +1,6 @@
 package solid
 
-import (
-	"cmp"
-	"slices"
-)
+import "slices"
 
 // span is a stretch of v. Its ends lie on traces, named by their place in a list.
 type span struct {
@@ -63,8 +60,10 @@ func (t *tipping) spans(active []trace, from, till float64, to []span) []span {
 	for i, one := range active {
 		low, high := one.ends(from, till)
 		to = append(to, span{low, high, i, i})
+		for k := i; k > 0 && to[k].before(to[k-1]); k-- {
+			to[k], to[k-1] = to[k-1], to[k]
+		}
 	}
-	slices.SortFunc(to, func(s, r span) int { return cmp.Or(cmp.Compare(s.low, r.low), cmp.Compare(s.high, r.high)) })
 	n := 0
 	for i, s := range to {
 		if i == 0 {
@@ -81,6 +80,9 @@ func (t *tipping) spans(active []trace, from, till float64, to []span) []span {
 	}
 	return to[:min(len(to), n+1)]
 }
+
+// before orders spans from below.
+func (s span) before(r span) bool { return s.low < r.low || s.low == r.low && s.high < r.high }
 
 // alike says whether the same traces bound two lists of spans.
 func alike(s, r []span) bool {

@@ -123,6 +123,36 @@ func TestATiltedLidIsCutIntoUprightSlices(t *testing.T) {
 	}
 }
 
+// FuzzSweeps: whatever the sizes, a sweep ends, has finite places and convex outlines, and holds the thing at rest.
+func FuzzSweeps(f *testing.F) {
+	f.Add(600.0, 18.0, 0.0, 18.0, 1.57, 10.0)
+	f.Add(600.0, 300.0, 300.0, 150.0, -6.3, 0.0)
+	f.Add(1e-6, 1e6, -50.0, 1e-9, 3.14159265358979, math.NaN())
+	f.Add(100.0, 100.0, 50.0, 50.0, math.Inf(1), math.Inf(1))
+	f.Add(math.Inf(1), 100.0, 50.0, 50.0, math.NaN(), -3.0)
+	f.Fuzz(func(t *testing.T, wide, high, h, z, angle, tolerance float64) {
+		b := solid.Bounds{MaxX: wide, MaxY: wide, MaxZ: high}
+		e := solid.Edge{H: h, Z: z, Away: 1, Upward: -1}
+		tipped, tilted := b.Tipped(e, angle, tolerance), b.Tilted(e, angle, tolerance)
+		if far := max(math.Abs(wide), math.Abs(high), math.Abs(h), math.Abs(z)); b.Empty() || !(far < 1e7) || min(wide, high) < 1e-3 {
+			return
+		}
+		swung := solid.Solid{solid.Box(b)}.Swung(solid.Point{X: h, Y: z}, angle, tolerance)
+		for _, s := range []solid.Solid{tipped, swung, tilted} {
+			for _, p := range s {
+				if sum := p.Volume(); math.IsNaN(sum) || math.IsInf(sum, 0) {
+					t.Errorf("piece %v has the volume %g", p, sum)
+				}
+			}
+		}
+		for _, s := range []solid.Solid{tipped, swung} {
+			if got := s.Bounds(); got.MinX > 1e-3 || got.MaxX < wide-1e-3 || got.MinZ > 1e-3 || got.MaxZ < high-1e-3 {
+				t.Errorf("%d pieces within %+v do not hold %+v", len(s), got, b)
+			}
+		}
+	})
+}
+
 func BenchmarkTipped(b *testing.B) {
 	lid := solid.Bounds{MaxX: 400, MaxY: 600, MinZ: 700, MaxZ: 718}
 	for b.Loop() {
@@ -143,4 +173,14 @@ func ExampleSolid_Swung() {
 	locker := solid.Solid{solid.Box(solid.Bounds{MinX: 480, MaxX: 900, MinY: 480, MaxY: 900, MaxZ: 700})}
 	fmt.Printf("%d prisms; %.0f from the locker\n", len(sweep), sweep.Distance(locker))
 	// Output: 5 prisms; 71 from the locker
+}
+
+func ExampleBounds_Tipped() {
+	lid := solid.Bounds{MaxX: 400, MaxY: 600, MinZ: 700, MaxZ: 718}
+	hinge := solid.Edge{Along: 0, H: 0, Z: 718, Away: 1, Upward: 1} // along x, at the lid's left upper edge; the far end goes up
+	sweep := lid.Tipped(hinge, math.Pi/2, 20)
+	shelf := solid.Solid{solid.Box(solid.Bounds{MaxX: 400, MinY: 300, MaxY: 600, MinZ: 1100, MaxZ: 1118})}
+	_, strikes := sweep.Deepest(shelf)
+	fmt.Println(len(sweep), "slices; strikes the shelf:", strikes)
+	// Output: 17 slices; strikes the shelf: true
 }

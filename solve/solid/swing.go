@@ -13,10 +13,10 @@ const finest = 1e-4
 // meet, at radius/cos(s/2). Of an outline cut as in square.go that hull is too large by R(1/cos(s/2) - 1) at the far corner and
 // by at most r(1 - cos s) at the near one; both are kept within three quarters of the tolerance, the last is for square.go.
 func (s Solid) Swung(about Point, angle, tolerance float64) Solid {
+	angle = atMostATurn(angle)
 	if angle == 0 {
 		return s
 	}
-	angle = max(-2*math.Pi, min(2*math.Pi, angle))
 	var swung Solid
 	for _, p := range s {
 		if len(p.Outline) < 3 {
@@ -27,6 +27,14 @@ func (s Solid) Swung(about Point, angle, tolerance float64) Solid {
 		}
 	}
 	return swung
+}
+
+// atMostATurn limits an angle to a full turn either way; what is no number is no turn.
+func atMostATurn(angle float64) float64 {
+	if math.IsNaN(angle) {
+		return 0
+	}
+	return max(-2*math.Pi, min(2*math.Pi, angle))
 }
 
 // swing is the cover of a turning outline.

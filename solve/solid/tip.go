@@ -7,7 +7,7 @@ import (
 
 // Tipped is the space that the box passes through while it turns about a level edge from 0 to an angle in radians, at most a full turn,
 // in upright slices. It covers the true space, and none of it is further than the tolerance from that; a tolerance below 1/10000 of the
-// reach is taken as that. No two of its slices overlap.
+// reach is taken as that, and a box without end gives nothing. No two of its slices overlap.
 //
 // The slices are made as wide as the tolerance lets them be: the corner that a slice has beyond an arc of radius r lies at r + tolerance
 // at most. A quarter of a disc takes r/(2·tolerance) steps, and stairs cannot do it with fewer.
@@ -15,13 +15,19 @@ func (b Bounds) Tipped(e Edge, angle, tolerance float64) Solid {
 	if b.Empty() {
 		return nil
 	}
-	if angle < 0 {
+	if angle = atMostATurn(angle); angle < 0 {
 		angle, e.Upward = -angle, -e.Upward
 	}
 	h0, h1, l0, l1 := b.across(e.Along)
-	t := newTipping(e, h0, h1, b.MinZ, b.MaxZ, min(angle, 2*math.Pi))
+	t := newTipping(e, h0, h1, b.MinZ, b.MaxZ, angle)
+	if !(t.far < math.MaxFloat64) {
+		return nil
+	}
+	if !(tolerance > finest*t.far) {
+		tolerance = finest * t.far
+	}
 	var tipped Solid
-	t.cut(max(tolerance, finest*t.far), func(from, till, low, high float64) {
+	t.cut(tolerance, func(from, till, low, high float64) {
 		h, z := [2]float64{e.H + e.Away*from, e.H + e.Away*till}, [2]float64{e.Z + e.Upward*low, e.Z + e.Upward*high}
 		tipped = append(tipped, e.slice(l0, l1, min(h[0], h[1]), max(h[0], h[1]), min(z[0], z[1]), max(z[0], z[1])))
 	})

@@ -13,11 +13,11 @@ func (s Solid) Deepest(o Solid) (Way, bool) {
 	var room [boxes]Bounds
 	var deepest Way
 	found := false
-	about := o.boxes(room[:0])
+	theirs := o.boxes(room[:0])
 	for _, p := range s {
 		b := p.Bounds()
 		for j, q := range o {
-			if !b.Meets(about[j]) {
+			if !b.Meets(theirs[j]) {
 				continue
 			}
 			if w, overlaps := Overlap(p, q); overlaps && w.Depth > deepest.Depth {
@@ -70,17 +70,41 @@ func (s Solid) Shortest(o Solid) Way {
 	return best
 }
 
+// alongAxes begins with the way that takes the box about s out of the box about o: no other need be followed further.
 func (s Solid) alongAxes(o Solid, mine, theirs []Bounds) Way {
-	best := Way{Depth: math.Inf(1)}
+	best := about(mine).wayOut(about(theirs))
 	for _, d := range Directions {
 		best = s.better(o, mine, theirs, d, best)
 	}
 	return best
 }
 
-// better is the way along a direction if it is shorter than the best.
+// wayOut is the shortest way along an axis out of another box, and endless if they do not meet.
+func (b Bounds) wayOut(c Bounds) Way {
+	best := Way{Depth: math.Inf(1)}
+	if !b.Meets(c) {
+		return best
+	}
+	for i, far := range [6]float64{b.MaxX - c.MinX, c.MaxX - b.MinX, b.MaxY - c.MinY, c.MaxY - b.MinY, b.MaxZ - c.MinZ, c.MaxZ - b.MinZ} {
+		if d := Directions[i]; far < best.Depth {
+			best = Way{d[0], d[1], d[2], far}
+		}
+	}
+	return best
+}
+
+// about is the box about some.
+func about(all []Bounds) Bounds {
+	b := Nothing
+	for _, one := range all {
+		b = b.Join(one)
+	}
+	return b
+}
+
+// better is the way along a direction if it is shorter than the best by more than rounding.
 func (s Solid) better(o Solid, mine, theirs []Bounds, d [3]float64, best Way) Way {
-	if far := s.exit(o, mine, theirs, d, best.Depth); far < best.Depth {
+	if far := s.exit(o, mine, theirs, d, best.Depth); far < best.Depth-hair || far == 0 && best.Depth > 0 {
 		return Way{d[0], d[1], d[2], far}
 	}
 	return best
