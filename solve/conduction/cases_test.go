@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"os"
+	"reflect"
 	"testing"
 
 	"tumblehome/internal/proof"
@@ -87,4 +88,36 @@ func at(t testing.TB, r conduction.Result, p conduction.Point) float64 {
 		t.Fatalf("(%g, %g) is not in the material", p.X, p.Y)
 	}
 	return v
+}
+
+func TestErrorsOfTemperatureAreNoGreaterThanAsked(t *testing.T) {
+	for _, c := range readCases(t)[1:] {
+		want := conduction.Accuracy{Temperature: 0.0005}
+		fine := solve(t, c.Section, want)
+		for _, asked := range []float64{0.02, 0.005} {
+			r := solve(t, c.Section, conduction.Accuracy{Temperature: asked})
+			for k, s := range r.Surfaces {
+				slack := (asked + want.Temperature) * (r.Warm - r.Cold)
+				near(t, c.Name+", coldest spot of "+s.Name, s.Lowest.Temperature, fine.Surfaces[k].Lowest.Temperature, slack)
+				near(t, c.Name+", warmest spot of "+s.Name, s.Highest.Temperature, fine.Surfaces[k].Highest.Temperature, slack)
+			}
+		}
+	}
+}
+
+func TestAResultIsTheSameEachTimeAndCanBeKeptAsJSON(t *testing.T) {
+	for _, c := range readCases(t) {
+		one, two := solve(t, c.Section, c.Accuracy), solve(t, c.Section, c.Accuracy)
+		text, err := json.Marshal(one)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back conduction.Result
+		if err := json.Unmarshal(text, &back); err != nil {
+			t.Fatal(err)
+		}
+		if !reflect.DeepEqual(one, two) || !reflect.DeepEqual(one, back) {
+			t.Errorf("%s: two answers or what was kept differ", c.Name)
+		}
+	}
 }

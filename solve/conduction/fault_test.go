@@ -80,7 +80,7 @@ func FuzzSolve(f *testing.F) {
 		if json.Unmarshal(text, &s) != nil || len(s.Regions)+len(s.Boundaries) > 20 {
 			return
 		}
-		r, err := conduction.Solve(s, conduction.Accuracy{Coupling: 0.2})
+		r, err := conduction.Solve(s, conduction.Accuracy{Coupling: 0.2 * float64(len(text)%2), Temperature: 0.1})
 		var fault *conduction.Fault
 		var missed *conduction.Missed
 		if errors.As(err, &fault) || errors.As(err, &missed) {

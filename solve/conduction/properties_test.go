@@ -72,6 +72,17 @@ func TestNoPointIsWarmerOrColderThanItsSurroundings(t *testing.T) {
 	})
 }
 
+func TestEvenSurroundingsLeaveEverythingEven(t *testing.T) {
+	s := hat(t)
+	s.Boundaries[0].Temperature = 20
+	r := solve(t, s, conduction.Accuracy{Coupling: 0.01, Temperature: 0.01})
+	for _, v := range r.Field.Temperature {
+		near(t, "temperature", v, 20, 1e-9)
+	}
+	near(t, "heat", r.Surfaces[0].Heat, 0, 1e-9)
+	near(t, "factor, by definition", r.Factor(r.Surfaces[0]), 1, 0)
+}
+
 func TestASectionSeenInAMirrorOrFromTheSideIsTheSame(t *testing.T) {
 	each(t, 30, func(s conduction.Section, r conduction.Result) {
 		mirror, turn := s, s

@@ -137,7 +137,7 @@ func swing(t *testing.T, w conduction.Wall, hours float64, see func(*conduction.
 
 func TestASwingOfADayReachesInAsTransferMatricesSay(t *testing.T) {
 	type answer struct{ Amplitude, Lag float64 }
-	var want struct{ Light, Light6, Heavy, Half answer }
+	var want struct{ Light, LightHour, Heavy, Half answer }
 	oracle.Decode(t, oracle.Python, "testdata/periodic.py", &want)
 	heavy := conduction.Wall{Outer: 0.04, Inner: 0.13, Layers: []conduction.Layer{
 		{Thickness: 0.02, Conductivity: 0.13, Density: 500, HeatCapacity: 1600},
@@ -153,7 +153,7 @@ func TestASwingOfADayReachesInAsTransferMatricesSay(t *testing.T) {
 		want  answer
 	}{
 		{"a light wall in a day", light(), 24, surface, want.Light},
-		{"a light wall in an hour", light(), 1, surface, want.Light6},
+		{"a light wall in an hour", light(), 1, surface, want.LightHour},
 		{"a heavy wall in a day", heavy, 24, surface, want.Heavy},
 		{"20 mm deep in thick timber in a day", timber(0), 24, func(f *conduction.Transient) float64 { return f.At(0.02) }, want.Half},
 	}

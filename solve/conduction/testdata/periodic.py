@@ -32,7 +32,7 @@ omega = 2 * math.pi / 86400
 reach = math.sqrt(2 * alpha / omega)
 print(json.dumps({
     "light": inner(light, 0.04, 0.13, 24),
-    "light6": inner(light, 0.04, 0.13, 1),
+    "lightHour": inner(light, 0.04, 0.13, 1),
     "heavy": inner(heavy, 0.04, 0.13, 24),
     "half": {"amplitude": math.exp(-depth / reach), "lag": depth / reach / omega / 3600},
 }, indent=1))
