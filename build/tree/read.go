@@ -37,6 +37,9 @@ func Parse(file string, text []byte) (Source, error) {
 	} else {
 		source = parseYAML(clean, &faults)
 	}
+	if at, says := TooMuch(source.Root); says != "" {
+		faults.add(at.Line, at.Column, says)
+	}
 	if len(faults.all) > 0 {
 		return Source{}, faults.all
 	}
@@ -106,9 +109,6 @@ func parseYAML(text string, faults *faultList) (source Source) {
 		return source
 	}
 	source.Root = (&reader{faults: faults}).node(body)
-	if at, says := TooMuch(source.Root); says != "" {
-		faults.add(at.Line, at.Column, says)
-	}
 	return source
 }
 
