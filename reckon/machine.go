@@ -4,6 +4,7 @@ import (
 	"sync"
 
 	"tumblehome/trade/arrangement"
+	"tumblehome/trade/fit"
 )
 
 // remembered is how many results of each stage are kept: enough for the build, a drag in progress and a few things tried.
@@ -14,6 +15,7 @@ type Machine struct {
 	mu     sync.Mutex
 	memory map[string]*shelf
 	places *arrangement.Result // the last, from which the next is reached quicker
+	fitted *fit.Memory         // likewise
 }
 
 // NewMachine returns a machine that remembers nothing yet.

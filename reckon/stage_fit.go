@@ -29,8 +29,23 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 			in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
 		}
 		in.Parts = fitParts(w.places.Parts)
-		return fit.Work(in)
+		in.RoomKey, in.Before = string(w.room.key[:]), m.fitBefore()
+		result := fit.Work(in)
+		m.keepFit(result.Memory)
+		return result
 	})
+}
+
+func (m *Machine) fitBefore() *fit.Memory {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	return m.fitted
+}
+
+func (m *Machine) keepFit(memory *fit.Memory) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	m.fitted = memory
 }
 
 func (w *stages) statures() []fit.Person {
@@ -68,7 +83,7 @@ func fitParts(parts []arrangement.Part) []fit.Part {
 	out := make([]fit.Part, len(parts))
 	for i := range parts {
 		p := &parts[i]
-		out[i] = fit.Part{Fitting: p.Fitting, Kind: string(p.Kind), Ways: p.Ways, Swept: p.Swept, Opened: p.Opened}
+		out[i] = fit.Part{Fitting: p.Fitting, Kind: string(p.Kind), Ways: p.Ways, Key: p.Key(), Swept: p.Swept, Opened: p.Opened}
 	}
 	return out
 }

@@ -53,6 +53,21 @@ func (p *Part) Opened(way int, share float64) solid.Solid {
 	return p.turn(way, share).apply(solid.Solid{solid.Box(p.shut)})
 }
 
+// Key is comparable and says all that the part is; parts of one fitting with equal keys are the same.
+func (p *Part) Key() any {
+	type key struct {
+		shut   Box
+		travel float64
+		axis   int
+		sign   float64
+		hangs  [2]edgeOf
+		ways   int
+	}
+	k := key{shut: p.shut, travel: p.Travel, axis: p.slide.axis, sign: p.slide.sign, ways: p.Ways}
+	copy(k.hangs[:], p.hangs)
+	return k
+}
+
 // turn about its edge.
 func (p *Part) turn(way int, share float64) motion {
 	hang := p.hangs[way]

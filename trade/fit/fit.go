@@ -11,6 +11,7 @@ import (
 type Result struct {
 	Figures  []working.Figure
 	Findings []finding.Finding
+	Memory   *Memory // for the next working-out
 	workings map[string]working.Working
 }
 
@@ -47,11 +48,15 @@ type worker struct {
 	roofSeen bool
 	safeRoom safeBox
 	safeSeen bool
+
+	was, now *Memory
 }
 
 func newWorker(in Inputs) *worker {
 	w := &worker{in: in, index: make(map[string]int, len(in.Fittings)), people: make(map[string]int, len(in.People))}
 	w.result.workings = make(map[string]working.Working)
+	w.was, w.now = remember(in)
+	w.result.Memory = w.now
 	w.in.Error = max(1, in.Error)
 	for i, f := range in.Fittings {
 		w.index[f.ID] = i

@@ -37,6 +37,9 @@ func (w *worker) fouls() {
 	}
 }
 
+// mostFouls is after how many fouls in a mode no more are looked for: nobody reads so many, and things heaped on one spot have them by the million.
+const mostFouls = 500
+
 // foulsIn are the fouls of one mode, found by a sweep along x.
 func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 	var order []int
@@ -51,7 +54,7 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 	var found []foul
 	for n, i := range order {
 		for _, j := range order[n+1:] {
-			if mode.Standings[j].Box.MinX >= mode.Standings[i].Box.MaxX {
+			if mode.Standings[j].Box.MinX >= mode.Standings[i].Box.MaxX || len(found) == mostFouls {
 				break
 			}
 			a, b := min(i, j), max(i, j)
@@ -107,12 +110,9 @@ func (w *worker) judge(mode *Mode, a, b int, resting map[[2]int]solid.Way) solid
 			return way
 		}
 	}
-	way := solid.Way{}
-	if deep, in := sa.Solid.Deepest(sb.Solid); in && deep.Depth > touching {
-		way = sa.Solid.WayOut(sb.Solid)
-		if way.Depth <= touching+w.give(a, sa)+w.give(b, sb) {
-			way = solid.Way{}
-		}
+	way := w.pairWay(sa.Solid, sb.Solid)
+	if way.Depth <= touching+w.give(a, sa)+w.give(b, sb) {
+		way = solid.Way{}
 	}
 	if atRest {
 		resting[key] = way
@@ -151,6 +151,9 @@ func (w *worker) showFouls(mode *Mode, found []foul) {
 		Formula: "number of pairs deeper in one another than 1 mm",
 		Source:  finding.Source{Text: "separating axes of convex prisms (Ericson, Real-Time Collision Detection, 2005)", Sure: finding.Memory},
 		Notes:   []string{"What stands in or upon a fitting does not foul it.", "Soft things may be pressed."},
+	}
+	if len(found) == mostFouls {
+		how.Notes = append(how.Notes, fmt.Sprintf("No more than %d are looked for.", mostFouls))
 	}
 	for _, f := range found {
 		how.Lines = append(how.Lines, working.Line{

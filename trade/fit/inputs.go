@@ -19,6 +19,11 @@ type Inputs struct {
 	Height    float64 // of the bare vehicle above the ground [mm]; 0 is not known
 	OuterRoof float64 // z of the highest place of its outer roof
 
+	// Before is the memory of an earlier result, to save work; it is used only if RoomKey, the digest of the room, is the same and
+	// not empty.
+	Before  *Memory
+	RoomKey string
+
 	// Nudge is the merge patch that moves a fitting by so much and keeps the builder's words; Lengthen the one that makes it
 	// longer along x (axis 0) or y (1). Either may be nil: then nothing is proposed.
 	Nudge    func(fitting string, dx, dy, dz float64) (json.RawMessage, bool)
@@ -60,6 +65,7 @@ type Part struct {
 	Fitting int
 	Kind    string // lid, door, flap, drawer
 	Ways    int    // in how many ways it may be hung
+	Key     any    // comparable: parts of one fitting with equal keys are the same
 	// Swept is what it passes through when opened by a share of its travel, hung in one way; Opened is where it is then.
 	Swept, Opened func(way int, share float64) solid.Solid
 }

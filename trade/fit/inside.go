@@ -43,7 +43,7 @@ func (w *worker) inside() {
 // standsOut reports each surface that a fitting stands out of.
 func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 	for side := solid.Front; side <= solid.Roof; side++ {
-		by := w.excess(s, side)
+		by := w.sideExcess(s, side)
 		if by <= touching || by <= w.give(i, s) || side == solid.Front && !w.in.Partition || w.open(mode, side, s.Box) {
 			continue
 		}

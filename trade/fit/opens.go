@@ -70,7 +70,7 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 		if mode.Name == "drive" || mode.Standings[p.Fitting].Moved {
 			continue
 		}
-		o := w.opening(mode, p)
+		o := w.openingKnown(mode, p)
 		if mode.Name == "day" {
 			day = o
 		}

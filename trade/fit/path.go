@@ -43,11 +43,35 @@ func (w *worker) leavesRoom(mode *Mode, path, before solid.Solid) (meeting, bool
 	return worst, worst.way.Depth > 0
 }
 
-// solidExcess is how far any prism stands out of a side.
+// solidExcess is how far any prism stands out of a side, looked at in its corners and half way between: a path is wanted only roughly.
 func (w *worker) solidExcess(s solid.Solid, side solid.Side) float64 {
 	most := 0.0
 	for _, p := range s {
-		most = max(most, w.boxExcess(p.Bounds(), side))
+		most = max(most, w.cornerExcess(p.Bounds(), side))
+	}
+	return most
+}
+
+func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
+	r := w.in.Room
+	switch side {
+	case solid.Front:
+		return r.Front() - b.MinX
+	case solid.Rear:
+		return b.MaxX - r.Rear()
+	case solid.Floor:
+		return r.Floor() - b.MinZ
+	}
+	most := 0.0
+	for _, x := range [3]float64{b.MinX, (b.MinX + b.MaxX) / 2, b.MaxX} {
+		switch side {
+		case solid.Left:
+			most = max(most, r.Left(x, b.MinZ)-b.MinY, r.Left(x, b.MaxZ)-b.MinY)
+		case solid.Right:
+			most = max(most, b.MaxY-r.Right(x, b.MinZ), b.MaxY-r.Right(x, b.MaxZ))
+		case solid.Roof:
+			most = max(most, b.MaxZ-r.Roof(x, b.MinY), b.MaxZ-r.Roof(x, b.MaxY))
+		}
 	}
 	return most
 }
