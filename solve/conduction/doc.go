@@ -15,12 +15,15 @@
 // diagonal, so no point can be warmer or colder than all that surrounds it; they are solved by Cholesky's method in a
 // band. Temperatures come from the first network; their error is told by halving all cells (Richardson).
 //
+// A detail that repeats is drawn as half of one repeat, since a plane of symmetry lets nothing through. A Section and a
+// Result are plain values that JSON keeps; the same section gives the same result to the last digit.
+//
 // # Units and validity
 //
 // Lengths m, conductivity W/(m·K), resistance m²·K/W, temperature °C, heat flow W per metre of depth, time s. Heat flow
-// in the third dimension is nought. Conductivities do not vary with temperature or direction. Slanting edges must be
-// drawn in steps. Air moves nothing but within AirLayer. Gaps thinner than a mesh line, contact resistance and moisture
-// are left out unless given as regions.
+// in the third dimension is nought. Conductivities do not vary with temperature or direction. Air moves nothing but
+// within AirLayer. Contact resistance and moisture are left out unless given as regions. Slanting edges must be drawn in
+// steps, which is good for bulk; a thin conducting sheet drawn so has a longer way and passes too little heat.
 //
 // Where two surfaces held at different temperatures meet the heat flow is endless; ask for temperatures only there.
 //

@@ -34,6 +34,12 @@ func TestBadSectionsAreRefusedWithTheirPlace(t *testing.T) {
 		{"a boundary that goes beyond the material", func(s *conduction.Section) { s.Boundaries[1].X1 = 0.4 }, "boundaries[1] (inner): at (0.3, 0.045) it is not on a surface"},
 		{"two boundaries on one surface", func(s *conduction.Section) { s.Boundaries = append(s.Boundaries, s.Boundaries[0]) }, "boundaries[2] (outer): at (0, 0) it lies on boundaries[0]"},
 		{"a region hidden by one listed after it", func(s *conduction.Section) { s.Regions[3].Y0, s.Regions[4] = 0.002, s.Regions[1] }, "regions[1] (foam): later regions hide all of it"},
+		{"more edges than a mesh has lines", func(s *conduction.Section) {
+			for k := range 90 {
+				x, y := 0.001+0.003*float64(k), 0.041+4e-5*float64(k)
+				s.Regions = append(s.Regions, conduction.Region{X0: x, Y0: y, X1: x + 0.001, Y1: y + 2e-5, Conductivity: 1})
+			}
+		}, "section: its edges cross"},
 		{"a region that hangs in the air", func(s *conduction.Section) { s.Regions[3].Y0, s.Regions[3].Y1 = 0.1, 0.2 }, "regions[3] (hat): no boundary is joined to it"},
 	}
 	for _, tt := range tests {

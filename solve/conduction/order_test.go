@@ -33,7 +33,7 @@ func uniform(s Section, n int) Result {
 func TestErrorsFallInTheOrderThatTheoryGives(t *testing.T) {
 	middle := func(r Result) float64 { v, _ := r.Field.At(Point{0.5, 0.5}); return v }
 	bracket := func(r Result) float64 { return r.CouplingError }
-	fine, finer := middle(uniform(cooled(), 64)), middle(uniform(cooled(), 128))
+	fine, finer := middle(uniform(cooled(), 48)), middle(uniform(cooled(), 96))
 	tests := []struct {
 		name        string
 		section     Section

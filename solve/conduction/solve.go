@@ -45,6 +45,9 @@ func Solve(s Section, want Accuracy) (Result, error) {
 		return Result{}, &Fault{"section", "no accuracy is asked for"}
 	}
 	x, y := baseLines(s)
+	if len(x)*len(y) > MostPoints {
+		return Result{}, &Fault{"section", fmt.Sprintf("its edges cross %d times, more than %d", len(x)*len(y), MostPoints)}
+	}
 	m := newMesh(s, x, y)
 	if err := m.check(s); err != nil {
 		return Result{}, err
@@ -53,7 +56,7 @@ func Solve(s Section, want Accuracy) (Result, error) {
 	if want.Coupling > 0 && endless != nil {
 		return Result{}, endless
 	}
-	m = newMesh(s, atLeast(split(x, every), fewest), atLeast(split(y, every), fewest))
+	m = newMesh(s, atLeast(x, fewest), atLeast(y, fewest))
 	return search(s, m, want, endless == nil)
 }
 

@@ -67,6 +67,26 @@ func TestANightIsAsAnotherSolverFindsIt(t *testing.T) {
 	}
 }
 
+func TestStepsOfTenMinutesBlurTheNightLittle(t *testing.T) {
+	z := night()
+	first := z.Even(8, zone.Vapour(8, 0.6), 420e-6)
+	fine, coarse := begin(t, z, first, 60), begin(t, z, first, 600)
+	for _, d := range hours() {
+		for range 6 {
+			coarse.Step(d)
+			for range 10 {
+				fine.Step(d)
+			}
+		}
+		f, c := fine.State(), coarse.State()
+		near(t, "air", c.Temperature, f.Temperature, 0.01)
+		for k := range f.Bodies {
+			near(t, z.Bodies[k].Name, c.Bodies[k].Temperature, f.Bodies[k].Temperature, 0.01)
+			near(t, "water on the "+z.Bodies[k].Name, c.Bodies[k].Water, f.Bodies[k].Water, 0.0005)
+		}
+	}
+}
+
 // The goal is a millisecond for a night.
 func BenchmarkANight(b *testing.B) {
 	z, drives := night(), hours()
