@@ -53,9 +53,16 @@ type Person struct {
 	Called  string                         `doc:"called" says:"plain name, if the id does not say it"`
 	Stature quantity.Length                `doc:"stature,need" range:"400..2300" says:"height without shoes"`
 	Mass    quantity.Spread[quantity.Mass] `doc:"mass,need" range:"2..250" says:"mass with clothes"`
+	Grows   *Growth                        `doc:"stature-in" says:"how tall in some years, of somebody still growing"`
 	Free    map[string]quantity.Duration   `doc:"free" keys:"weekday" says:"hours free for the build, by weekday"`
 	Skills  []string                       `doc:"skills" says:"what they are good at"`
 	Note    string                         `doc:"note" says:"a remark"`
+}
+
+// Growth is how tall somebody will be.
+type Growth struct {
+	Years   int             `doc:"years,need" range:"1..20" says:"in how many years"`
+	Stature quantity.Length `doc:"stature,need" range:"400..2300" says:"height without shoes by then"`
 }
 
 // Use says how the van will be used.

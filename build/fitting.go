@@ -25,6 +25,8 @@ type Fitting struct {
 	Costs     *Price                          `doc:"costs" says:"what it costs in all"`
 	Fitted    *quantity.Date                  `doc:"fitted" says:"when it went in; left out, it is planned"`
 	ForNow    *quantity.YesNo                 `doc:"for-now" says:"only for the time being"`
+	Later     *quantity.YesNo                 `doc:"later" says:"only its place is kept: it takes room, but has no mass and no price"`
+	Held      string                          `doc:"held" one:"screwed bolted strapped latched wedged bonded loose" says:"how it is held while driving"`
 	Locked    *quantity.YesNo                 `doc:"locked" says:"it stays where it is, whatever is dragged, until it is unlocked"`
 	Note      string                          `doc:"note" says:"a remark"`
 }

@@ -45,7 +45,7 @@ func parse(t testing.TB, text string) *tree.Node {
 var grammarTable = []struct{ rule, takes, refuses, want string }{
 	{"only known sections", "gas: none", "gaz: none", "unknown key `gaz`; did you mean `gas`?"},
 	{"only known keys", "people: {tall: {note: x}}", "people: {tall: {notte: x}}",
-		"people.tall: unknown key `notte`; expected called, stature, mass, free, skills or note; did you mean `note`?"},
+		"people.tall: unknown key `notte`; expected called, stature, mass, stature-in, free, skills or note; did you mean `note`?"},
 	{"needed keys are there", "people: {small: {stature: 1640, mass: 61}}", "people: {small: {mass: 61}}",
 		"people.small: `stature` is missing; expected height without shoes"},
 	{"ids are small letters, digits and dashes", "people: {the-2nd: {stature: 1640, mass: 61}}", "people: {Grand Ma: {stature: 1640, mass: 61}}",

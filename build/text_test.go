@@ -44,7 +44,7 @@ func TestFaultsNameFileLineColumnAndPath(t *testing.T) {
 func TestAllFaultsAreReportedTogetherKindByKind(t *testing.T) {
 	text := strings.NewReplacer("1830", "18 m", "mass: 84", "mas: 84", "own-lamp,", "own-lomp,", "950", "1 kg").Replace(base)
 	want := strings.Join([]string{
-		"van.yaml:4:32: people.tall: unknown key `mas`; expected called, stature, mass, free, skills or note; did you mean `mass`?",
+		"van.yaml:4:32: people.tall: unknown key `mas`; expected called, stature, mass, stature-in, free, skills or note; did you mean `mass`?",
 		"van.yaml:4:16: people.tall: `mass` is missing; expected mass with clothes",
 		"van.yaml:9:60: fittings.galley.size.x: `1 kg` has the unknown unit `kg`; expected a length such as `3350`, `3.35 m` or `7 ft 2 in`",
 		"van.yaml:11:15: fittings.lamp.buy: `own-lomp` is no row of the catalogue; did you mean `own-lamp`?",

@@ -173,7 +173,7 @@ func TestTheScaleReadAboutAsMuchMoreThanEstimatedAsInTheStory(t *testing.T) {
 // planted are the findings meant to be there now, worst first; what is not listed and graver than a note is a mistake in a demo.
 var planted = map[string][]string{
 	"dipper": {"fit.bed.length", "weight.tyre.age", "fit.headroom.stand"},
-	"godwit": {"weight.rear-axle.over", "weight.licence", "weight.rear-axle.close"},
+	"godwit": {"weight.rear-axle.over", "weight.licence", "weight.rear-axle.close", "fit.walkway"},
 	"twite":  {"fit.headroom.sit"},
 }
 

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"tumblehome/build"
+	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
 	"tumblehome/trade/fit"
 )
@@ -14,16 +15,20 @@ import (
 func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 	key := struct {
 		Places Digest
+		Today  quantity.Date
+		Masses []float64
 		Rest   fit.Inputs
-	}{w.placesKey, fit.Inputs{
+	}{w.placesKey, w.today, w.fullMasses(), fit.Inputs{
 		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
-		Openings: fitOpenings(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
+		Openings: fitOpenings(w.doc, w.today), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
 	return workBy(m, "fit", 3, key, func() fit.Result {
 		in := key.Rest
-		in.Room, in.Nudge, in.Lengthen = w.room, w.nudge, w.lengthen
+		in.Room, in.Nudge, in.Lengthen, in.Ground = w.room, w.nudge, w.lengthen, m.ground(w.room)
 		for i := range w.places.Rest {
-			in.Fittings = append(in.Fittings, w.fitFitting(&w.places.Rest[i]))
+			f := w.fitFitting(&w.places.Rest[i])
+			f.Mass = key.Masses[i]
+			in.Fittings = append(in.Fittings, f)
 		}
 		for i := range w.places.Modes {
 			in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
@@ -35,6 +40,25 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		return result
 	})
 }
+
+// ground is the room's own part of the walkable floor, which no fitting changes.
+func (m *Machine) ground(room digestedRoom) *fit.Ground {
+	g, _ := workBy(m, "ground", 1, room, func() *fit.Ground { return fit.NewGround(room) })
+	return g
+}
+
+// fullMasses are those of the fittings in the order of their places, with what they hold when full [kg].
+func (w *stages) fullMasses() []float64 {
+	masses := make([]float64, len(w.places.Rest))
+	for i := range w.places.Rest {
+		id := w.places.Rest[i].ID
+		t := w.things[id]
+		masses[i] = massOf(id, t, sides(w.places.Rest[i].Box), w.rows).mean + t.holds().Float()*waterPerLitre
+	}
+	return masses
+}
+
+const waterPerLitre = 1 // kg
 
 func (m *Machine) fitBefore() *fit.Memory {
 	m.mu.Lock()
@@ -51,7 +75,12 @@ func (m *Machine) keepFit(memory *fit.Memory) {
 func (w *stages) statures() []fit.Person {
 	var out []fit.Person
 	for _, id := range build.SortedKeys(w.doc.People) {
-		out = append(out, fit.Person{ID: id, Name: w.doc.People[id].Called, Stature: w.doc.People[id].Stature.Float()})
+		p := w.doc.People[id]
+		one := fit.Person{ID: id, Name: p.Called, Stature: p.Stature.Float()}
+		if p.Grows != nil {
+			one.GrowsTo, one.Years = p.Grows.Stature.Float(), p.Grows.Years
+		}
+		out = append(out, one)
 	}
 	return out
 }
@@ -59,7 +88,8 @@ func (w *stages) statures() []fit.Person {
 func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
-		Gives: t.softness(), Rests: t.rests(), Aside: t.aside()}
+		Gives: t.softness(), Rests: t.rests(), Aside: t.aside(), Make: t.Make, Board: t.boardThickness(), Held: t.Held,
+		Today: isFitted(t.Fitted, w.today), Later: t.later()}
 }
 
 func (w *stages) fitMode(mode *arrangement.Mode) fit.Mode {
@@ -100,11 +130,25 @@ func poseOf(p build.Pose) (does, at string) {
 	return "stands", p.Stands
 }
 
-func fitOpenings(doc *build.Document) []fit.Opening {
+func fitOpenings(doc *build.Document, today quantity.Date) []fit.Opening {
 	var out []fit.Opening
 	for _, id := range build.SortedKeys(doc.Shell.Openings) {
 		o := doc.Shell.Openings[id]
-		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut))})
+		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut)),
+			Made: o.Door != "" || o.Through == "front" || isFitted(o.Made, today), In: o.In})
+	}
+	return out
+}
+
+// fitRibs are the ribs and bows, each on every surface it is on.
+func fitRibs(doc *build.Document) []fit.Rib {
+	var out []fit.Rib
+	for _, id := range build.SortedKeys(doc.Shell.Ribs) {
+		r := doc.Shell.Ribs[id]
+		half := valueOf(r.Flange).Float() / 2
+		for _, on := range r.On {
+			out = append(out, fit.Rib{ID: id, On: on, Face: [2]float64{r.X.Float() - half, r.X.Float() + half}})
+		}
 	}
 	return out
 }

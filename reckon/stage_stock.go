@@ -18,6 +18,9 @@ func (m *Machine) workStock(w *stages) (stock.Result, Digest) {
 		in.Offers = append(in.Offers, w.offers(name)...)
 	}
 	for _, id := range build.SortedKeys(w.things) {
+		if w.things[id].later() {
+			continue
+		}
 		in.Things = append(in.Things, w.purchase(id, w.things[id]))
 	}
 	for _, id := range build.SortedKeys(w.doc.Stock) {

@@ -10,14 +10,15 @@ import (
 	"tumblehome/trade/takeoff"
 )
 
-// fittingLines are the lines of every fitting where it is while driving; what is out of the van then weighs nothing.
+// fittingLines are the lines of every fitting where it is while driving; what is out of the van then weighs nothing, nor does what is not there but
+// has its place kept.
 func fittingLines(things map[string]thing, where *arrangement.Result, rows *catalogue.Catalogue, today quantity.Date) []takeoff.Line {
 	drive := where.Mode("drive")
 	var lines []takeoff.Line
 	for i := range drive.All {
 		s := &drive.All[i]
 		t := things[s.ID]
-		if s.Off {
+		if s.Off || t.later() {
 			continue
 		}
 		size := t.size // of what has no place yet
@@ -95,6 +96,9 @@ func (t thing) softness() float64 {
 
 // aside reports whether a thing is put aside in passing.
 func (t thing) aside() bool { return t.Make == "table" || t.Make == "step" || t.Make == "ladder" }
+
+// later reports whether only the place of a thing is kept.
+func (t thing) later() bool { return bool(valueOf(t.Later)) }
 
 // rests reports whether people sit or lie on a thing.
 func (t thing) rests() bool { return t.does(settings.Sits) || t.does(settings.Lies) }

@@ -57,20 +57,25 @@ var fitCases = []Case{
 		Finds: []string{"note fit.headroom.stand /people/ben"},
 	}, {
 		Name:  "A chest narrows the way in",
-		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 1050, "y": "left"}, "size": {"x": 200, "y": 660, "z": 400}, "scribe": ["left"], "mass": 9}}}`,
-		Finds: []string{"close fit.walkway /fittings/bench in day"},
+		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 570, "y": "left"}, "size": {"x": 740, "y": 400, "z": 400}, "scribe": ["left"], "mass": 9, "held": "screwed"}}}`,
+		Finds: []string{"close fit.walkway /fittings/kitchen in day"},
+		Also:  "it stands before a way out as well",
 	}, {
 		Name:  "A chest closes the way in",
-		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 1050, "y": "left"}, "size": {"x": 200, "y": 800, "z": 400}, "scribe": ["left"], "mass": 9}}}`,
-		Finds: []string{"fault fit.walkway /fittings/bench in day"},
+		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 450, "y": "left"}, "size": {"x": 860, "y": 400, "z": 400}, "scribe": ["left"], "mass": 9, "held": "screwed"}}}`,
+		Finds: []string{"fault fit.walkway /fittings/kitchen in day"},
+		Also:  "it stands before a way out as well",
 	}, {
 		Name:  "A rack is hung before the rear doors and leaves one way out at night",
 		Patch: `{"fittings": {"left-box": {"size": {"y": 660}}, "rack": {"make": "shelf", "at": {"x": "rear", "y": "mid 0", "z": 700}, "size": {"x": 300, "y": 1500, "z": 900}, "mass": 9}}}`,
-		Finds: []string{"fault fit.way-out /modes/night in night", "note fit.way-out.blocked /fittings/rack in night"},
+		Finds: []string{"fault fit.way-out /fittings/bed in night", "close fit.way-out /fittings/bench in day", "note fit.way-out.blocked /fittings/rack in night"},
+		Also:  "lids come up against the rack as well",
 	}, {
 		Name: "Both doors are built up and nobody gets out at night",
 		Patch: `{"fittings": {"left-box": {"size": {"y": 660}}, "rack": {"make": "shelf", "at": {"x": "rear", "y": "mid 0", "z": 700}, "size": {"x": 300, "y": 1500, "z": 900}, "mass": 9},
 			"coats": {"make": "locker", "at": {"x": 150, "y": "left"}, "size": {"x": 1150, "y": 200, "z": 1500}, "scribe": ["left"], "mass": 9}}}`,
-		Finds: []string{"danger fit.way-out /modes/night in night", "note fit.way-out.blocked /fittings/rack in night", "note fit.way-out.blocked /fittings/coats in night"},
+		Finds: []string{"danger fit.way-out /fittings/bed in night", "danger fit.way-out /fittings/bench in day", "fault fit.walkway /fittings/kitchen in day",
+			"note fit.way-out.blocked /fittings/rack in night", "note fit.way-out.blocked /fittings/coats in night"},
+		Also: "lids and doors come up against rack and coats as well",
 	},
 }

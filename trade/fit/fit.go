@@ -11,6 +11,8 @@ import (
 type Result struct {
 	Figures  []working.Figure
 	Findings []finding.Finding
+	Floors   []Floor // the walkable floor by day and by night, for a drawing
+	Ways     []Way   // the widest ways from every door, by day and by night
 	Memory   *Memory // for the next working-out
 	workings map[string]working.Working
 }

@@ -19,6 +19,8 @@ type Inputs struct {
 	Height    float64 // of the bare vehicle above the ground [mm]; 0 is not known
 	OuterRoof float64 // z of the highest place of its outer roof
 
+	Ground *Ground // the room's own part of the walkable floor, made once for a room; nil is made here
+	Ribs   []Rib   // where nothing may be cut
 	// Before is the memory of an earlier result, to save work; it is used only if RoomKey, the digest of the room, is the same and
 	// not empty.
 	Before  *Memory
@@ -28,6 +30,13 @@ type Inputs struct {
 	// longer along x (axis 0) or y (1). Either may be nil: then nothing is proposed.
 	Nudge    func(fitting string, dx, dy, dz float64) (json.RawMessage, bool)
 	Lengthen func(fitting string, axis int, by float64) (json.RawMessage, bool)
+}
+
+// Rib is a rib of a side or a bow of the roof.
+type Rib struct {
+	ID   string
+	On   string     // left, right, roof
+	Face [2]float64 // from x to x [mm]
 }
 
 // Fitting is what fit needs to know of one, whatever the mode.
@@ -41,6 +50,12 @@ type Fitting struct {
 	Gives   float64 // share of its least dimension by which it may be pressed: 0 hard, 1 a curtain
 	Rests   bool    // people sit or lie on it
 	Aside   bool    // it is put aside in passing: a table, a step
+	Make    string  // what kind of thing is made; empty for what is bought or found
+	Board   float64 // thickness of a made thing's board [mm]
+	Mass    float64 // with what it holds when full [kg]
+	Held    string  // how it is held while driving, by the builder's word; empty is not said
+	Today   bool    // it is in the van today
+	Later   bool    // only its place is kept
 }
 
 // Mode is where everything is in one mode. Standings are in the order of Inputs.Fittings.
@@ -83,6 +98,8 @@ type Person struct {
 	ID      string
 	Name    string  // what they are called; the id stands in
 	Stature float64 // [mm]
+	GrowsTo float64 // stature in some years [mm]; 0 is not said
+	Years   int     // how many
 }
 
 // Pose is what a person does in a mode.
@@ -99,7 +116,9 @@ type Opening struct {
 	Through string
 	X, Y, Z [2]float64 // extents; the axis it goes through is not used
 	Door    bool
-	WayOut  bool // opens from inside without tools
+	WayOut  bool   // opens from inside without tools
+	Made    bool   // it is there today: cut, or a door of the van itself
+	In      string // the opening it lies in
 }
 
 func (p Person) name() string {

@@ -58,21 +58,32 @@ func (w *worker) roomiest() (spot, bool) {
 	if mode == nil {
 		return spot{}, false
 	}
-	r := w.in.Room
-	best := spot{under: math.Inf(-1), at: -1}
-	for _, x := range spread(r.Front()+200, r.Rear()-200, 200) {
-		for _, gap := range w.gaps(mode, x) {
-			for _, y := range spread(gap.from+headWide/2, gap.to-headWide/2, 150) {
-				if gap.to-gap.from < 2*headWide {
-					continue
-				}
-				if under := w.overhead(mode, x, y, r.Floor()+stoops, -1); under > best.under {
-					best = spot{x, y, under, mode.Name, -1}
-				}
+	g, f := w.ground(), w.floor(mode)
+	at, most := -1, 0.0
+	for c, free := range f.Free {
+		if i := c / g.ny; free && g.inside(i) && f.Headroom[c] > most && f.ClearAt(c) >= headWide {
+			if h := f.underHead(c); h > most {
+				at, most = c, h
 			}
 		}
 	}
-	return best, !math.IsInf(best.under, -1)
+	if at < 0 {
+		return spot{}, false
+	}
+	x, y := g.atX(at/g.ny), g.atY(at%g.ny)
+	return spot{x, y, w.overhead(mode, x, y, w.in.Room.Floor()+stoops, -1), mode.Name, -1}, true
+}
+
+// underHead is the least headroom over the width of a head about a cell.
+func (f *Floor) underHead(c int) float64 {
+	const half = headWide / 2 / cell
+	least := f.Headroom[c]
+	for i := max(0, c/f.NY-half); i <= min(f.NX-1, c/f.NY+half); i++ {
+		for j := max(0, c%f.NY-half); j <= min(f.NY-1, c%f.NY+half); j++ {
+			least = min(least, f.Headroom[i*f.NY+j])
+		}
+	}
+	return least
 }
 
 // mode of this name, else the first, else none.

@@ -3,10 +3,8 @@ package fit
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"slices"
 
-	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
@@ -16,51 +14,87 @@ const (
 	sidling     = 370  // mm
 	bodyFrom    = 100  // above the floor [mm]: lower things are stepped over
 	bodyTo      = 1400 // shoulders; in a low van three quarters of its height
-	across      = 50   // mm between the places measured
 )
 
 var walkSource = finding.Source{
 	Text: "450 mm is the escape width that a caravan maker quotes from EN 1645-1; 370 mm is a large man's depth in clothes (US Army survey of 2012)", Sure: finding.Read,
 }
 
-// gap is free floor from y to y.
-type gap struct{ from, to float64 }
-
-// narrow is the narrowest place of the way to a fitting.
-type narrow struct {
-	width, x float64
-	to       int
-}
-
-// walkway judges the way from the side door to wherever somebody lies, sits or cooks, as the van stands by day.
+// walkway judges the way from the main door to wherever somebody lies, sits or cooks, as the van stands by day; the ways from every door, by
+// day and by night, are kept.
 func (w *worker) walkway() {
-	mode, door, ok := w.mode("day"), Opening{}, false
-	for _, o := range w.in.Openings {
-		if o.Door && (o.Through == "left" || o.Through == "right") && !ok {
-			door, ok = o, true
-		}
-	}
 	goals := w.goals()
-	if mode == nil || !ok || len(goals) == 0 {
+	w.result.Ways = w.waysIn("day", goals)
+	door, ok := w.mainDoor()
+	if w.mode("day") == nil || !ok {
 		return
 	}
-	// Of two equally hard to reach the lower is named: the bench, not the bed upon it.
+	worst, found := Way{}, false
+	for _, way := range w.result.Ways {
+		if way.Door == door.ID && (!found || way.Width < worst.Width) {
+			worst, found = way, true
+		}
+	}
+	if night := w.named("night"); night != nil {
+		w.result.Ways = append(w.result.Ways, w.waysIn("night", goals)...)
+	}
+	if found {
+		w.reportWalkway(w.mode("day"), door, worst)
+	}
+}
+
+// named is the mode of this name or nil.
+func (w *worker) named(name string) *Mode {
+	if m := w.mode(name); m != nil && m.Name == name {
+		return m
+	}
+	return nil
+}
+
+// waysIn are the widest ways from every door to every goal in a mode. Of goals equally hard to reach the lower comes first: the bench, not
+// the bed upon it.
+func (w *worker) waysIn(name string, goals []int) []Way {
+	mode := w.mode(name)
+	if mode == nil || len(goals) == 0 {
+		return nil
+	}
+	goals = slices.Clone(goals)
 	slices.SortStableFunc(goals, func(i, j int) int {
 		a, b := mode.Standings[i].Box, mode.Standings[j].Box
 		return cmp.Or(cmp.Compare(a.MinZ, b.MinZ), cmp.Compare(a.MinX, b.MinX))
 	})
-	worst := narrow{width: math.Inf(1)}
-	for _, i := range goals {
-		if len(mode.Standings[i].Solid) == 0 {
+	var out []Way
+	for _, o := range w.in.Openings {
+		if !o.Door || o.Through == "front" {
 			continue
 		}
-		if n := w.way(mode, door, mode.Standings[i].Box); n.width < worst.width {
-			worst = narrow{n.width, n.x, i}
+		ways := w.ground().widestFrom(w.floor(mode).Clearance, o)
+		for _, i := range goals {
+			if len(mode.Standings[i].Solid) > 0 {
+				way := Way{Mode: mode.Name, Door: o.ID, To: w.in.Fittings[i].ID}
+				way.Width, way.X, way.Y = w.way(mode, o, ways, mode.Standings[i].Box)
+				out = append(out, way)
+			}
 		}
 	}
-	if !math.IsInf(worst.width, 1) {
-		w.reportWalkway(mode, door, worst)
+	return out
+}
+
+// mainDoor is the widest door in a side; a van without one is entered from behind.
+func (w *worker) mainDoor() (Opening, bool) {
+	best, found := Opening{}, false
+	rank := func(o Opening) float64 {
+		if o.Through == "rear" {
+			return 0
+		}
+		return o.X[1] - o.X[0]
 	}
+	for _, o := range w.in.Openings {
+		if o.Door && (o.Through == "left" || o.Through == "right" || o.Through == "rear") && (!found || rank(o) > rank(best)) {
+			best, found = o, true
+		}
+	}
+	return best, found
 }
 
 // goals are the fittings at which somebody lies, sits or cooks in any mode, each once.
@@ -80,104 +114,37 @@ func (w *worker) goals() []int {
 // isOutside says whether a fitting is outside the van or under it.
 func (f Fitting) isOutside() bool { return f.Where == "outside" || f.Where == "under" }
 
-// way is the narrowest place between a door and a fitting: across the gap between them, or where they overlap along the van.
-func (w *worker) way(mode *Mode, door Opening, goal solid.Bounds) narrow {
-	from, to := door.X[1], goal.MinX // the fitting lies behind the door
-	if goal.MaxX < door.X[0] {
-		from, to = goal.MaxX, door.X[0]
-	}
-	if from >= to { // beside it: one place in the middle of what they share
-		m := (max(door.X[0], goal.MinX) + min(door.X[1], goal.MaxX)) / 2
-		from, to = m, m
-	}
-	worst := narrow{width: math.Inf(1)}
-	for _, x := range spread(from, to, across) {
-		widest := 0.0
-		for _, g := range w.gaps(mode, x) {
-			widest = max(widest, g.to-g.from)
-		}
-		if widest < worst.width {
-			worst = narrow{width: widest, x: x}
-		}
-	}
-	return worst
-}
-
-// gaps are the free places across the van at x, for a body between knee and shoulder.
-func (w *worker) gaps(mode *Mode, x float64) []gap {
-	r := w.in.Room
-	low, high := math.Inf(-1), math.Inf(1)
-	top := w.shoulders(x)
-	for _, z := range [3]float64{bodyFrom, (bodyFrom + top) / 2, top} {
-		low, high = max(low, r.Left(x, r.Floor()+z)), min(high, r.Right(x, r.Floor()+z))
-	}
-	var taken []gap
-	for i := range mode.Standings {
-		if g, ok := w.takes(mode, i, x, top); ok {
-			taken = append(taken, g)
-		}
-	}
-	slices.SortFunc(taken, func(a, b gap) int { return cmp.Compare(a.from, b.from) })
-	var free []gap
-	for _, t := range taken {
-		if t.from > low {
-			free = append(free, gap{low, min(t.from, high)})
-		}
-		low = max(low, t.to)
-	}
-	if low < high {
-		free = append(free, gap{low, high})
-	}
-	return slices.DeleteFunc(free, func(g gap) bool { return g.to <= g.from })
-}
-
-// shoulders is how high above the floor a body is wide at x.
-func (w *worker) shoulders(x float64) float64 {
-	return min(bodyTo, 0.75*(w.in.Room.Roof(x, 0)-w.in.Room.Floor()))
-}
-
-// takes is what a fitting takes of the floor at x, up to the height of shoulders.
-func (w *worker) takes(mode *Mode, i int, x, top float64) (gap, bool) {
-	s, f, floor := &mode.Standings[i], w.in.Fittings[i], w.in.Room.Floor()
-	if f.Where != "" || f.Gives > 0 || f.Aside || f.In || s.Box.MinX >= x || s.Box.MaxX <= x ||
-		s.Box.MinZ >= floor+top || s.Box.MaxZ <= floor+bodyFrom {
-		return gap{}, false
-	}
-	g := gap{math.Inf(1), math.Inf(-1)}
-	for _, p := range s.Solid {
-		if p.Low < floor+top && p.High > floor+bodyFrom {
-			low, high := p.Across(x)
-			g.from, g.to = min(g.from, low), max(g.to, high)
-		}
-	}
-	return g, g.from < g.to
-}
-
-func (w *worker) reportWalkway(mode *Mode, door Opening, n narrow) {
-	least := float64(escapeWidth)
+func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
+	least, to := float64(escapeWidth), w.index[way.To]
 	w.show(working.Figure{
-		Code: "fit.walkway", Value: n.width, Unit: "mm", Label: "Narrowest place on the way in", Limit: &least, Least: true,
-		Words: "to " + w.name(n.to) + ", " + mode.Name,
+		Code: "fit.walkway", Value: way.Width, Unit: "mm", Label: "Narrowest place on the way in", Limit: &least, Least: true,
+		Words: "to " + w.name(to) + ", " + mode.Name,
 	}, working.Working{
-		Formula: "the widest gap across the van, at the narrowest place", Source: walkSource,
-		Notes: []string{"Between 100 and 1400 mm above the floor; that a way swerves is not seen.", "Tables and steps are put aside in passing."},
+		Formula: "the width of the widest body that gets from the door to the fitting: twice its least clearance on the widest way", Source: walkSource,
+		Notes: []string{"Between 100 and 1400 mm above the floor, in a low van three quarters of its height; on a grid of 25 mm, the narrow places then measured exactly.",
+			"Tables and steps are put aside in passing; a body turns and swerves as it likes."},
 		Lines: []working.Line{
-			{Symbol: "x", Label: "where", Value: n.x, Unit: "mm", Sum: "from " + door.ID + " to " + w.name(n.to), From: working.Origin{Here: true}},
-			{Symbol: "w", Label: "clear width", Value: n.width, Unit: "mm", From: working.Origin{Here: true}},
+			{Symbol: "x", Label: "where", Value: way.X, Unit: "mm", Sum: fmt.Sprintf("at y %.0f, from %s to %s", way.Y, door.ID, w.name(to)), From: working.Origin{Here: true}},
+			{Symbol: "c", Label: "clearance there", Value: way.Width / 2, Unit: "mm", From: working.Origin{Here: true}},
+			{Symbol: "w", Label: "clear width", Value: way.Width, Unit: "mm", Sum: "2 c", From: working.Origin{Here: true}},
 		},
 	})
-	if n.width >= escapeWidth {
+	if way.Width >= escapeWidth-touching {
 		return
 	}
 	out := finding.Finding{
-		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", w.in.Fittings[n.to].ID), pointer("shell/openings", door.ID)}, Mode: mode.Name,
-		Title:    fmt.Sprintf("The way from the %s door to %s is %s wide", door.ID, w.name(n.to), about(n.width)),
-		Words:    fmt.Sprintf("At %s behind the front it is narrower than the %d mm wanted for getting out in a hurry.", about(n.x), escapeWidth),
-		Measured: mm(n.width), Limit: mm(escapeWidth), Source: walkSource,
+		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", way.To), pointer("shell/openings", door.ID)}, Mode: mode.Name,
+		Title:    fmt.Sprintf("The way from the %s door to %s is %s wide", door.ID, w.name(to), about(way.Width)),
+		Words:    fmt.Sprintf("At %s behind the front it is narrower than the %d mm wanted for getting out in a hurry.", about(way.X), escapeWidth),
+		Measured: mm(way.Width), Limit: mm(escapeWidth), Source: walkSource,
 	}
-	if n.width < sidling {
+	if way.Width < sidling {
 		out.Severity = finding.Fault
 		out.Words += fmt.Sprintf(" Below %d mm not even sideways.", sidling)
+	}
+	if way.Width < cell {
+		out.Title = fmt.Sprintf("There is no way from the %s door to %s", door.ID, w.name(to))
+		out.Words = "Something stands between them wherever one tries."
 	}
 	w.find(out)
 }

@@ -2,154 +2,204 @@ package fit
 
 import (
 	"fmt"
-	"math"
+	"slices"
+	"strings"
 
-	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
 
-const (
-	exitSquare = 450 // side of the free square a person leaves by [mm]
-	exitDepth  = 300 // how far into the van an opening must be clear [mm]
-	exitCell   = 50  // of the grid it is looked for on [mm]
-	waysWanted = 2
-)
+const waysWanted = 2
 
 var exitSource = finding.Source{
 	Text: "an emergency exit of about 450 × 450 mm that opens without tools, two ways out from every bed (from memory of EN 1646-1; check locally)", Sure: finding.Memory,
 }
 
-// ways judges the ways out in every mode in which somebody lies; the figure is of the mode with fewest.
+// place is a bed or a seat somebody has in a mode, and the ways out of it.
+type place struct {
+	at   int
+	lies bool
+	ways []string // openings one comes to and gets out by
+}
+
+// ways judges the ways out of every bed and seat in every mode but while driving.
 func (w *worker) ways() {
-	var fewest *Mode
-	free, blocked := math.MaxInt, []Opening(nil)
+	if !slices.ContainsFunc(w.in.Openings, func(o Opening) bool { return o.WayOut }) {
+		return
+	}
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
-		if !mode.sleeps() {
+		if places := w.places(mode); len(places) > 0 && mode.Name != "drive" {
+			shut := w.shut(mode, false)
+			w.count(mode, places, shut, false)
+			w.reportWays(mode, places, shut)
+		}
+	}
+	w.waysToday()
+}
+
+// places are the beds and seats of a mode, each once, in the order of the van. The cab's own seats have the cab's doors.
+func (w *worker) places(mode *Mode) []place {
+	var out []place
+	for _, pose := range mode.Poses {
+		i, ok := w.index[pose.At]
+		if !ok || pose.Does != "lies" && pose.Does != "sits" || len(mode.Standings[i].Solid) == 0 || w.in.Fittings[i].isOutside() || mode.Standings[i].Box.MaxX <= w.in.Room.Front() {
 			continue
 		}
-		var shut []Opening
-		open := 0
+		if k := slices.IndexFunc(out, func(p place) bool { return p.at == i }); k >= 0 {
+			out[k].lies = out[k].lies || pose.Does == "lies"
+			continue
+		}
+		out = append(out, place{at: i, lies: pose.Does == "lies"})
+	}
+	slices.SortStableFunc(out, func(a, b place) int { return nearer(mode.Standings[a.at].Box, mode.Standings[b.at].Box) })
+	return out
+}
+
+// shut are the ways out that something stands before in a mode, and which fitting does.
+func (w *worker) shut(mode *Mode, today bool) map[string]int {
+	shut := map[string]int{}
+	for _, o := range w.in.Openings {
+		if !o.WayOut {
+			continue
+		}
+		if by, ok := w.blocked(mode, o, today); ok {
+			shut[o.ID] = by
+		}
+	}
+	return shut
+}
+
+// count fills in by which openings one gets out of each place.
+func (w *worker) count(mode *Mode, places []place, shut map[string]int, today bool) {
+	pass := w.passable(mode, today)
+	for k := range places {
+		seen := w.ground().reach(pass, mode.Standings[places[k].at].Box)
 		for _, o := range w.in.Openings {
-			if !o.WayOut {
-				continue
-			}
-			if by, ok := w.blocked(mode, o); ok {
-				shut = append(shut, o)
-				w.reportBlocked(mode, o, by)
-			} else {
-				open++
-			}
-		}
-		if open+len(shut) > 0 && open < free {
-			fewest, free, blocked = mode, open, shut
-		}
-	}
-	if fewest != nil {
-		w.reportWays(fewest, free, blocked)
-	}
-}
-
-func (m *Mode) sleeps() bool {
-	for _, p := range m.Poses {
-		if p.Does == "lies" {
-			return true
-		}
-	}
-	return false
-}
-
-// blocked says whether no square large enough is left free in front of an opening, and which fitting takes most of it.
-func (w *worker) blocked(mode *Mode, o Opening) (by int, blocked bool) {
-	zone, along, up := w.zone(o)
-	n, m := int((along[1]-along[0])/exitCell), int((up[1]-up[0])/exitCell)
-	if n < exitSquare/exitCell || m < exitSquare/exitCell {
-		return -1, false // smaller than a way out anyhow: nothing stands in it that matters
-	}
-	taken := make([]bool, n*m)
-	by, most := -1, 0
-	for i := range mode.Standings {
-		s, f := &mode.Standings[i], w.in.Fittings[i]
-		if len(s.Solid) == 0 || f.Gives > 0 || f.Aside || f.For != "" || f.isOutside() || !s.Box.Meets(zone) {
-			continue
-		}
-		if cells := o.shadow(s.Solid, zone, along, up, n, taken); cells > most {
-			by, most = i, cells
-		}
-	}
-	return by, greatestSquare(taken, n) < exitSquare/exitCell
-}
-
-// zone is the space in front of an opening, and the extents of the opening in its own plane.
-func (w *worker) zone(o Opening) (zone solid.Bounds, along, up [2]float64) {
-	r := w.in.Room
-	zone = solid.Bounds{MinX: o.X[0], MaxX: o.X[1], MinY: o.Y[0], MaxY: o.Y[1], MinZ: o.Z[0], MaxZ: o.Z[1]}
-	x := (o.X[0] + o.X[1]) / 2
-	switch o.Through {
-	case "left":
-		zone.MinY = r.Left(x, o.Z[0])
-		zone.MaxY = zone.MinY + exitDepth
-		return zone, o.X, o.Z
-	case "right":
-		zone.MaxY = r.Right(x, o.Z[0])
-		zone.MinY = zone.MaxY - exitDepth
-		return zone, o.X, o.Z
-	case "front":
-		zone.MinX, zone.MaxX = r.Front(), r.Front()+exitDepth
-		return zone, o.Y, o.Z
-	case "rear":
-		zone.MinX, zone.MaxX = r.Rear()-exitDepth, r.Rear()
-		return zone, o.Y, o.Z
-	case "floor":
-		zone.MinZ, zone.MaxZ = r.Floor(), r.Floor()+exitDepth
-		return zone, o.X, o.Y
-	}
-	zone.MaxZ = r.Roof(x, (o.Y[0]+o.Y[1])/2)
-	zone.MinZ = zone.MaxZ - exitDepth
-	return zone, o.X, o.Y
-}
-
-// shadow marks the cells of the opening that a solid covers and counts them.
-func (o Opening) shadow(s solid.Solid, zone solid.Bounds, along, up [2]float64, n int, taken []bool) (cells int) {
-	for _, p := range s {
-		b := p.Bounds()
-		if !b.Meets(zone) {
-			continue
-		}
-		u0, u1, v0, v1 := b.MinX, b.MaxX, b.MinZ, b.MaxZ
-		switch o.Through {
-		case "front", "rear":
-			u0, u1 = b.MinY, b.MaxY
-		case "floor", "roof":
-			v0, v1 = b.MinY, b.MaxY
-		}
-		for c := range taken {
-			u, v := along[0]+(float64(c%n)+0.5)*exitCell, up[0]+(float64(c/n)+0.5)*exitCell
-			if u > u0 && u < u1 && v > v0 && v < v1 {
-				taken[c] = true
-				cells++
+			if _, blocked := shut[o.ID]; o.WayOut && !blocked && !(today && !o.Made) && w.ground().comes(seen, o) {
+				places[k].ways = append(places[k].ways, o.ID)
 			}
 		}
 	}
-	return cells
 }
 
-// greatestSquare is the side, in cells, of the greatest square of a grid n wide that has no cell taken: each cell's square is one
-// more than the least of its three neighbours before it.
-func greatestSquare(taken []bool, n int) int {
-	side, best := make([]int, len(taken)), 0
-	for c := range taken {
-		if taken[c] {
+// fewest is the place with fewest ways out.
+func fewest(places []place) place {
+	return slices.MinFunc(places, func(a, b place) int { return len(a.ways) - len(b.ways) })
+}
+
+func (w *worker) reportWays(mode *Mode, places []place, shut map[string]int) {
+	worst := fewest(places)
+	free := float64(len(worst.ways))
+	wanted := float64(waysWanted)
+	w.show(working.Figure{
+		Code: "fit.ways-out." + mode.Name, Value: free, Unit: "1", Label: "Ways out, " + mode.Name, Limit: &wanted, Least: true,
+		Words: "from " + w.name(worst.at),
+	}, w.waysWorking(worst, shut, free))
+	sleeps := slices.ContainsFunc(places, func(p place) bool { return p.lies })
+	for _, o := range w.in.Openings {
+		if by, ok := shut[o.ID]; ok && sleeps {
+			w.reportBlocked(mode, o, by)
+		}
+	}
+	if free < waysWanted {
+		w.find(w.tooFew("fit.way-out", mode, places, ""))
+	}
+}
+
+func (w *worker) waysWorking(worst place, shut map[string]int, free float64) working.Working {
+	how := working.Working{
+		Formula: "number of ways out with a free square of 450 mm before them that one comes to from the bed or seat", Source: exitSource,
+		Notes: []string{"Openings marked way-out, looked at 300 mm deep; soft things, tables and steps do not block.",
+			"One comes to them on foot, or crawling over floor, beds and seats with 500 mm above and 375 mm beside: common practice, no source."},
+	}
+	for _, o := range w.in.Openings {
+		label := o.ID + " is free"
+		switch _, blocked := shut[o.ID]; {
+		case !o.WayOut:
+			continue
+		case blocked:
+			label = o.ID + " is blocked"
+		case !slices.Contains(worst.ways, o.ID):
+			label = "nobody comes to " + o.ID + " from " + w.name(worst.at)
+		}
+		value := 0.0
+		if slices.Contains(worst.ways, o.ID) {
+			value = 1
+		}
+		how.Lines = append(how.Lines, working.Line{Label: label, Value: value, Unit: "1", From: working.Origin{Pointer: pointer("shell/openings", o.ID)}})
+	}
+	how.Lines = append(how.Lines, working.Line{Symbol: "n", Label: "free", Value: free, Unit: "1", From: working.Origin{Here: true}})
+	return how
+}
+
+// tooFew is the finding about all places of a mode that have fewer ways out than wanted.
+func (w *worker) tooFew(code string, mode *Mode, places []place, when string) finding.Finding {
+	out := finding.Finding{
+		Code: code, Severity: finding.Close, Mode: mode.Name,
+		Words:   "If it is barred by fire or by another car nobody gets out. Two different ways are wanted.",
+		Limit:   &finding.Measure{Value: waysWanted, Unit: "1"},
+		Source:  exitSource,
+		Caution: "Keep two ways out of every bed, each to be opened from inside without tools.",
+	}
+	var names []string
+	least := fewest(places)
+	for _, p := range places {
+		if len(p.ways) >= waysWanted {
 			continue
 		}
-		side[c] = 1
-		if c%n > 0 && c >= n {
-			side[c] = 1 + min(side[c-1], side[c-n], side[c-n-1])
+		names = append(names, w.name(p.at))
+		out.About = append(out.About, pointer("fittings", w.in.Fittings[p.at].ID))
+		if p.lies {
+			out.Severity = finding.Fault
 		}
-		best = max(best, side[c])
 	}
-	return best
+	out.Measured = &finding.Measure{Value: float64(len(least.ways)), Unit: "1"}
+	out.Title = fmt.Sprintf("There is only one way out from %s%s", listed(names), when)
+	if len(least.ways) == 0 {
+		out.Severity, out.Title = finding.Danger, fmt.Sprintf("There is no way out from %s%s", w.name(least.at), when)
+		out.Words = "Nobody gets out there in a fire. Two different ways are wanted."
+	}
+	return out
+}
+
+// listed joins names as one says them.
+func listed(names []string) string {
+	if len(names) < 2 {
+		return strings.Join(names, "")
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}
+
+// waysToday counts the ways out with only what is in the van today, where that is not all: beds are where they will be, on the floor if
+// they are not in yet.
+func (w *worker) waysToday() {
+	mode := w.named("night")
+	if mode == nil || w.allIn() || !slices.ContainsFunc(w.in.Fittings, func(f Fitting) bool { return f.Today }) {
+		return
+	}
+	places := slices.DeleteFunc(w.places(mode), func(p place) bool { return !p.lies })
+	if len(places) == 0 {
+		return
+	}
+	shut := w.shut(mode, true)
+	w.count(mode, places, shut, true)
+	worst, wanted := fewest(places), float64(waysWanted)
+	how := w.waysWorking(worst, shut, float64(len(worst.ways)))
+	how.Notes = append(how.Notes, "With only what is in the van today; openings still to be cut are no way out.")
+	w.show(working.Figure{Code: "fit.today.ways-out", Value: float64(len(worst.ways)), Unit: "1", Label: "Ways out at night as the van stands today", Limit: &wanted, Least: true,
+		Words: "from where " + w.name(worst.at) + " is or will be"}, how)
+	if len(worst.ways) < waysWanted {
+		out := w.tooFew("fit.way-out.today", mode, places, " as the van stands today")
+		out.Words += " This is about sleeping in the half-built van, with only what is in it today."
+		w.find(out)
+	}
+}
+
+// allIn says whether the van is as it will be.
+func (w *worker) allIn() bool {
+	return !slices.ContainsFunc(w.in.Fittings, func(f Fitting) bool { return !f.Today && !f.Later }) &&
+		!slices.ContainsFunc(w.in.Openings, func(o Opening) bool { return o.WayOut && !o.Made })
 }
 
 func (w *worker) reportBlocked(mode *Mode, o Opening, by int) {
@@ -161,33 +211,6 @@ func (w *worker) reportBlocked(mode *Mode, o Opening, by int) {
 	if by >= 0 {
 		out.About = append([]string{pointer("fittings", w.in.Fittings[by].ID)}, out.About...)
 		out.Title = fmt.Sprintf("%s blocks the way out %s in the mode %q", w.name(by), o.ID, mode.Name)
-	}
-	w.find(out)
-}
-
-func (w *worker) reportWays(mode *Mode, free int, blocked []Opening) {
-	wanted := float64(waysWanted)
-	how := working.Working{
-		Formula: "number of ways out with a free square of 450 mm before them", Source: exitSource,
-		Notes: []string{"Openings marked way-out, looked at 300 mm deep; soft things, tables and steps do not block."},
-	}
-	for _, o := range blocked {
-		how.Lines = append(how.Lines, working.Line{Label: o.ID + " is blocked", Unit: "1", From: working.Origin{Pointer: pointer("shell/openings", o.ID)}})
-	}
-	how.Lines = append(how.Lines, working.Line{Symbol: "n", Label: "free", Value: float64(free), Unit: "1", From: working.Origin{Here: true}})
-	w.show(working.Figure{Code: "fit.ways-out", Value: float64(free), Unit: "1", Label: "Ways out at night", Limit: &wanted, Least: true, Words: mode.Name}, how)
-	if free >= waysWanted {
-		return
-	}
-	out := finding.Finding{
-		Code: "fit.way-out", Severity: finding.Fault, About: []string{pointer("modes", mode.Name)}, Mode: mode.Name,
-		Title:    "There is only one way out from the bed",
-		Words:    "If it is barred by fire or by another car nobody gets out. Two different ways are wanted.",
-		Measured: &finding.Measure{Value: float64(free), Unit: "1"}, Limit: &finding.Measure{Value: waysWanted, Unit: "1"}, Source: exitSource,
-		Caution: "Keep two ways out of every bed, each to be opened from inside without tools.",
-	}
-	if free == 0 {
-		out.Severity, out.Title = finding.Danger, "There is no way out from the bed"
 	}
 	w.find(out)
 }

@@ -1,0 +1,159 @@
+package fit
+
+import (
+	"tumblehome/solve/solid"
+)
+
+const (
+	crawlUnder = 500 // over a bed, a seat or the floor, to crawl along it [mm]: the clearance over a bunk
+	crawlWide  = 375 // square that one who crawls or goes sideways needs [mm]: a large man's depth in clothes, in whole cells
+	beside     = 300 // from a bed or seat to where one gets out of it [mm]
+)
+
+// passable says which cells one passes on foot or crawling: over the floor, or over beds and seats, with 500 above it, in a square of 375
+// all of which is so. Without is left out what is not there today, if so asked.
+func (w *worker) passable(mode *Mode, today bool) []bool {
+	g := w.ground()
+	open := make([]bool, g.nx*g.ny)
+	w.layer(mode, today, open, w.in.Room.Floor(), solid.Bounds{}, -1)
+	for i := range mode.Standings {
+		s := &mode.Standings[i]
+		if f := &w.in.Fittings[i]; f.Rests && !f.In && !f.isOutside() && len(s.Solid) > 0 && !(today && !f.Today) {
+			w.layer(mode, today, open, s.Box.MaxZ, s.Box, i)
+		}
+	}
+	for _, o := range w.in.Openings {
+		if o.WayOut && (o.Through != "roof" && o.Through != "floor") {
+			x0, x1, y0, y1 := g.step(o)
+			for i := x0; i <= x1; i++ {
+				for j := y0; j <= y1; j++ {
+					if !g.within(i, j) {
+						open[i*g.ny+j] = true
+					}
+				}
+			}
+		}
+	}
+	return whole(open, g.nx, g.ny, crawlWide/cell)
+}
+
+// within says whether a cell lies between the sides of the room.
+func (g *Ground) within(i, j int) bool {
+	y := g.atY(j)
+	return g.inside(i) && y > g.crawl[i].from && y < g.crawl[i].to
+}
+
+// layer opens the cells of one surface, the floor or the top of a fitting, that have 500 free above them.
+func (w *worker) layer(mode *Mode, today bool, open []bool, z float64, over solid.Bounds, on int) {
+	g, floor := w.in.Ground, w.in.Room.Floor()
+	x0, x1, y0, y1 := doorstep, g.nx-1-doorstep, 0, g.ny-1
+	if on >= 0 {
+		x0, x1 = g.rows(over.MinX, over.MaxX)
+		y0, y1 = g.across(over.MinY, over.MaxY)
+		x0, x1 = max(x0, doorstep), min(x1, g.nx-1-doorstep)
+	}
+	if x0 > x1 || y0 > y1 {
+		return
+	}
+	free := make([]bool, g.nx*g.ny)
+	for i := x0; i <= x1; i++ {
+		for j := y0; j <= y1; j++ {
+			c := i*g.ny + j
+			free[c] = g.roof[c] >= z-floor+crawlUnder
+		}
+	}
+	low := z + touching
+	if on < 0 {
+		low = z + bodyFrom
+	}
+	for k := range mode.Standings {
+		s := &mode.Standings[k]
+		if k == on || !w.hard(k) || today && !w.in.Fittings[k].Today || len(s.Solid) == 0 || s.Box.MaxZ <= low || s.Box.MinZ >= z+crawlUnder {
+			continue
+		}
+		for _, p := range s.Solid {
+			if p.High > low && p.Low < z+crawlUnder {
+				g.cells(p, func(i, j0, j1 int) { clear(free[i*g.ny+j0 : i*g.ny+j1+1]) })
+			}
+		}
+	}
+	for i := x0; i <= x1; i++ {
+		for c := i*g.ny + y0; c <= i*g.ny+y1; c++ {
+			open[c] = open[c] || free[c]
+		}
+	}
+}
+
+// hard says whether a fitting bars the way of one who crawls: what is soft is pressed, a table or a step put aside.
+func (w *worker) hard(i int) bool {
+	f := &w.in.Fittings[i]
+	return !f.isOutside() && f.For == "" && f.Gives == 0 && !f.Aside && !f.In
+}
+
+// whole keeps the cells about which a square of so many cells is open; beyond the grid all is. Runs along each row, then across.
+func whole(open []bool, nx, ny, side int) []bool {
+	half := side / 2
+	out := make([]bool, len(open))
+	run(open, out, ny, nx, 1, ny, half)
+	run(out, out, nx, ny, ny, 1, half)
+	return out
+}
+
+// run keeps in each of some lines the cells with half a side open before and behind them.
+func run(from, to []bool, n, lines, step, next, half int) {
+	line := make([]bool, n)
+	for l := range lines {
+		for k := range n {
+			line[k] = from[l*next+k*step]
+		}
+		shut := -half - 1 // the last that is not open
+		for k := range n + half {
+			if k < n && !line[k] {
+				shut = k
+			}
+			if at := k - half; at >= 0 {
+				to[l*next+at*step] = shut < at-half
+			}
+		}
+	}
+}
+
+// reach are the cells one comes to from beside a fitting.
+func (g *Ground) reach(pass []bool, b solid.Bounds) []bool {
+	x0, x1 := g.rows(b.MinX-beside, b.MaxX+beside)
+	y0, y1 := g.across(b.MinY-beside, b.MaxY+beside)
+	seen := make([]bool, len(pass))
+	var next []int32
+	for i := x0; i <= x1; i++ {
+		for j := y0; j <= y1; j++ {
+			if c := i*g.ny + j; pass[c] && g.within(i, j) {
+				seen[c] = true
+				next = append(next, int32(c))
+			}
+		}
+	}
+	for len(next) > 0 {
+		c := next[len(next)-1]
+		next = next[:len(next)-1]
+		g.around(c, func(n int32) {
+			if pass[n] && !seen[n] {
+				seen[n] = true
+				next = append(next, n)
+			}
+		})
+	}
+	return seen
+}
+
+// comes says whether one who has been to these cells comes to an opening: to its step, or beneath or onto it.
+func (g *Ground) comes(seen []bool, o Opening) bool {
+	x0, x1, y0, y1 := g.step(o)
+	for i := x0; i <= x1; i++ {
+		for j := y0; j <= y1; j++ {
+			if seen[i*g.ny+j] {
+				return true
+			}
+		}
+	}
+	return false
+}

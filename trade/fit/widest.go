@@ -1,0 +1,120 @@
+package fit
+
+import (
+	"cmp"
+	"math"
+
+	"tumblehome/solve/solid"
+)
+
+// A Way is the widest way from a door to a fitting in a mode.
+type Way struct {
+	Mode, Door, To string
+	Width          float64 // of the widest body that gets there [mm]; 0 if none does
+	X, Y           float64 // where it is narrowest
+}
+
+// reached is how near the edge of a body must come to a bed or a seat to get onto it [mm]: common practice, no source.
+const reached = 100
+
+// widest are the widest ways over a floor from the step of a door to everywhere: at each cell the least clearance on the way there,
+// and the cell before it.
+type widest struct {
+	least  []int32
+	before []int32
+}
+
+// widestFrom begins outside a door and takes in the roomiest cell within reach until none is left, so that no cell is taken in by a
+// narrower way than need be: Dijkstra's way with the narrowest place instead of the sum (Pollack, The maximum capacity through a
+// network, Operations Research 8 (1960) 733-736).
+func (g *Ground) widestFrom(d []int32, door Opening) widest {
+	out := widest{least: make([]int32, len(d)), before: make([]int32, len(d))}
+	var waiting [far*far + 1][]int32
+	put := func(c, before, least int32) {
+		if least > out.least[c] {
+			out.least[c], out.before[c] = least, before
+			waiting[least] = append(waiting[least], c)
+		}
+	}
+	x0, x1, y0, y1 := g.step(door)
+	for i := x0; i <= x1; i++ {
+		for j := y0; j <= y1; j++ {
+			if c := int32(i*g.ny + j); i == 0 || i == g.nx-1 || j == 0 || j == g.ny-1 {
+				put(c, -1, d[c])
+			}
+		}
+	}
+	for level := int32(far * far); level > 0; level-- {
+		for len(waiting[level]) > 0 {
+			last := len(waiting[level]) - 1
+			c := waiting[level][last]
+			waiting[level] = waiting[level][:last]
+			if out.least[c] == level {
+				g.around(c, func(n int32) { put(n, c, min(level, d[n])) })
+			}
+		}
+	}
+	return out
+}
+
+// around calls for the eight cells about one.
+func (g *Ground) around(c int32, do func(n int32)) {
+	i, j := int(c)/g.ny, int(c)%g.ny
+	for di := max(0, i-1); di <= min(g.nx-1, i+1); di++ {
+		for dj := max(0, j-1); dj <= min(g.ny-1, j+1); dj++ {
+			if di != i || dj != j {
+				do(int32(di*g.ny + dj))
+			}
+		}
+	}
+}
+
+// way is the widest way to a fitting: over all cells from which a body that got so far reaches it, of equally good ones the roomiest.
+func (w *worker) way(mode *Mode, door Opening, ways widest, goal solid.Bounds) (width, x, y float64) {
+	if v := w.fromOutside(door, goal); v > 0 {
+		return v, (goal.MinX + goal.MaxX) / 2, (goal.MinY + goal.MaxY) / 2
+	}
+	g, best, at, d := w.ground(), int32(0), int32(-1), w.floor(mode).Clearance
+	margin := far*cell + float64(reached)
+	x0, x1 := g.rows(goal.MinX-margin, goal.MaxX+margin)
+	y0, y1 := g.across(goal.MinY-margin, goal.MaxY+margin)
+	for i := x0; i <= x1; i++ {
+		gapX := max(0, goal.MinX-g.atX(i), g.atX(i)-goal.MaxX)
+		for j := y0; j <= y1; j++ {
+			c := int32(i*g.ny + j)
+			if least := ways.least[c]; least < best || least == 0 || least == best && (at < 0 || d[c] <= d[at]) {
+				continue
+			}
+			gapY := max(0, goal.MinY-g.atY(j), g.atY(j)-goal.MaxY)
+			if math.Hypot(gapX, gapY) <= roomAt(ways.least[c])+reached {
+				best, at = ways.least[c], c
+			}
+		}
+	}
+	if at < 0 {
+		return 0, (goal.MinX + goal.MaxX) / 2, (goal.MinY + goal.MaxY) / 2
+	}
+	return w.narrowest(mode, ways, at, best)
+}
+
+// fromOutside is the width of the door where somebody standing outside reaches the fitting, else 0.
+func (w *worker) fromOutside(door Opening, goal solid.Bounds) float64 {
+	r := w.in.Room
+	x, z := (door.X[0]+door.X[1])/2, r.Floor()+waist
+	along, span, away := [2]float64{goal.MinX, goal.MaxX}, door.X, goal.MinY-r.Left(x, z)
+	switch door.Through {
+	case "right":
+		away = r.Right(x, z) - goal.MaxY
+	case "rear":
+		along, span, away = [2]float64{goal.MinY, goal.MaxY}, door.Y, r.Rear()-goal.MaxX
+	}
+	if away > reached || min(along[1], span[1])-max(along[0], span[0]) < escapeWidth {
+		return 0
+	}
+	return span[1] - span[0]
+}
+
+// nearer orders boxes from the front, the left and the floor.
+func nearer(a, b solid.Bounds) int {
+	return cmp.Or(cmp.Compare(a.MinX, b.MinX), cmp.Compare(a.MinZ, b.MinZ), cmp.Compare(math.Abs(a.MinY+a.MaxY), math.Abs(b.MinY+b.MaxY)))
+}
