@@ -111,6 +111,7 @@ func (w *worker) wall(through string, i int, y0, y1 float64) []edge {
 	return []edge{{solid.Point{X: x0, Y: y0}, solid.Point{X: x1, Y: y1}}}
 }
 
+// distance of a place from an edge, and the nearest point of it.
 func (e edge) distance(x, y float64) (d, px, py float64) {
 	dx, dy := e.b.X-e.a.X, e.b.Y-e.a.Y
 	t := 0.0
@@ -118,5 +119,5 @@ func (e edge) distance(x, y float64) (d, px, py float64) {
 		t = min(1, max(0, ((x-e.a.X)*dx+(y-e.a.Y)*dy)/l))
 	}
 	px, py = e.a.X+t*dx, e.a.Y+t*dy
-	return math.Hypot(x-px, y-py), px, py
+	return math.Sqrt((x-px)*(x-px) + (y-py)*(y-py)), px, py
 }

@@ -8,7 +8,7 @@ import (
 )
 
 // looked is how many places of a way are measured exactly at most.
-const looked = 60
+const looked = 40
 
 // narrowest follows a way back to its door and measures its narrow places exactly, from edge to edge. What is narrow otherwise than between
 // two things, as a corner out of which one just reaches a seat, is measured about the middle of its cell.
@@ -25,7 +25,7 @@ func (w *worker) narrowest(mode *Mode, ways widest, at, least int32) (width, x, 
 	width = math.Inf(1)
 	for k, every := 0, (len(places)+looked-1)/looked; k < len(places); k += every {
 		px, py := g.atX(int(places[k])/g.ny), g.atY(int(places[k])%g.ny)
-		if v := w.gapAt(mode, px, py); v < width {
+		if v := w.gapAt(mode, px, py, roomAt(d[places[k]])+4*cell); v < width {
 			width, x, y = v, px, py
 		}
 	}
@@ -50,26 +50,34 @@ func (g *Ground) ridge(d []int32, c int32) bool {
 	return false
 }
 
-// gapAt is the distance between two things whose gap has its middle near a place; infinite if the place lies in no such gap.
-func (w *worker) gapAt(mode *Mode, x, y float64) float64 {
-	edges := w.edges(mode, x, y, far*cell)
-	first, px, py := nearest(edges, x, y)
-	opposite := math.Inf(1)
-	for _, e := range edges {
-		if d, qx, qy := e.distance(x, y); d < opposite && (qx-x)*(px-x)+(qy-y)*(py-y) < 0 {
-			opposite = d
+// sided is an edge with its distance from a place.
+type sided struct {
+	edge
+	d, x, y float64 // nearest point, from the place
+}
+
+// gapAt is the distance between two things whose gap has its middle near a place; infinite if the place lies in no such gap. Within is
+// how far the things of that gap are off at most.
+func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
+	var edges []sided
+	first := sided{d: math.Inf(1)}
+	for _, e := range w.edges(mode, x, y, within) {
+		s := sided{edge: e}
+		if s.d, s.x, s.y = e.distance(x, y); s.d <= within {
+			s.x, s.y = s.x-x, s.y-y
+			edges = append(edges, s)
+			if s.d < first.d {
+				first = s
+			}
 		}
 	}
 	gap := math.Inf(1)
 	for i, e := range edges {
-		if d, _, _ := e.distance(x, y); d > first+cell {
-			continue
-		}
-		for j, f := range edges {
-			if d, _, _ := f.distance(x, y); i == j || d > opposite+cell {
+		for _, f := range edges[i+1:] {
+			if e.x*f.x+e.y*f.y >= 0 || e.d+f.d > gap+4*cell || min(e.d, f.d) > first.d+cell {
 				continue
 			}
-			a, b := e.between(f)
+			a, b := e.between(f.edge)
 			off := math.Hypot((a.X+b.X)/2-x, (a.Y+b.Y)/2-y)
 			if v := math.Hypot(a.X-b.X, a.Y-b.Y); v < gap && off <= 2*cell && (a.X-x)*(b.X-x)+(a.Y-y)*(b.Y-y) < 0 {
 				gap = v
@@ -77,16 +85,6 @@ func (w *worker) gapAt(mode *Mode, x, y float64) float64 {
 		}
 	}
 	return gap
-}
-
-func nearest(edges []edge, x, y float64) (d, px, py float64) {
-	d = math.Inf(1)
-	for _, e := range edges {
-		if s, sx, sy := e.distance(x, y); s < d {
-			d, px, py = s, sx, sy
-		}
-	}
-	return d, px, py
 }
 
 // between are the two nearest points of two edges that do not cross: an end of one and a point of the other.

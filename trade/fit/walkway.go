@@ -20,26 +20,32 @@ var walkSource = finding.Source{
 	Text: "450 mm is the escape width that a caravan maker quotes from EN 1645-1; 370 mm is a large man's depth in clothes (US Army survey of 2012)", Sure: finding.Read,
 }
 
-// walkway judges the way from the main door to wherever somebody lies, sits or cooks, as the van stands by day; the ways from every door, by
-// day and by night, are kept.
+// walkway judges the way from the main door to wherever somebody lies, sits or cooks, as the van stands by day; the ways from other doors and
+// by night are kept as the grid has them.
 func (w *worker) walkway() {
 	goals := w.goals()
-	w.result.Ways = w.waysIn("day", goals)
 	door, ok := w.mainDoor()
-	if w.mode("day") == nil || !ok {
+	day := w.mode("day")
+	if day == nil || !ok || len(goals) == 0 {
 		return
 	}
+	w.waysFrom(door, day, goals, true)
 	worst, found := Way{}, false
 	for _, way := range w.result.Ways {
 		if way.Door == door.ID && (!found || way.Width < worst.Width) {
 			worst, found = way, true
 		}
 	}
+	for _, o := range w.in.Openings {
+		if o.Door && o.Through != "front" && o.ID != door.ID {
+			w.waysFrom(o, day, goals, false)
+		}
+	}
 	if night := w.named("night"); night != nil {
-		w.result.Ways = append(w.result.Ways, w.waysIn("night", goals)...)
+		w.waysFrom(door, night, goals, false)
 	}
 	if found {
-		w.reportWalkway(w.mode("day"), door, worst)
+		w.reportWalkway(day, door, worst)
 	}
 }
 
@@ -51,33 +57,22 @@ func (w *worker) named(name string) *Mode {
 	return nil
 }
 
-// waysIn are the widest ways from every door to every goal in a mode. Of goals equally hard to reach the lower comes first: the bench, not
-// the bed upon it.
-func (w *worker) waysIn(name string, goals []int) []Way {
-	mode := w.mode(name)
-	if mode == nil || len(goals) == 0 {
-		return nil
-	}
+// waysFrom are the widest ways from a door to every goal in a mode, measured exactly if so asked. Of goals equally hard to reach the lower
+// comes first: the bench, not the bed upon it.
+func (w *worker) waysFrom(door Opening, mode *Mode, goals []int, exactly bool) {
 	goals = slices.Clone(goals)
 	slices.SortStableFunc(goals, func(i, j int) int {
 		a, b := mode.Standings[i].Box, mode.Standings[j].Box
 		return cmp.Or(cmp.Compare(a.MinZ, b.MinZ), cmp.Compare(a.MinX, b.MinX))
 	})
-	var out []Way
-	for _, o := range w.in.Openings {
-		if !o.Door || o.Through == "front" {
-			continue
-		}
-		ways := w.ground().widestFrom(w.floor(mode).Clearance, o)
-		for _, i := range goals {
-			if len(mode.Standings[i].Solid) > 0 {
-				way := Way{Mode: mode.Name, Door: o.ID, To: w.in.Fittings[i].ID}
-				way.Width, way.X, way.Y = w.way(mode, o, ways, mode.Standings[i].Box)
-				out = append(out, way)
-			}
+	ways := w.ground().widestFrom(w.floor(mode).Clearance, door)
+	for _, i := range goals {
+		if len(mode.Standings[i].Solid) > 0 {
+			way := Way{Mode: mode.Name, Door: door.ID, To: w.in.Fittings[i].ID}
+			way.Width, way.X, way.Y = w.way(mode, door, ways, mode.Standings[i].Box, exactly)
+			w.result.Ways = append(w.result.Ways, way)
 		}
 	}
-	return out
 }
 
 // mainDoor is the widest door in a side; a van without one is entered from behind.

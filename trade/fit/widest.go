@@ -10,8 +10,8 @@ import (
 // A Way is the widest way from a door to a fitting in a mode.
 type Way struct {
 	Mode, Door, To string
-	Width          float64 // of the widest body that gets there [mm]; 0 if none does
-	X, Y           float64 // where it is narrowest
+	Width          float64 // of the widest body that gets there [mm], from the main door by day exactly, else a cell too little at most; 0 if none does
+	X, Y           float64 // where it is narrowest; else where it ends
 }
 
 // reached is how near the edge of a body must come to a bed or a seat to get onto it [mm]: common practice, no source.
@@ -25,7 +25,7 @@ type widest struct {
 }
 
 // widestFrom begins outside a door and takes in the roomiest cell within reach until none is left, so that no cell is taken in by a
-// narrower way than need be: Dijkstra's way with the narrowest place instead of the sum (Pollack, The maximum capacity through a
+// narrower way than need be (at the ends of a row one steps to the next, which is never free at both ends): Dijkstra's way with the narrowest place instead of the sum (Pollack, The maximum capacity through a
 // network, Operations Research 8 (1960) 733-736).
 func (g *Ground) widestFrom(d []int32, door Opening) widest {
 	out := widest{least: make([]int32, len(d)), before: make([]int32, len(d))}
@@ -44,13 +44,19 @@ func (g *Ground) widestFrom(d []int32, door Opening) widest {
 			}
 		}
 	}
+	ny := int32(g.ny)
 	for level := int32(far * far); level > 0; level-- {
 		for len(waiting[level]) > 0 {
 			last := len(waiting[level]) - 1
 			c := waiting[level][last]
 			waiting[level] = waiting[level][:last]
-			if out.least[c] == level {
-				g.around(c, func(n int32) { put(n, c, min(level, d[n])) })
+			if out.least[c] != level {
+				continue
+			}
+			for _, step := range [8]int32{-ny - 1, -ny, -ny + 1, -1, 1, ny - 1, ny, ny + 1} {
+				if n := c + step; n >= 0 && n < int32(len(d)) && d[n] > 0 {
+					put(n, c, min(level, d[n]))
+				}
 			}
 		}
 	}
@@ -70,7 +76,7 @@ func (g *Ground) around(c int32, do func(n int32)) {
 }
 
 // way is the widest way to a fitting: over all cells from which a body that got so far reaches it, of equally good ones the roomiest.
-func (w *worker) way(mode *Mode, door Opening, ways widest, goal solid.Bounds) (width, x, y float64) {
+func (w *worker) way(mode *Mode, door Opening, ways widest, goal solid.Bounds, exactly bool) (width, x, y float64) {
 	if v := w.fromOutside(door, goal); v > 0 {
 		return v, (goal.MinX + goal.MaxX) / 2, (goal.MinY + goal.MaxY) / 2
 	}
@@ -93,6 +99,9 @@ func (w *worker) way(mode *Mode, door Opening, ways widest, goal solid.Bounds) (
 	}
 	if at < 0 {
 		return 0, (goal.MinX + goal.MaxX) / 2, (goal.MinY + goal.MaxY) / 2
+	}
+	if !exactly {
+		return 2 * roomAt(best), g.atX(int(at) / g.ny), g.atY(int(at) % g.ny)
 	}
 	return w.narrowest(mode, ways, at, best)
 }
