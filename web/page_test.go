@@ -150,6 +150,7 @@ func (b *bench) kit(w http.ResponseWriter, r *http.Request) {
 		x, y := t.X+t.Long, t.Y+t.Wide
 		fittings = append(fittings, map[string]any{
 			"id": t.ID, "carrier": t.Carrier, "min": []float64{t.X, t.Y, t.Z}, "max": []float64{x, y, t.Z + t.High},
+			"holds":  [3]string{"low", "low", "low"},
 			"prisms": []any{map[string]any{"outline": [][2]float64{{t.X, t.Y}, {x, t.Y}, {x, y}, {t.X, y}}, "low": t.Z, "high": t.Z + t.High}},
 		})
 		snaps = append(snaps, map[string]any{"axis": "x", "at": t.X, "face": t.ID + ".front"}, map[string]any{"axis": "x", "at": x, "face": t.ID + ".rear"})
@@ -158,7 +159,7 @@ func (b *bench) kit(w http.ResponseWriter, r *http.Request) {
 	for _, h := range []float64{0, 150, 900, 1500, 1650} {
 		surfaces = append(surfaces, map[string]any{"height": h, "outline": [][2]float64{{0, -900}, {3000, -900}, {3000, 900}, {0, 900}}})
 	}
-	answer(w, 200, map[string]any{"revision": b.revision, "mode": "day", "fittings": fittings, "surfaces": surfaces, "snaps": snaps})
+	answer(w, 200, map[string]any{"revision": b.revision, "mode": "day", "fittings": fittings, "surfaces": surfaces, "snaps": snaps, "ribs": []any{}, "least": 50})
 }
 
 type asked struct {

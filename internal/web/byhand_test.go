@@ -26,7 +26,7 @@ func TestArrangingByHand(t *testing.T) {
 	}
 	run(t, dipper, []scenario{
 		{name: "a face is stretched", before: []*http.Request{moved(`{"fitting": "galley", "stretch": [{"face": "rear", "by": -50}]}`)}, request: get("/arrangement"), status: 200,
-			holds: []string{`value="900"`, "Galley its rear face 50 mm forwards"}},
+			holds: []string{`value="900"`, "Galley stretched, its rear face 50 mm forwards"}},
 		{name: "a stretch can be asked about", request: preview(`{"fitting": "galley", "stretch": [{"face": "top", "by": 20}]}`), status: 200, holds: []string{"its top face 20 mm up"}},
 		{name: "a scribed face says why it stays", request: preview(`{"fitting": "galley", "stretch": [{"face": "right", "by": 20}]}`), status: http.StatusBadRequest,
 			holds: []string{"Galley stays as it is: its right face is cut to the lining"}},

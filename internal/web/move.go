@@ -78,6 +78,9 @@ func moveWords(m reckon.Move) string {
 			parts = append(parts, snapWords(face))
 		}
 	}
+	if len(m.Stretch) > 0 && len(parts) == 0 {
+		parts = append(parts, "stretched")
+	}
 	for _, one := range m.Stretch {
 		parts = append(parts, "its "+one.Face+" face "+stretchWords(one))
 	}

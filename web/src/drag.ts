@@ -2,10 +2,14 @@
 // frame the fitting is snapped, shifted, tried and asked about.
 
 import { axesOf, drawing, fittingAt, inVan, lineOf, sheet, viewOf, type View } from "./drawing";
+import { gapsOf, moved } from "./gaps";
+import * as marquee from "./marquee";
 import { Marks } from "./marks";
+import * as measure from "./measure";
 import { Motion } from "./motion";
 import * as paper from "./paper";
-import { current as selected, select } from "./selection";
+import { refusesMove } from "./refusals";
+import { all as chosen, select, toggle } from "./selection";
 import { snap, type Caught } from "./snap";
 import type { Faces } from "./wire";
 
@@ -42,7 +46,7 @@ export function begin(): void {
 		cancel();
 	});
 	// A page that scrolls under the finger would take the drag away.
-	const hold = (e: TouchEvent) => e.touches.length === 1 && grip(e.touches[0]!) === selected() && selected() && e.preventDefault();
+	const hold = (e: TouchEvent) => e.touches.length === 1 && chosen().includes(grip(e.touches[0]!) ?? "") && e.preventDefault();
 	on.addEventListener("touchstart", hold, { passive: false });
 }
 
@@ -60,11 +64,10 @@ function pile(at: Place): string[] {
 	return [...new Set(ids)].filter((id) => id !== undefined);
 }
 
-/** What a press takes hold of: the selected fitting wherever it is under the pointer, else what lies on top. */
+/** What a press takes hold of: a chosen fitting wherever it is under the pointer, else what lies on top. */
 function grip(at: Place): string | undefined {
 	const under = pile(at);
-	const own = selected();
-	return own && under.includes(own) ? own : under[0];
+	return under.find((id) => chosen().includes(id)) ?? under[0];
 }
 
 /** What lies next below a fitting; after the lowest the topmost again. */
@@ -79,17 +82,24 @@ function press(e: PointerEvent): void {
 		if (drag && !e.isPrimary) cancel(); // a second finger moves the paper
 		return;
 	}
+	if (measure.on() || paper.held() || marquee.on()) return; // these take the press for themselves
 	const id = grip(e);
 	const view = viewOf(e.target as Element);
 	if (!id || !view) return;
+	if (e.shiftKey) {
+		e.preventDefault();
+		toggle(id);
+		if (chosen().includes(id)) lineOf(id)?.focus({ preventScroll: true });
+		return;
+	}
 	const touch = e.pointerType === "touch";
-	if (touch && id !== selected()) return; // a tap selects first
-	drag = { pointer: e.pointerId, id, view, from: e, again: id === selected(), at: e, frame: 0, mm: paper.pixel() };
-	choose(id, touch);
+	if (touch && !chosen().includes(id)) return; // a tap selects first
+	drag = { pointer: e.pointerId, id, view, from: e, again: chosen().includes(id), at: e, frame: 0, mm: paper.pixel() };
+	if (!drag.again) choose(id, touch);
 	if (!touch) e.preventDefault();
 }
 
-/** Selects a fitting; with the mouse its line gets the focus, so that keys go on from there. */
+/** Selects a fitting, unless it is one of several chosen together; with the mouse its line gets the focus, so that keys go on from there. */
 function choose(id: string | undefined, touch: boolean): void {
 	select(id);
 	if (id && !touch) lineOf(id)?.focus({ preventScroll: true });
@@ -102,14 +112,18 @@ function move(e: PointerEvent): void {
 		if (apart(e, drag.from) < threshold) return;
 		start(drag);
 	}
-	drag.frame ||= requestAnimationFrame(frame);
+	if (drag) drag.frame ||= requestAnimationFrame(frame);
 }
 
 function start(d: Drag): void {
+	if (refusesMove(chosen())) {
+		drag = undefined;
+		return;
+	}
 	drawing()?.setPointerCapture(d.pointer);
 	performance.clearMeasures("drag");
-	const marks = (d.marks = new Marks(d.id, d.view, 1 / paper.nearness()));
-	d.motion = new Motion(d.id);
+	const marks = (d.marks = new Marks(chosen(), d.view, 1 / paper.nearness()));
+	d.motion = new Motion(chosen());
 	d.motion.onSwap = () => marks.lay();
 	document.body.classList.add("is-dragging");
 }
@@ -129,15 +143,16 @@ function follow(d: Drag, motion: Motion): void {
 	const tolerance = Math.max(pull / paper.nearness(), (leastPull * d.mm) / d.view.scale);
 	const free = d.at.altKey || !motion.trial;
 	const { shift, caught } = free ? { shift: whole(wanted), caught: [] as const } : snap(motion.trial!, wanted, axes, tolerance);
-	d.marks?.show(shift, caught);
-	if (shift.dx !== motion.shift.dx || shift.dy !== motion.shift.dy || shift.dz !== motion.shift.dz) motion.to(shift, 0, facesOf(motion, caught));
+	d.marks?.show(shift);
+	d.marks?.guide(caught);
+	if (motion.trial) d.marks?.gaps(gapsOf(motion.trial, moved(motion.trial.box, shift), axes));
+	const was = motion.change.shift;
+	if (shift.dx !== was.dx || shift.dy !== was.dy || shift.dz !== was.dz) motion.to({ shift, snap: facesOf(caught) });
 }
 
-/** What the document may say it stands against. Upon or in a carrier the room's words mean the carrier's own faces, so they are left out. */
-function facesOf(motion: Motion, caught: readonly Caught[]): Faces {
-	const carried = motion.trial?.carried ?? false;
-	const named = caught.filter((c) => c.against && !(carried && !c.face.includes(".")));
-	return Object.fromEntries(named.map((c) => [c.axis, c.face]));
+/** What the document may say of where it stands. */
+function facesOf(caught: readonly Caught[]): Faces {
+	return Object.fromEntries(caught.flatMap((c) => (c.rule === undefined ? [] : [[c.axis, c.rule]])));
 }
 
 const apart = (a: PointerEvent, b: PointerEvent) => Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY);
@@ -153,6 +168,8 @@ function lift(e: PointerEvent): void {
 	if (motion) {
 		drag.at = e;
 		follow(drag, motion);
+	} else if (again && chosen().length > 1) {
+		choose(id, e.pointerType === "touch"); // of several, only this one
 	} else if (again) {
 		choose(nextBelow(id, e), e.pointerType === "touch"); // a second press in one place means what lies below
 	}
@@ -163,6 +180,7 @@ function lift(e: PointerEvent): void {
 /** A tap selects what is under the finger, or nothing. */
 function tap(e: PointerEvent): void {
 	const from = tapping;
+	if (measure.on() || e.shiftKey || marquee.on()) return;
 	if (e.pointerId === from?.pointerId && apart(e, from) < threshold) select(fittingAt(e.target as Element));
 }
 

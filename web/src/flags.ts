@@ -15,6 +15,8 @@ export function begin(): void {
 
 /** Brings a note into the window and the focus to it. */
 function show(note: HTMLElement | undefined): void {
+	const fold = note?.parentElement?.closest("details");
+	if (fold) fold.open = true;
 	note?.scrollIntoView({ block: "nearest" });
 	note?.querySelector<HTMLElement>("a[href], button")?.focus({ preventScroll: true });
 }

@@ -1,7 +1,11 @@
-// Moving the paper: wheel and two fingers zoom, two fingers and a drag beside all fittings move it. Buttons do the same.
+// Moving the paper: the wheel and pinching zoom; two fingers, the middle button, a drag with the space bar held and one beside all
+// fittings move it. Buttons and keys do the same.
 
 import { fittingAt, sheet } from "./drawing";
 import * as drag from "./drag";
+import * as grips from "./grips";
+import * as marquee from "./marquee";
+import * as measure from "./measure";
 import * as paper from "./paper";
 
 type Finger = { x: number; y: number };
@@ -20,18 +24,30 @@ export function begin(): void {
 	on.addEventListener("touchmove", two, { passive: false });
 }
 
-// At its whole size the drawing lets the page scroll.
+const busy = (): boolean => drag.underWay() || grips.underWay() || marquee.on();
+
+// At its whole size the drawing lets the page scroll. A pinch on a touchpad comes as a wheel with Ctrl; two fingers that scroll there come
+// in small steps or sideways, and move the paper once it is nearer.
 function wheel(e: WheelEvent): void {
-	if (drag.underWay()) {
+	if (busy()) {
 		e.preventDefault();
 		return;
 	}
-	const times = Math.exp(-e.deltaY * (e.deltaMode === WheelEvent.DOM_DELTA_LINE ? 0.05 : 0.0015));
-	if (paper.zoom(times, e.clientX, e.clientY) || paper.nearness() > 1) e.preventDefault();
+	const lines = e.deltaMode === WheelEvent.DOM_DELTA_LINE;
+	const fingers = !e.ctrlKey && !lines && (Math.abs(e.deltaX) > 1 || Math.abs(e.deltaY) < 40);
+	if (fingers && paper.nearness() > 1) {
+		paper.pan(-e.deltaX, -e.deltaY);
+		e.preventDefault();
+		return;
+	}
+	if (fingers) return;
+	const times = Math.exp(-e.deltaY * (lines ? 0.05 : e.ctrlKey ? 0.01 : 0.0015));
+	if (paper.zoom(times, e.clientX, e.clientY) || paper.nearness() > 1 || e.ctrlKey) e.preventDefault();
 }
 
 function press(e: PointerEvent): void {
-	const beside = e.pointerType === "touch" || e.button === 1 || (e.button === 0 && !fittingAt(e.target as Element));
+	const beside = e.pointerType === "touch" || e.button === 1 || (e.button === 0 && (paper.held() || (!fittingAt(e.target as Element) && !e.shiftKey && !measure.on())));
+	if (e.button === 1) e.preventDefault(); // the browser's own scrolling by the middle button
 	if (!beside || (e.target as Element).closest("a, button")) return;
 	fingers.set(e.pointerId, { x: e.clientX, y: e.clientY });
 }
@@ -43,7 +59,7 @@ function move(e: PointerEvent): void {
 	const by = { x: e.clientX - finger.x, y: e.clientY - finger.y };
 	finger.x = e.clientX;
 	finger.y = e.clientY;
-	if (drag.underWay()) return;
+	if (busy()) return;
 	if (e.pointerType !== "touch") {
 		if (paper.nearness() > 1) paper.pan(by.x, by.y);
 		return;

@@ -1,11 +1,17 @@
-// The keyboard's way: the list of fittings. With the focus on a line the arrows move its fitting, R turns
-// it, Delete asks and takes it out, Enter opens its fields. Anywhere off a field, Ctrl+Z takes back.
+// The keyboard's way: the list of fittings. With the focus on a line the arrows move what is chosen, R turns it, Delete asks and takes it
+// out, Space keeps it chosen while the focus goes on, Enter opens its fields. Off a field, single keys are for the paper and its tools.
 
 import { Burst, nudgeOf } from "./burst";
-import { views } from "./drawing";
+import * as chosen from "./chosen";
+import { nameOf, sheet, views } from "./drawing";
 import * as edits from "./edits";
+import * as measure from "./measure";
 import { Motion } from "./motion";
+import * as paper from "./paper";
+import { refusesMove, refusesTurn } from "./refusals";
 import { confirm } from "./removal";
+import * as selection from "./selection";
+import { speak } from "./speak";
 
 let motion: Motion | undefined;
 
@@ -17,8 +23,9 @@ const burst = new Burst(() => {
 
 export function begin(): void {
 	document.addEventListener("keydown", (e) => {
-		if (!reverse(e)) onLine(e);
+		if (!reverse(e) && !onLine(e)) onPaper(e);
 	});
+	document.addEventListener("keyup", (e) => e.key === " " && release(e));
 	document.addEventListener("focusout", (e) => {
 		if (burst.open && (e.target as Element).matches(".fittings [data-fitting]")) burst.close();
 	});
@@ -40,23 +47,63 @@ function reverse(e: KeyboardEvent): boolean {
 
 const typing = (e: Element): boolean => e.matches("input:not([type=checkbox], [type=radio], [type=submit], [type=button]), textarea, select, [contenteditable]");
 
-function onLine(e: KeyboardEvent): void {
+function onLine(e: KeyboardEvent): boolean {
 	const line = e.target as HTMLElement;
-	if (e.ctrlKey || e.metaKey || !line.matches?.(".fittings [data-fitting]")) return;
-	if (nudge(line, e)) e.preventDefault();
-	else if (command(line, e.key)) e.preventDefault();
+	if (e.ctrlKey || e.metaKey || !line.matches?.(".fittings [data-fitting]")) return false;
+	if (!nudge(e) && !command(line, e.key)) return false;
+	e.preventDefault();
+	return true;
 }
 
-function nudge(line: HTMLElement, e: KeyboardEvent): boolean {
+/** Keys for the paper and its tools, anywhere off a field. */
+function onPaper(e: KeyboardEvent): void {
+	if (!sheet() || e.defaultPrevented || e.altKey || e.metaKey || typing(e.target as Element)) return;
+	const act = e.ctrlKey ? (e.key.toLowerCase() === "d" ? copy : undefined) : acts[e.key];
+	if (!act || (e.key === " " && (e.target as Element).closest("button, summary, a"))) return;
+	e.preventDefault();
+	act(e);
+}
+
+function copy(): void {
+	burst.close();
+	void chosen.duplicate();
+}
+
+const nearer = (times: number) => () => {
+	const r = sheet()!.getBoundingClientRect();
+	paper.zoom(times, r.left + r.width / 2, r.top + r.height / 2);
+};
+
+const acts: Readonly<Record<string, (e: KeyboardEvent) => void>> = {
+	"+": nearer(1.5), "=": nearer(1.5), "-": nearer(1 / 1.5), "−": nearer(1 / 1.5), "0": paper.whole,
+	"?": chosen.showKeys,
+	m: () => measure.use(!measure.on()),
+	l: () => void chosen.lock(),
+	" ": (e) => !e.repeat && paper.hold(true),
+	Escape: () => !measure.on() && selection.all().length > 1 && selection.select(selection.current()),
+};
+
+/** The space bar let go: if it moved no paper, it keeps what has the focus in the list. */
+function release(e: KeyboardEvent): void {
+	if (!paper.held()) return;
+	const moved = paper.letGo();
+	const line = e.target as HTMLElement;
+	if (moved || !line.matches?.(".fittings [data-fitting]")) return;
+	const id = line.dataset["fitting"]!;
+	const kept = selection.keep(id);
+	speak(`${nameOf(id)} ${kept ? `stays chosen; ${selection.all().length} together` : "is chosen alone again"}.`);
+}
+
+function nudge(e: KeyboardEvent): boolean {
 	const n = nudgeOf(e.key, e.shiftKey, e.altKey, views().find((v) => v.name === "plan")?.down);
 	if (!n) return false;
-	const id = line.dataset["fitting"]!;
+	if (refusesMove(selection.all()) || (n.turn !== 0 && refusesTurn(selection.all()))) return true;
 	if (motion?.over) burst.drop(); // a drag has taken over and saved it
-	else if (motion && motion.id !== id) burst.close();
+	else if (motion && motion.ids.join() !== selection.all().join()) burst.close();
 	if (motion?.over) motion = undefined;
-	motion ??= new Motion(id);
+	motion ??= new Motion(selection.all());
 	const sum = burst.add(n);
-	motion.to({ dx: sum.dx, dy: sum.dy, dz: sum.dz }, sum.turn);
+	motion.to({ shift: { dx: sum.dx, dy: sum.dy, dz: sum.dz }, turn: sum.turn });
 	return true;
 }
 
@@ -70,7 +117,7 @@ function command(line: HTMLElement, key: string): boolean {
 			return true;
 		case "Delete":
 			burst.close();
-			confirm(line);
+			confirm(line, selection.all());
 			return true;
 		case "Enter":
 			return openFields(line);

@@ -13,6 +13,22 @@ export interface KitFitting {
 	readonly min: Corner;
 	readonly max: Corner;
 	readonly prisms: readonly Prism[];
+	readonly turn?: number; // degrees, clockwise seen from above
+	readonly locked?: boolean;
+	readonly holds: readonly [Hold, Hold, Hold]; // what it holds on to along, across and up
+	readonly fixed?: Readonly<Record<string, string>>; // why a face does not stretch; "" for all of them
+	readonly noTurn?: string; // why it cannot be turned
+}
+
+/** The face that stays when a size changes: the low or the high one, the middle, or each end for itself. */
+export type Hold = "low" | "high" | "middle" | "ends";
+
+/** A rib or bow of the body: steel that a fixing may meet. */
+export interface KitRib {
+	readonly id: string;
+	readonly x: number;
+	readonly half: number;
+	readonly on: "left" | "right" | "roof";
 }
 
 /** The inside of the living space at one height: along the left side rearwards, back along the right. */
@@ -34,11 +50,13 @@ export interface Kit {
 	readonly fittings: readonly KitFitting[];
 	readonly surfaces: readonly KitSurface[] | null;
 	readonly snaps: readonly Snap[];
+	readonly ribs: readonly KitRib[];
+	readonly least: number; // mm: stretching makes nothing smaller
 }
 
-/** The fitting and all that goes with it, at any depth. */
-export function family(kit: Kit, id: string): Set<string> {
-	const members = new Set([id]);
+/** The fittings and all that goes with them, at any depth. */
+export function family(kit: Kit, ids: readonly string[]): Set<string> {
+	const members = new Set(ids);
 	for (let before = 0; before < members.size; ) {
 		before = members.size;
 		for (const f of kit.fittings) if (f.carrier && members.has(f.carrier)) members.add(f.id);

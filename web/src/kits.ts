@@ -7,6 +7,12 @@ import { get } from "./wire";
 
 let kit: Kit | undefined;
 let coming: Promise<void> | undefined;
+const waiting = new Set<() => void>();
+
+/** Hears of every kit that came. */
+export function whenCame(then: () => void): void {
+	waiting.add(then);
+}
 
 /** The kit if it is of the newest revision; otherwise it is fetched, and there is no prediction yet. */
 export function current(): Kit | undefined {
@@ -19,7 +25,10 @@ export function current(): Kit | undefined {
 export function bring(): Promise<void> {
 	if (kit && kit.revision >= newest()) return Promise.resolve();
 	coming ??= get<Kit>(`/drag-kit?mode=${encodeURIComponent(mode())}`)
-		.then((fresh) => { kit = fresh; })
+		.then((fresh) => {
+			kit = fresh;
+			for (const then of waiting) then();
+		})
 		.catch(() => { kit = undefined; }) // without it a drag goes by previews alone
 		.finally(() => { coming = undefined; });
 	return coming;

@@ -1,11 +1,15 @@
 // The front end's entry. Pages read and post without it; dragging and news need it.
 
 import * as anew from "./anew";
+import * as chosen from "./chosen";
 import * as drag from "./drag";
 import * as flags from "./flags";
 import * as forms from "./forms";
 import * as gestures from "./gestures";
+import * as grips from "./grips";
 import * as keyboard from "./keyboard";
+import * as marquee from "./marquee";
+import * as measure from "./measure";
 import { listen } from "./news";
 import * as opens from "./opens";
 import * as paper from "./paper";
@@ -17,9 +21,13 @@ watchRegions();
 anew.begin();
 paper.begin();
 selection.begin();
+marquee.begin();
+measure.begin();
 drag.begin();
+grips.begin();
 gestures.begin();
 tools.begin();
+chosen.begin();
 keyboard.begin();
 flags.begin();
 forms.begin();

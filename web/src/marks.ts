@@ -1,8 +1,11 @@
-// What is drawn over the drawing during a move: a ghost where the fitting was, how far it went, and the
-// faces it was laid against. Made of attributes and classes only.
+// What is drawn over the drawing during a move: a ghost where the fitting was, how far it went, the shape it would have, what it was
+// laid against or in line with, and how far it is to the next things. Made of attributes and classes only.
 
-import { drawing, faceOnSheet, groupsOf, onSheet, svgElement, type View } from "./drawing";
+import { axesOf, drawing, faceOnSheet, groupsOf, onSheet, svgElement, views, type View } from "./drawing";
+import type { Gap } from "./gaps";
 import type { Shift } from "./geometry";
+import type { KitFitting } from "./kit";
+import { axes } from "./shape";
 import type { Caught } from "./snap";
 
 /** Distance of dimension lines from the fitting, and height of their figures [mm of the sheet at its whole size]. */
@@ -14,15 +17,21 @@ export class Marks {
 	readonly #across = new Dimension(false);
 	readonly #along = new Dimension(true);
 	readonly #guides = svgElement("path", { class: "pen-centre guide" });
+	readonly #names = [svgElement("text", { class: "guide-name" }), svgElement("text", { class: "guide-name" })];
+	readonly #shape = svgElement("path", { class: "shape" });
+	readonly #value = svgElement("text", { class: "strong value" });
+	readonly #gaps = [new Dimension(false), new Dimension(false), new Dimension(true), new Dimension(true)];
+	readonly #views = views();
 	readonly #from: DOMRect;
 	readonly #frame: DOMRect;
 
-	constructor(readonly id: string, readonly view: View, readonly size: number) {
-		const group = groupsOf(id).find((g) => view.element.contains(g));
-		this.#from = group?.getBBox() ?? new DOMRect();
+	constructor(ids: readonly string[], readonly view: View, readonly size: number) {
+		const groups = ids.flatMap((id) => groupsOf(id));
+		this.#from = about(groups.filter((g) => view.element.contains(g)));
 		this.#frame = view.element.getBBox();
-		for (const g of groupsOf(id)) this.#layer.append(ghost(g));
-		this.#layer.append(this.#guides, this.#across.element, this.#along.element);
+		for (const g of groups) this.#layer.append(ghost(g));
+		this.#layer.append(this.#guides, this.#shape, this.#across.element, this.#along.element, ...this.#gaps.map((g) => g.element), ...this.#names, this.#value);
+		for (const gap of this.#gaps) gap.element.classList.add("gap");
 		this.lay();
 	}
 
@@ -31,14 +40,20 @@ export class Marks {
 		drawing()?.append(this.#layer);
 	}
 
-	show(shift: Shift, caught: readonly Caught[]): void {
+	/** Shows how far it went. */
+	show(shift: Shift): void {
 		const [u, v] = onSheet(this.view, shift);
 		const b = this.#from;
 		const gap = off * this.size;
 		const mm = (l: number) => `${Math.round(Math.abs(l / this.view.scale))}`;
 		this.#across.show(b.x, b.x + u, Math.min(b.y, b.y + v) - gap, mm(u), this.size);
 		this.#along.show(b.y, b.y + v, Math.min(b.x, b.x + u) - gap, mm(v), this.size);
+	}
+
+	/** Shows what it was laid against, by a line with its name. */
+	guide(caught: readonly Caught[]): void {
 		this.#guides.setAttribute("d", caught.map((c) => this.#guide(c)).join(""));
+		this.#names.forEach((name, i) => this.#name(name, caught[i]));
 	}
 
 	#guide(c: Caught): string {
@@ -48,9 +63,74 @@ export class Marks {
 		return face.across ? `M${face.at} ${f.y}V${f.y + f.height}` : `M${f.x} ${face.at}H${f.x + f.width}`;
 	}
 
+	#name(text: SVGTextElement, c: Caught | undefined): void {
+		const face = c && faceOnSheet(this.view, c.axis, c.at);
+		const words = face ? c.says.replaceAll("-", " ").replace(".", ", ") : "";
+		if (text.textContent !== words) text.textContent = words;
+		if (!face) return;
+		const f = this.#frame;
+		place(text, face.across ? face.at + this.size : f.x + f.width, face.across ? f.y + f.height - this.size : face.at - this.size, figure * this.size * 0.85);
+		text.setAttribute("text-anchor", face.across ? "start" : "end");
+	}
+
+	/** Shows the clear spaces beside it. */
+	gaps(gaps: readonly Gap[]): void {
+		const [across, along] = axesOf[this.view.name];
+		const of = (axis: string) => gaps.filter((g) => g.axis === axis);
+		[...[of(across)[0], of(across)[1]], ...[of(along)[0], of(along)[1]]].forEach((gap, i) => this.#gap(this.#gaps[i]!, gap));
+	}
+
+	#gap(line: Dimension, gap: Gap | undefined): void {
+		if (!gap) {
+			line.show(0, 0, 0, "", this.size);
+			return;
+		}
+		const v = this.view;
+		const other = axesOf[v.name][gap.axis === axesOf[v.name][0] ? 1 : 0];
+		const beside = faceOnSheet(v, other, gap.at[axes.indexOf(other)]!)!.at;
+		const [from, to] = [gap.from, gap.to].map((at) => faceOnSheet(v, gap.axis, at)!.at);
+		line.show(from!, to!, beside, `${Math.round(Math.abs(gap.to - gap.from))}`, this.size);
+	}
+
+	/** Shows the outline of another shape in every view, and a value beside a place of the sheet. */
+	reshape(f: KitFitting, value: string, x: number, y: number): void {
+		this.#shape.setAttribute("d", this.#views.map((v) => outlineOf(f, v)).join(""));
+		if (this.#value.textContent !== value) this.#value.textContent = value;
+		place(this.#value, x, y, figure * this.size * 1.15);
+	}
+
+	/** Leaves only the new shape, until the drawing shows it. */
+	rest(): void {
+		this.#layer.classList.add("is-resting");
+	}
+
 	remove(): void {
 		this.#layer.remove();
 	}
+}
+
+function place(text: SVGTextElement, x: number, y: number, size: number): void {
+	text.setAttribute("x", x.toFixed(2));
+	text.setAttribute("y", y.toFixed(2));
+	text.setAttribute("font-size", size.toFixed(2));
+}
+
+/** A fitting in a view: its outline from above, the box about it from elsewhere. */
+function outlineOf(f: KitFitting, v: View): string {
+	const at = (a: number, b: number) => `${(v.originX + a * v.scale).toFixed(2)} ${(v.originY + b * v.scale * v.down).toFixed(2)}`;
+	if (v.name === "plan" && f.prisms.length === 1) return `M${f.prisms[0]!.outline.map(([x, y]) => at(x, y)).join("L")}Z`;
+	const [i, j] = axesOf[v.name].map((axis) => axes.indexOf(axis)) as [number, number];
+	const [a0, a1, b0, b1] = [f.min[i]!, f.max[i]!, f.min[j]!, f.max[j]!];
+	return `M${at(a0, b0)}L${at(a1, b0)}L${at(a1, b1)}L${at(a0, b1)}Z`;
+}
+
+/** The box about some groups. */
+export function about(groups: readonly SVGGraphicsElement[]): DOMRect {
+	const boxes = groups.map((g) => g.getBBox());
+	if (boxes.length === 0) return new DOMRect();
+	const x = Math.min(...boxes.map((b) => b.x));
+	const y = Math.min(...boxes.map((b) => b.y));
+	return new DOMRect(x, y, Math.max(...boxes.map((b) => b.x + b.width)) - x, Math.max(...boxes.map((b) => b.y + b.height)) - y);
 }
 
 /** A copy of a group that is nothing but its lines. */
@@ -86,7 +166,7 @@ class Dimension {
 		const middle = (from + to) / 2;
 		this.#text.setAttribute("font-size", String(figure * size));
 		this.#text.setAttribute("x", String(this.along ? beside - 1.5 * size : middle));
-		this.#text.setAttribute("y", String(this.along ? middle + size : beside - 1.5 * size));
+		this.#text.setAttribute("y", String(this.along ? middle + size : beside - size));
 	}
 
 	/** A line with a stroke at each end. */

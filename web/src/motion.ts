@@ -1,5 +1,5 @@
-// One fitting on its way, by pointer or by keys: drawn where it would be, tried against the kit, asked of
-// the server, and in the end dropped as one edit or put back.
+// Fittings on their way or changing shape, by pointer or by keys: drawn where they would be, tried against the kit, asked of the server,
+// and in the end dropped as one edit or put back.
 
 import { groupsOf, lineOf, mode } from "./drawing";
 import * as edits from "./edits";
@@ -7,6 +7,7 @@ import { still, type Shift } from "./geometry";
 import * as kits from "./kits";
 import { Previews, type Asked } from "./preview";
 import { afterSwap, newest, refresh } from "./regions";
+import { stretched, turned, type Pull } from "./shape";
 import * as shifts from "./shifts";
 import { speak } from "./speak";
 import * as strip from "./strip";
@@ -18,10 +19,18 @@ let underWay: Motion | undefined;
 /** The motion under way, if any. */
 export const current = (): Motion | undefined => underWay;
 
+/** What is done to the fittings: all of them shifted and turned, a single one laid against faces or stretched. */
+export interface Change {
+	readonly shift: Shift;
+	readonly turn: number;
+	readonly snap: Faces;
+	readonly pulls: readonly Pull[];
+}
+
+const nothing: Change = { shift: still, turn: 0, snap: {}, pulls: [] };
+
 export class Motion {
-	shift: Shift = still;
-	turn = 0;
-	snap: Faces = {};
+	change: Change = nothing;
 	trial: Trial | undefined;
 	onSwap: () => void = () => {};
 	readonly #previews: Previews;
@@ -30,19 +39,19 @@ export class Motion {
 	#mistaken: readonly string[] = []; // and those that it saw and are none
 	#over = false;
 
-	constructor(readonly id: string) {
+	constructor(readonly ids: readonly string[]) {
 		void underWay?.drop(); // what keys moved a moment ago is meant
 		underWay = this;
 		strip.clear();
 		this.#previews = new Previews({ answer: (p, asked) => this.#answer(p, asked), refused: (why) => strip.refuse(why.message) });
 		this.prepare();
-		for (const g of groupsOf(id)) g.classList.add("is-moving");
+		this.#moving(true);
 	}
 
 	/** Makes ready to predict, once the kit is there and everything is drawn where the kit has it. */
 	prepare(): void {
 		const kit = shifts.unsettled() ? undefined : kits.current();
-		this.trial = kit?.fittings.some((f) => f.id === this.id) ? new Trial(kit, this.id) : undefined;
+		this.trial = kit && this.ids.every((id) => kit.fittings.some((f) => f.id === id)) ? new Trial(kit, this.ids) : undefined;
 		if (!kit) void kits.bring().then(() => { if (!this.trial && !this.#over && !shifts.unsettled() && kits.current()) this.prepare(); });
 	}
 
@@ -52,32 +61,31 @@ export class Motion {
 	}
 
 	get #family(): Iterable<string> {
-		return this.trial?.family ?? [this.id];
+		return this.trial?.family ?? this.ids;
 	}
 
-	to(shift: Shift, turn = 0, snap: Faces = {}): void {
-		this.shift = shift;
-		this.turn = turn;
-		this.snap = snap;
-		shifts.shift(this.#family, shift);
-		if (this.trial) this.#mark(this.#corrected(this.#predicted(shift)));
+	to(change: Partial<Change>): void {
+		this.change = { ...nothing, ...change };
+		shifts.shift(this.#family, this.change.shift);
+		if (this.trial) this.#mark(this.#corrected(this.#predicted(this.change)));
 		strip.reckoning();
-		this.#previews.want({ revision: newest(), mode: mode(), moves: [this.#move()] });
+		this.#previews.want({ revision: newest(), mode: mode(), moves: this.#moves() });
 	}
 
-	/** Saves where the fitting is now as one edit; true if it was saved. */
+	/** Saves where everything is now as one edit; true if it was saved. */
 	async drop(): Promise<boolean> {
 		if (this.#over) return false;
-		const move = this.#move();
+		const moves = this.#moves();
 		const family = [...this.#family];
+		const { shift, turn, pulls } = this.change;
 		this.#end();
-		if (move.dx === 0 && move.dy === 0 && move.dz === 0 && move.turn === 0) {
+		if (shift.dx === 0 && shift.dy === 0 && shift.dz === 0 && turn === 0 && pulls.every((p) => p.by === 0)) {
 			strip.clear();
 			return false;
 		}
-		const hold = shifts.hold(family, this.shift);
+		const hold = shifts.hold(family, shift);
 		strip.reckoning();
-		const saved = await edits.told(edits.save("/edit", (revision) => ({ revision, mode: mode(), moves: [move] })));
+		const saved = await edits.told(edits.save("/edit", (revision) => ({ revision, mode: mode(), moves })));
 		if (!saved) {
 			shifts.release(hold);
 			return false;
@@ -98,29 +106,37 @@ export class Motion {
 	/** Draws again what a drawing drawn anew has lost. */
 	redraw(): void {
 		this.prepare();
-		for (const g of groupsOf(this.id)) g.classList.add("is-moving");
-		shifts.shift(this.#family, this.shift);
+		this.#moving(true);
+		shifts.shift(this.#family, this.change.shift);
 		this.onSwap();
 	}
 
-	#move(): Move {
-		return { fitting: this.id, ...this.shift, turn: this.turn, snap: this.snap };
+	#moves(): Move[] {
+		const { shift, turn, snap, pulls } = this.change;
+		return this.ids.map((fitting) => ({ fitting, ...shift, turn, snap, ...(pulls.length > 0 && { stretch: pulls }) }));
 	}
 
-	/** What the kit says is fouled, the fitting itself included. */
-	#predicted(shift: Shift): string[] {
-		const found = this.trial?.at(shift);
-		return found && (found.outside || found.fouled.length > 0) ? [...found.fouled, this.id] : [];
+	/** What the kit says is fouled, the fittings themselves included. */
+	#predicted({ shift, turn, pulls }: Change): string[] {
+		const own = this.trial?.own;
+		const other = own && pulls.length > 0 ? stretched(own, pulls) : own && turn !== 0 ? turned(own, turn) : undefined;
+		const found = this.trial?.at(shift, other);
+		return found && (found.outside || found.fouled.length > 0) ? [...found.fouled, ...this.ids] : [];
+	}
+
+	#moving(is: boolean): void {
+		for (const id of this.ids) for (const g of groupsOf(id)) g.classList.toggle("is-moving", is);
 	}
 
 	// Where the server's answer and the prediction differ, the answer wins: until the next one the prediction is taken with that difference.
 	#answer(preview: Preview, asked: Asked): void {
 		strip.show(preview);
 		speak(strip.inShort(preview));
-		const predicted = this.#predicted(asked.moves[0] ?? this.shift);
+		const first = asked.moves[0];
+		const predicted = this.#predicted(first ? { ...first, shift: first, pulls: first.stretch ?? [] } : this.change);
 		this.#missed = preview.fouls.filter((id) => !predicted.includes(id));
 		this.#mistaken = predicted.filter((id) => !preview.fouls.includes(id));
-		this.#mark(this.#corrected(this.#predicted(this.shift)));
+		this.#mark(this.#corrected(this.#predicted(this.change)));
 	}
 
 	#corrected(predicted: readonly string[]): string[] {
@@ -139,7 +155,7 @@ export class Motion {
 		if (underWay === this) underWay = undefined;
 		this.#previews.stop();
 		this.#mark([]);
-		for (const g of groupsOf(this.id)) g.classList.remove("is-moving");
+		this.#moving(false);
 	}
 }
 

@@ -15,6 +15,39 @@ const closest = 12; // times nearer than the whole
 let home: Rect | undefined; // the one view that is shown unzoomed on a phone; none is the whole sheet
 let shown: Rect | undefined; // none is home
 
+const watchers = new Set<() => void>();
+
+/** Hears when another part of the sheet is shown. */
+export function whenShown(then: () => void): void {
+	watchers.add(then);
+}
+
+let hand = false;
+
+/** Whether the next drag moves the paper, whatever lies under it: while the space bar is held. */
+export const held = (): boolean => hand;
+
+let movedByHand = false;
+
+export function hold(is: boolean): void {
+	hand = is;
+	movedByHand = false;
+	sheet()?.classList.toggle("is-held", is);
+}
+
+/** Ends that; whether the paper was moved meanwhile. */
+export function letGo(): boolean {
+	const moved = movedByHand;
+	hold(false);
+	return moved;
+}
+
+/** A place of the window on the sheet. */
+export function onPaper(clientX: number, clientY: number): { x: number; y: number } {
+	const matrix = drawing()?.getScreenCTM();
+	return matrix ? new DOMPoint(clientX, clientY).matrixTransform(matrix.inverse()) : { x: 0, y: 0 };
+}
+
 /** How many times nearer the drawing is than unzoomed. */
 export const nearness = (): number => (shown ? frame().width / shown.width : 1);
 
@@ -39,6 +72,7 @@ export function zoom(times: number, clientX: number, clientY: number): boolean {
 export function pan(x: number, y: number): void {
 	const from = shown ?? frame();
 	const mm = pixel();
+	movedByHand = true;
 	show({ ...from, x: from.x - x * mm, y: from.y - y * mm });
 }
 
@@ -75,6 +109,7 @@ function apply(): void {
 	const r = shown ?? frame();
 	drawing()?.setAttribute("viewBox", [r.x, r.y, r.width, r.height].map((v) => v.toFixed(2)).join(" "));
 	sheet()?.classList.toggle("is-zoomed", nearness() > 1.001);
+	for (const then of watchers) then();
 }
 
 /** Remembers the sheet's own size and keeps the window through swaps. */

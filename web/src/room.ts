@@ -17,6 +17,11 @@ export class Room {
 		this.#slices = surfaces.map(slice).filter((s) => s.x.length > 1);
 	}
 
+	/** Whether anything is known of it. */
+	get known(): boolean {
+		return this.#slices.length > 0;
+	}
+
 	/** How far a shifted prism stands out of the room at worst [mm]; 0 or less when it is inside. */
 	excess(prism: Prism, s: Shift): number {
 		const first = this.#slices[0];

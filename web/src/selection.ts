@@ -1,24 +1,67 @@
-// Which fitting is selected: one at most, the same on the drawing and in the list.
+// Which fittings are chosen: one or several, the same on the drawing and in the list. The last one is what fields and handles mean.
 
 import { groupsOf, lineOf } from "./drawing";
 import * as kits from "./kits";
 import { afterSwap } from "./regions";
 
-let selected: string | undefined;
+let chosen: readonly string[] = [];
+let kept: readonly string[] = []; // of the keyboard's: these stay chosen while the focus goes on
 
-export const current = (): string | undefined => selected;
+const hearers = new Set<() => void>();
 
-export function select(id: string | undefined): void {
-	if (id !== selected) {
-		mark(selected, false);
-		selected = id;
-	}
-	mark(selected, true);
-	if (selected) void kits.bring();
+/** The fitting chosen last. */
+export const current = (): string | undefined => chosen.at(-1);
+
+/** All that is chosen, in the order of choosing. */
+export const all = (): readonly string[] => chosen;
+
+/** Hears of every change of what is chosen. */
+export function whenChosen(then: () => void): void {
+	hearers.add(then);
 }
 
-function mark(id: string | undefined, is: boolean): void {
-	if (!id) return;
+export function select(id: string | undefined): void {
+	kept = [];
+	choose(id ? [id] : []);
+}
+
+/** Chooses several. What stands in or upon another of them goes along with that one anyway, and is left out. */
+export function selectAll(ids: readonly string[]): void {
+	kept = [];
+	choose(outermost(ids));
+}
+
+/** Adds one to what is chosen, or takes it out. */
+export function toggle(id: string): void {
+	selectAll(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id]);
+}
+
+/** Keeps a fitting chosen while the focus goes on through the list, or lets it go; whether it is kept now. */
+export function keep(id: string): boolean {
+	kept = kept.includes(id) ? kept.filter((one) => one !== id) : [...kept, id];
+	choose([...kept.filter((one) => one !== id), id]);
+	return kept.includes(id);
+}
+
+function outermost(ids: readonly string[]): string[] {
+	const within = (id: string): boolean => {
+		for (let line = lineOf(id)?.parentElement?.closest<HTMLElement>("[data-fitting]"); line; line = line.parentElement?.closest<HTMLElement>("[data-fitting]")) {
+			if (ids.includes(line.dataset["fitting"]!)) return true;
+		}
+		return false;
+	};
+	return [...new Set(ids)].filter((id) => !within(id));
+}
+
+function choose(ids: readonly string[]): void {
+	for (const id of chosen) if (!ids.includes(id)) mark(id, false);
+	chosen = ids;
+	for (const id of chosen) mark(id, true);
+	if (chosen.length > 0) void kits.bring();
+	for (const then of hearers) then();
+}
+
+function mark(id: string, is: boolean): void {
 	for (const g of groupsOf(id)) g.classList.toggle("is-selected", is);
 	const line = lineOf(id);
 	line?.classList.toggle("is-selected", is);
@@ -32,11 +75,16 @@ function unfold(line: Element): void {
 	for (let fold = line.parentElement?.closest("details"); fold; fold = fold.parentElement?.closest("details")) fold.open = true;
 }
 
-/** Keeps the selection through swaps, and follows the focus in the list. */
+/** Keeps what is chosen through swaps, and follows the focus in the list. What was taken out is chosen no more. */
 export function begin(): void {
-	afterSwap(() => select(selected));
+	afterSwap((region) => {
+		const there = region === "fittings" ? chosen.filter((id) => lineOf(id)) : chosen;
+		choose(there);
+	});
 	document.addEventListener("focusin", (e) => {
-		const line = (e.target as Element).closest<HTMLElement>(".fittings [data-fitting]");
-		if (line) select(line.dataset["fitting"]);
+		const id = (e.target as Element).closest<HTMLElement>(".fittings [data-fitting]")?.dataset["fitting"];
+		if (!id || id === current()) return;
+		if (chosen.includes(id) && kept.length === 0) choose([...chosen.filter((one) => one !== id), id]);
+		else choose([...kept.filter((one) => one !== id), id]);
 	});
 }

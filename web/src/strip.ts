@@ -66,6 +66,14 @@ export function refuse(message: string): void {
 	markHeadline(undefined);
 }
 
+/** Says something that is neither a change nor a refusal. */
+export function tell(message: string): void {
+	turn("known");
+	sentence.textContent = message;
+	list.replaceChildren();
+	markHeadline(undefined);
+}
+
 export function clear(): void {
 	turn("hidden");
 	sentence.textContent = "";

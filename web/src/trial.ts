@@ -1,4 +1,4 @@
-// A trial of one fitting, with all it carries, somewhere else: what would it foul?
+// A trial of some fittings, with all they carry, somewhere else or in another shape: what would they foul?
 //
 // Whatever overlaps already where the fitting stands is known to the server and may be meant so (a
 // cushion that gives, a bed that slides into its bench): a trial reports only what gets deeper.
@@ -30,8 +30,11 @@ interface Body {
 }
 
 export class Trial {
+	readonly ids: readonly string[];
+	readonly own: KitFitting | undefined; // the fitting on its way, where it is but one
 	readonly family: ReadonlySet<string>;
 	readonly carried: boolean; // it stands in or upon another
+	readonly where: string;
 	readonly box: Bounds;
 	readonly prisms: readonly Prism[];
 	readonly room: Room;
@@ -41,35 +44,50 @@ export class Trial {
 	readonly #host: KitFitting | undefined;
 	readonly #before = new Map<string, number>(); // overlap where it stands, by fitting
 	readonly #outBefore: number;
+	#around: readonly Bounds[] | undefined;
 
-	constructor(kit: Kit, id: string) {
-		this.family = family(kit, id);
-		const line = carriers(kit, id);
-		const own = kit.fittings.find((f) => f.id === id);
-		this.carried = line.length > 0;
+	constructor(readonly kit: Kit, names: string | readonly string[]) {
+		const ids = typeof names === "string" ? [names] : names;
+		const id = ids[0] ?? "";
+		this.family = family(kit, ids);
+		const line = ids.length === 1 ? carriers(kit, id) : [];
+		const own = ids.length === 1 ? kit.fittings.find((f) => f.id === id) : undefined;
+		this.own = own;
+		this.ids = ids;
+		this.carried = ids.some((one) => carriers(kit, one).length > 0);
 		this.#host = own?.in ? line[0] : undefined;
 		const around = new Set(own?.in ? line.map((f) => f.id) : []);
 		this.#moving = kit.fittings.filter((f) => this.family.has(f.id)).map(body);
 		this.#others = kit.fittings.filter((f) => !this.family.has(f.id) && !around.has(f.id)).map(body);
-		this.box = own ? { min: own.min, max: own.max } : join(this.#moving.map((b) => b.box));
-		this.prisms = own?.prisms ?? [];
+		const chosen = kit.fittings.filter((f) => ids.includes(f.id));
+		this.box = join((chosen.length > 0 ? chosen : kit.fittings.filter((f) => this.family.has(f.id))).map((f) => ({ min: f.min, max: f.max })));
+		this.prisms = chosen.flatMap((f) => f.prisms);
+		this.where = chosen[0]?.where ?? "";
 		this.room = new Room(kit.surfaces ?? []);
-		this.faces = facesOf(kit, this.family, own?.carrier);
-		for (const other of this.#others) this.#before.set(other.id, this.#depth(other, still));
-		this.#outBefore = this.#excess(still);
+		this.faces = facesOf(kit, this.family, kit.fittings.find((f) => f.id === id)?.carrier);
+		for (const other of this.#others) this.#before.set(other.id, this.#depth(other, still, this.#moving));
+		this.#outBefore = this.#excess(still, this.#moving);
 	}
 
-	at(shift: Shift): Found {
+	/** What would be in the way with all of it shifted; own is the one fitting in another shape. */
+	at(shift: Shift, own?: KitFitting): Found {
+		const moving = own ? this.#moving.map((b) => (b.id === own.id ? body(own) : b)) : this.#moving;
+		const box = own ? { min: own.min, max: own.max } : this.box;
 		const fouled = this.#others
-			.filter((other) => this.#depth(other, shift) > this.#before.get(other.id)! + slack)
+			.filter((other) => this.#depth(other, shift, moving) > this.#before.get(other.id)! + slack)
 			.map((other) => other.id);
-		if (this.#host && leaves(this.box, this.#host, shift)) fouled.push(this.#host.id);
-		return { fouled, outside: this.#excess(shift) > Math.max(0, this.#outBefore) + slackAtSurfaces };
+		if (this.#host && leaves(box, this.#host, shift)) fouled.push(this.#host.id);
+		return { fouled, outside: this.#excess(shift, moving) > Math.max(0, this.#outBefore) + slackAtSurfaces };
 	}
 
-	#depth(other: Body, shift: Shift): number {
+	/** The boxes of what stands around, in the same part of the van. */
+	get around(): readonly Bounds[] {
+		return (this.#around ??= this.#others.filter((b) => b.where === this.where).map((b) => b.box));
+	}
+
+	#depth(other: Body, shift: Shift, moving: readonly Body[]): number {
 		let deepest = 0;
-		for (const mine of this.#moving) {
+		for (const mine of moving) {
 			if (mine.where !== other.where || !meets(mine.box, other.box, shift)) continue;
 			mine.prisms.forEach((p, i) => {
 				other.prisms.forEach((q, j) => {
@@ -81,9 +99,9 @@ export class Trial {
 		return deepest;
 	}
 
-	#excess(shift: Shift): number {
+	#excess(shift: Shift, moving: readonly Body[]): number {
 		let worst = -Infinity;
-		for (const mine of this.#moving) {
+		for (const mine of moving) {
 			if (mine.where === "") for (const p of mine.prisms) worst = Math.max(worst, this.room.excess(p, shift));
 		}
 		return worst;

@@ -2,6 +2,7 @@
 
 import type { Shift } from "./geometry";
 import type { Axis } from "./kit";
+import type { Pull } from "./shape";
 
 /** The faces that a fitting is laid against, by axis, as the kit names them. */
 export type Faces = Readonly<Partial<Record<Axis, string>>>;
@@ -11,12 +12,14 @@ export interface Move extends Shift {
 	readonly fitting: string;
 	readonly turn: number;
 	readonly snap: Faces;
+	readonly stretch?: readonly Pull[];
 }
 
 export interface Saved {
 	readonly revision: number;
 	readonly mark: string; // how a form names it
 	readonly sentence: string;
+	readonly made?: readonly string[] | null; // fittings that are new
 }
 
 export interface Figure {

@@ -3,14 +3,17 @@ import { test } from "node:test";
 import type { Shift } from "../src/geometry";
 import { carriers, family, type Kit, type KitFitting } from "../src/kit";
 import { Room } from "../src/room";
-import { snap } from "../src/snap";
+import { between, linedUp, spacedOut } from "../src/arrange";
+import { gapsOf, moved } from "../src/gaps";
+import { stretched, turned } from "../src/shape";
+import { snap, snapFace } from "../src/snap";
 import { Trial } from "../src/trial";
 
 type Corners = [number, number, number, number, number, number];
 
 const fitting = (id: string, [x0, x1, y0, y1, z0, z1]: Corners, more: Partial<KitFitting> = {}): KitFitting => ({
 	id, min: [x0, y0, z0], max: [x1, y1, z1],
-	prisms: [{ outline: [[x0, y0], [x1, y0], [x1, y1], [x0, y1]], low: z0, high: z1 }], ...more,
+	prisms: [{ outline: [[x0, y0], [x1, y0], [x1, y1], [x0, y1]], low: z0, high: z1 }], holds: ["low", "low", "low"], ...more,
 });
 
 // A room 3 m long and 1.8 m wide, narrowing to 1.4 m at its last height; a bench with a cushion on it and a battery in it; a galley.
@@ -33,18 +36,20 @@ const kit: Kit = {
 		{ axis: "y", at: 400, face: "galley.left" }, { axis: "z", at: 900, face: "galley.top" },
 		{ axis: "x", at: 1000, face: "bench.front" }, { axis: "x", at: 2000, face: "bench.rear" },
 	],
+	ribs: [{ id: "r2", x: 2600, half: 25, on: "right" }, { id: "b1", x: 1230, half: 30, on: "roof" }],
+	least: 50,
 };
 
 const by = (dx: number, dy = 0, dz = 0): Shift => ({ dx, dy, dz });
 
 test("what a fitting carries goes with it, at any depth", () => {
-	assert.deepEqual([...family(kit, "bench")].sort(), ["battery", "bench", "cushion", "pillow"]);
+	assert.deepEqual([...family(kit, ["bench"])].sort(), ["battery", "bench", "cushion", "pillow"]);
 	assert.deepEqual(carriers(kit, "pillow").map((f) => f.id), ["cushion", "bench"]);
 });
 
 test("a ring of carriers ends", () => {
 	const ring: Kit = { ...kit, fittings: [fitting("a", [0, 1, 0, 1, 0, 1], { carrier: "b" }), fitting("b", [0, 1, 0, 1, 0, 1], { carrier: "a" })] };
-	assert.deepEqual([...family(ring, "a")], ["a", "b"]);
+	assert.deepEqual([...family(ring, ["a"])], ["a", "b"]);
 	assert.deepEqual(carriers(ring, "a").map((f) => f.id), ["b", "a"]);
 });
 
@@ -99,16 +104,77 @@ test("a bump in the side that no corner meets is seen", () => {
 	assert.equal(room.excess(board, by(0)), 50);
 });
 
-test("faces within reach catch, others leave whole steps of 5 mm", () => {
+test("faces within reach catch, others leave whole centimetres", () => {
 	const trial = new Trial(kit, "bench");
 	const at = (dx: number) => snap(trial, by(dx), ["x"], 15);
-	assert.deepEqual(at(-91), { shift: by(-100), caught: [{ axis: "x", at: 900, face: "galley.rear", against: true }] });
-	assert.deepEqual(at(992), { shift: by(1000), caught: [{ axis: "x", at: 3000, face: "rear", against: true }] });
-	assert.deepEqual(at(317.2), { shift: by(315), caught: [] });
-	assert.deepEqual(at(-794), { shift: by(-800), caught: [{ axis: "x", at: 200, face: "galley.front", against: false }] }); // in line only
+	assert.deepEqual(at(-91), { shift: by(-100), caught: [{ axis: "x", at: 900, says: "galley.rear", against: true, rule: "galley.rear" }] });
+	assert.deepEqual(at(992), { shift: by(1000), caught: [{ axis: "x", at: 3000, says: "rear", against: true, rule: "rear" }] });
+	assert.deepEqual(at(317.2), { shift: by(320), caught: [] });
+	assert.deepEqual(at(-794), { shift: by(-800), caught: [{ axis: "x", at: 200, says: "galley.front", against: false, rule: "from galley.front" }] }); // flush
 	assert.deepEqual(at(-790), { shift: by(-790), caught: [] });
-	assert.deepEqual(at(1995), { shift: by(1995), caught: [] }); // nothing stands beyond the rear
+	assert.deepEqual(at(1995), { shift: by(2000), caught: [] }); // nothing stands beyond the rear
 	assert.deepEqual(at(3), { shift: by(0), caught: [] }); // where it came from
+});
+
+test("ribs of its own side catch its faces and its middle, bows only what hangs high", () => {
+	const at = (dx: number) => snap(new Trial(kit, "bench"), by(dx), ["x"], 15);
+	assert.deepEqual(at(597), { shift: by(600), caught: [{ axis: "x", at: 2600, says: "rib r2", against: false }] });
+	assert.deepEqual(at(1104), { shift: by(1100), caught: [{ axis: "x", at: 2600, says: "rib r2", against: false }] });
+	assert.deepEqual(at(226), { shift: by(230), caught: [] }); // the bow is above it
+});
+
+test("the middle of the van catches the middle of what stands by itself", () => {
+	assert.deepEqual(snap(new Trial(kit, "bench"), by(600, -636), ["y"], 15).caught, [{ axis: "y", at: 0, says: "middle of the van", against: false, rule: "mid 0" }]);
+	assert.deepEqual(snap(new Trial(kit, "cushion"), by(600, -636), ["y"], 15).caught, []);
+});
+
+test("several go together: one box about them, and neither is in the other's way", () => {
+	const trial = new Trial(kit, ["bench", "galley"]);
+	assert.deepEqual([trial.box.min, trial.box.max], [[200, 400, 0], [2000, 880, 900]]);
+	assert.deepEqual(trial.at(by(-150)), { fouled: [], outside: false });
+	assert.equal(trial.at(by(-350)).outside, true);
+});
+
+test("a face is stretched to a neighbour, to a rib, to whole centimetres of size, and no smaller than can be held", () => {
+	const trial = new Trial(kit, "bench");
+	const pull = (face: "front" | "rear" | "left", by: number, free = false) => snapFace(trial, trial.own!, face, by, 15, free);
+	assert.deepEqual(pull("front", -93), { pull: { face: "front", by: -100 }, caught: { axis: "x", at: 900, says: "galley.rear", against: true } });
+	assert.deepEqual(pull("rear", 594), { pull: { face: "rear", by: 600 }, caught: { axis: "x", at: 2600, says: "rib r2", against: false } });
+	assert.deepEqual(pull("left", -43.3), { pull: { face: "left", by: -40 } });
+	assert.deepEqual(pull("left", -43.3, true), { pull: { face: "left", by: -43 } });
+	assert.deepEqual(pull("left", 470), { pull: { face: "left", by: 430 } }); // 50 are left
+	const ends = { ...kit, fittings: kit.fittings.map((f) => (f.id === "bench" ? { ...f, holds: ["ends", "low", "low"] as const } : f)) };
+	const between = new Trial(ends, "bench");
+	assert.deepEqual(snapFace(between, between.own!, "front", -93, 15, false).pull, { face: "front", by: -100, to: "galley.rear" });
+});
+
+test("stretched and turned shapes are tried as they would be", () => {
+	const trial = new Trial(kit, "bench");
+	const own = trial.own!;
+	assert.deepEqual(trial.at(by(0), stretched(own, [{ face: "front", by: -150 }])).fouled, ["galley"]);
+	assert.deepEqual(trial.at(by(0), stretched(own, [{ face: "front", by: -90 }])).fouled, []);
+	const quarter = turned(own, 90); // 1000 x 480 becomes 480 x 1000, its low corner stays
+	for (const [i, want] of [1000, 400, 0].entries()) assert.ok(Math.abs(quarter.min[i]! - want) < 1e-6, `${quarter.min}`);
+	for (const [i, want] of [1480, 1400, 450].entries()) assert.ok(Math.abs(quarter.max[i]! - want) < 1e-6, `${quarter.max}`);
+	assert.equal(trial.at(by(0), quarter).outside, true);
+	const middle = stretched({ ...own, holds: ["middle", "low", "low"] }, [{ face: "rear", by: 30 }]);
+	assert.deepEqual([middle.min[0], middle.max[0]], [970, 2030]);
+});
+
+test("gaps are to the next thing on each side, or to the room", () => {
+	const trial = new Trial(kit, "bench");
+	const gaps = gapsOf(trial, moved(trial.box, by(50)), ["x", "y"]).map((g) => [g.axis, Math.round(g.to - g.from)]);
+	assert.deepEqual(gaps, [["x", -150], ["x", 950], ["y", -1300], ["y", 20]]);
+});
+
+test("several are lined up by faces and middles, and spaced out evenly", () => {
+	const three = [fitting("a", [0, 100, 0, 100, 0, 50]), fitting("b", [150, 350, 20, 60, 0, 50]), fitting("c", [900, 1000, -40, 0, 10, 50])];
+	const dy = (m: Map<string, Shift>) => ["a", "b", "c"].map((id) => m.get(id)?.dy);
+	assert.deepEqual(dy(linedUp(three, { axis: "y", at: "low" })), [-40, -60, 0]);
+	assert.deepEqual(dy(linedUp(three, { axis: "y", at: "middle" })), [-20, -10, 50]);
+	assert.deepEqual([...spacedOut(three, "x")].map(([id, s]) => [id, s.dx]), [["a", 0], ["b", 250], ["c", 0]]);
+	assert.deepEqual(between(three[0]!, three[2]!), [800, 0, 0]);
+	assert.equal(spacedOut(three.slice(1), "x").size, 0);
 });
 
 test("what stands in another, and what is narrow, is nothing to stand against", () => {
@@ -123,7 +189,7 @@ test("what stands in another, and what is narrow, is nothing to stand against", 
 test("the side of the room catches at the place the fitting is dragged to", () => {
 	const { shift, caught } = snap(new Trial(kit, "bench"), by(200, 12), ["x", "y"], 15);
 	assert.deepEqual(shift, by(200, 20));
-	assert.deepEqual(caught, [{ axis: "y", at: 900, face: "right", against: true }]);
+	assert.deepEqual(caught, [{ axis: "y", at: 900, says: "right", against: true, rule: "right" }]);
 });
 
 test("a van of 200 fittings is tried in well under a frame", () => {
