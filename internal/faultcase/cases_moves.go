@@ -22,5 +22,22 @@ var movesCases = []Case{
 			"lamp": {"make": "shelf", "at": {"x": 1630, "y": 200, "z": 790}, "size": {"x": 40, "y": 40, "z": 60}, "mass": 0.5}},
 			"modes": {"night": {"take": {"board": "round"}}}}`,
 		Finds: []string{"fault fit.moves /fittings/board in night"},
+	}, {
+		Name:  "The bed is pulled out until its slats hardly hold",
+		Patch: `{"fittings": {"bed": {"moves": {"out": {"by": 625}}}}}`,
+		Finds: []string{"close fit.pull-out /fittings/bed in night"},
+	}, {
+		Name:  "The bed is pulled out farther than it is deep",
+		Patch: `{"fittings": {"bed": {"moves": {"out": {"by": 660}}}}}`,
+		Finds: []string{"fault fit.pull-out /fittings/bed in night"},
+	}, {
+		Name:  "A tray stands where a leg of the bed should",
+		Patch: `{"fittings": {"tray": {"make": "box", "at": {"x": 1030, "y": -320}, "size": {"x": 200, "y": 200, "z": 150}, "mass": 0.5}}}`,
+		Finds: []string{"close fit.pull-out.leg /fittings/bed in night"},
+	}, {
+		Name: "A drawer slides out at the rear, higher than the door",
+		Patch: `{"fittings": {"tray": {"make": "drawer", "at": {"x": 1900, "y": "mid 0", "z": 1560}, "size": {"x": 900, "y": 400, "z": 120}, "mass": 4,
+			"moves": {"out": {"slide": "x", "by": 800}}, "positions": {"out": {"out": "full"}}}}, "modes": {"load": {"take": {"tray": "out"}, "open": ["rear"]}}}`,
+		Finds: []string{"fault fit.through /fittings/tray in load"},
 	},
 }

@@ -30,6 +30,8 @@ func Work(in Inputs) Result {
 	w.fouls()
 	w.opens()
 	w.unfold()
+	w.pullOuts()
+	w.through()
 	w.beds()
 	w.heads()
 	w.walkway()

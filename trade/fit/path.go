@@ -61,6 +61,10 @@ func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 		return b.MaxX - r.Rear()
 	case solid.Floor:
 		return r.Floor() - b.MinZ
+	case solid.Roof:
+		if b.MaxZ <= w.lowRoof()-roofMargin {
+			return 0
+		}
 	}
 	most := 0.0
 	for _, x := range [3]float64{b.MinX, (b.MinX + b.MaxX) / 2, b.MaxX} {
@@ -70,7 +74,8 @@ func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 		case solid.Right:
 			most = max(most, b.MaxY-r.Right(x, b.MinZ), b.MaxY-r.Right(x, b.MaxZ))
 		case solid.Roof:
-			most = max(most, b.MaxZ-r.Roof(x, b.MinY), b.MaxZ-r.Roof(x, b.MaxY))
+			low, high := r.Left(x, b.MaxZ), r.Right(x, b.MaxZ) // what stands out of a side is that side's matter
+			most = max(most, b.MaxZ-r.Roof(x, min(max(b.MinY, low), high)), b.MaxZ-r.Roof(x, min(max(b.MaxY, low), high)))
 		}
 	}
 	return most
