@@ -21,11 +21,12 @@ const (
 	cushioned       = 50          // what a seat without slats may be higher
 	slumped         = 35          // sitting slumped is lower by this
 	lowest, highest = 60.0, 130.0 // of a low seat beneath its slats
+	overlap         = 40          // of the slats of a bed that is pulled out
 	narrows         = 0.94        // share of that width that is left at the rear doors
 )
 
 // measures are the words that an arrangement may use for lengths that follow from the sleepers.
-type measures struct{ long, wide, broad, solo, pull, bunk, half, low, seat quantity.Length }
+type measures struct{ long, wide, broad, solo, deep, pull, bunk, half, low, seat quantity.Length }
 
 // measure works the words out. A bed for several is as wide as the first two need side by side.
 func (a Answers) measure() measures {
@@ -48,7 +49,8 @@ func (a Answers) measure() measures {
 		m.wide = min(m.wide, 2*m.half)
 	}
 	m.broad = max(m.wide, leastBroad)
-	m.pull = max(m.wide-m.solo, 0)
+	m.deep = max(m.solo, upToFive((m.wide+overlap)/2))
+	m.pull = max(m.wide-m.deep, 0)
 	m.low = a.lowSeat()
 	m.seat = m.low + cushioned
 	if m.bunk == 0 {
@@ -85,7 +87,7 @@ func upToFive(l quantity.Length) quantity.Length { return quantity.Length(5 * ma
 
 // put writes the measures where an arrangement has their words.
 func (m measures) put(n *tree.Node) *tree.Node {
-	words := strings.NewReplacer("$long", m.long.String(), "$wide", m.wide.String(), "$broad", m.broad.String(), "$solo", m.solo.String(),
+	words := strings.NewReplacer("$long", m.long.String(), "$wide", m.wide.String(), "$broad", m.broad.String(), "$solo", m.solo.String(), "$deep", m.deep.String(),
 		"$pull", m.pull.String(), "$bunk", m.bunk.String(), "$half", m.half.String(), "$low", m.low.String(), "$seat", m.seat.String())
 	return eachScalar(n, words.Replace)
 }

@@ -132,6 +132,9 @@ func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64) (meeting
 		if f := w.in.Fittings[i]; i == p.Fitting || f.In || f.Aside || !s.Box.Meets(b) || w.belong(i, p.Fitting) {
 			continue
 		}
+		if p.Kind == "lid" && w.liesOn(i, s, mode.Standings[p.Fitting].Box.MaxZ) {
+			continue
+		}
 		if hit := w.meets(path, i, s); hit.Depth > deepest.way.Depth {
 			deepest = meeting{fitting: i, way: hit}
 		}
@@ -140,6 +143,13 @@ func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64) (meeting
 		return deepest, true
 	}
 	return w.leavesRoom(mode, p.Opened(way, share), p.Opened(way, 0))
+}
+
+// liesOn says whether a fitting lies on a lid for people to sit or lie on: it is taken off first. liesThick is the most that slats and cushions are.
+func (w *worker) liesOn(i int, s *Standing, top float64) bool {
+	const liesThick = 200
+	f := w.in.Fittings[i]
+	return (f.Rests || f.Gives > 0) && s.Box.MinZ >= top-touching && s.Box.MaxZ <= top+liesThick
 }
 
 // onLid is what stands on a lid and is not made to be lifted off it.
