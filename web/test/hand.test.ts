@@ -120,8 +120,8 @@ timed("at most a sentence a second is spoken, and what was overtaken is not", ()
 });
 
 test("a bulletin says its revision; anything else is no news", () => {
-	assert.deepEqual(read(`{"revision": 214, "stages": ["weight"]}`), { revision: 214, stages: ["weight"] });
-	assert.deepEqual(read(`{"revision": 3}`), { revision: 3, stages: [] });
+	assert.deepEqual(read(`{"revision": 214, "stages": ["weight"]}`), { revision: 214, stages: ["weight"], run: "" });
+	assert.deepEqual(read(`{"revision": 3}`), { revision: 3, stages: [], run: "" });
 	assert.equal(read("still here"), undefined);
 	assert.equal(read(`{"stages": []}`), undefined);
 });
