@@ -20,7 +20,8 @@ const (
 	PenDuct      Pen = "duct"      // warm air
 	PenPerson    Pen = "person"    // people to scale
 	PenAttention Pen = "attention" // what needs attention
-	PenGhost     Pen = "ghost"     // swept space, where it was, where it folds to
+	PenGhost     Pen = "ghost"     // where it was, where it folds to
+	PenSweep     Pen = "sweep"     // the space that moving things pass through
 	PenDimension Pen = "dimension" // dimension and extension lines
 	PenLeader    Pen = "leader"    // from a flag to its place
 	PenHatch     Pen = "hatch"     // hatching
@@ -32,7 +33,7 @@ const (
 // Pens lists every pen in the order of the stylesheet.
 var Pens = [...]Pen{
 	PenCut, PenOutline, PenFine, PenHidden, PenCentre, PenRib, PenWater, PenWaste, PenGas, PenCable, PenDuct,
-	PenPerson, PenAttention, PenGhost, PenDimension, PenLeader, PenHatch, PenHairline, PenBorder, PenEdge,
+	PenPerson, PenAttention, PenGhost, PenSweep, PenDimension, PenLeader, PenHatch, PenHairline, PenBorder, PenEdge,
 }
 
 // Nib is what a pen lays down: width and dashes in millimetres, colour by token.
@@ -74,6 +75,8 @@ func (p Pen) Nib() Nib {
 		return Nib{0.5, nil, TokenLead}
 	case PenGhost:
 		return Nib{0.18, []float64{1.2, 1}, TokenQuiet}
+	case PenSweep:
+		return Nib{0.25, []float64{2.4, 1}, TokenGood}
 	case PenHatch:
 		return Nib{0.13, nil, TokenQuiet}
 	case PenHairline:

@@ -12,11 +12,12 @@ func (d *drawing) plan() draw.Group {
 	taken := d.peopleIn(Plan)
 	g := d.group(Plan, "plan", d.bodyPlan())
 	g.Marks = append(g.Marks, d.openingsPlan()...)
-	g = d.pile(g, Plan, all, d.hiddenArches())
+	g = d.pile(g.With(d.underPlan()...), Plan, all, d.hiddenArches())
 	doors := d.doorNames(&taken)
+	over := d.overPlan(&taken)
 	names, nameless := d.captions(Plan, all, &taken)
 	g = g.With(names...).With(doors...).With(d.letters(nameless, taken)...)
-	return g.With(d.planMeasures(all)...)
+	return g.With(over...).With(d.planMeasures(all)...)
 }
 
 // side is the long section.
@@ -27,7 +28,7 @@ func (d *drawing) side() draw.Group {
 	g.Marks = append(g.Marks, d.openingsSide()...)
 	g = d.pile(g, Side, all)
 	names, _ := d.captions(Side, all, &taken)
-	return g.With(names...).With(d.sideMeasures()...)
+	return g.With(names...).With(d.overSide()...).With(d.sideMeasures()...)
 }
 
 // cross is the cross-section.

@@ -27,6 +27,7 @@ type View struct {
 	Only     string    // plan, side or cross alone, for a phone; empty is all three
 	Cut      float64   // x at which the cross-section is cut [mm]; 0 chooses where most is to be seen
 	Revision string    // for the title block, such as "214, 25 November"
+	Show     Overlay   // laid over the things; empty is nothing
 }
 
 // Page is the size of the drawing inside a page, Phone the width of a single view on a phone [mm].

@@ -11,6 +11,7 @@ import (
 type Result struct {
 	Figures  []working.Figure
 	Findings []finding.Finding
+	Opens    []Opens // of every lid, door and drawer, by day
 	Floors   []Floor // the walkable floor by day and by night, for a drawing
 	Ways     []Way   // the widest ways from every door, by day and by night
 	Memory   *Memory // for the next working-out

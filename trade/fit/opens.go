@@ -16,9 +16,17 @@ const (
 
 var opensSource = finding.Source{Text: "the space that the part passes through, in this build; how far is far enough is common practice", Sure: finding.Practice}
 
+// Opens is how far a part opens by day, hung in the better of its ways.
+type Opens struct {
+	Part  int // in Inputs.Parts
+	Way   int
+	Share float64
+}
+
 // opened is how far a part opens in a mode, what it meets there, and what bars it from opening wholly.
 type opened struct {
 	share       float64
+	way         int // in which of its ways it is hung
 	meets, bars meeting
 	mode        string
 }
@@ -37,6 +45,7 @@ func (w *worker) opens() {
 			Label: w.partName(part), Value: best.share * 100, Unit: "%", Sum: "by day " + percent(day.share),
 			From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[part.Fitting].ID)},
 		})
+		w.result.Opens = append(w.result.Opens, Opens{Part: p, Way: day.way, Share: day.share})
 		if best.share < opensWell {
 			shut++
 		}
@@ -82,7 +91,7 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 		}
 	}
 	if best.share < 0 { // it is never where it rests
-		return opened{share: 1}, opened{share: 1}
+		return opened{share: 1}, opened{share: 1, mode: "day"}
 	}
 	return best, day
 }
@@ -103,7 +112,7 @@ func (w *worker) opening(mode *Mode, p *Part) opened {
 
 // openingHung halves the share that is in doubt, a few times.
 func (w *worker) openingHung(mode *Mode, p *Part, way int) opened {
-	free := opened{share: 1, mode: mode.Name}
+	free := opened{share: 1, way: way, mode: mode.Name}
 	met, barred := w.partMeets(mode, p, way, 1)
 	if !barred {
 		return free
@@ -117,7 +126,7 @@ func (w *worker) openingHung(mode *Mode, p *Part, way int) opened {
 			low = mid
 		}
 	}
-	return opened{low, met, bars, mode.Name}
+	return opened{low, way, met, bars, mode.Name}
 }
 
 // partMeets is what a part runs into when it is opened so far.

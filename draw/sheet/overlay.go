@@ -1,0 +1,225 @@
+package sheet
+
+import (
+	"math"
+	"slices"
+
+	"tumblehome/catalogue/people"
+	"tumblehome/draw"
+	"tumblehome/solve/solid"
+	"tumblehome/trade/fit"
+)
+
+// Overlay names what is laid over the things of a drawing.
+type Overlay string
+
+// The overlays.
+const (
+	NoOverlay Overlay = ""
+	Moves     Overlay = "moves"    // the space that folding things, lids, doors and drawers pass through
+	Way       Overlay = "way"      // the floor on which one can walk, and where it is narrowest
+	Upright   Overlay = "headroom" // where one can stand upright
+)
+
+// Overlays are all of them.
+var Overlays = []Overlay{Moves, Way, Upright}
+
+// underPlan is what an overlay lays on the floor, under all that stands there.
+func (d *drawing) underPlan() []draw.Mark {
+	f := d.floorOf()
+	if f == nil {
+		return nil
+	}
+	s := sketch{view: d.views[Plan]}
+	switch d.Show {
+	case Way:
+		s.area(draw.NoPen, draw.FillWash, cellRuns(f, func(c int) bool { return f.Free[c] })...)
+	case Upright:
+		tall, short := d.statures()
+		s.area(draw.NoPen, draw.FillTone, cellRuns(f, d.stands(f, short))...)
+		s.area(draw.NoPen, draw.FillWash, cellRuns(f, d.stands(f, tall))...)
+	default:
+		return nil
+	}
+	return []draw.Mark{s.group("plan-floor", "overlay", "the floor", nil)}
+}
+
+// overPlan is the overlay as seen from above. What its lettering takes up is added to taken.
+func (d *drawing) overPlan(taken *[]draw.Rect) []draw.Mark {
+	switch d.Show {
+	case Moves:
+		return d.sweeps("plan-moves", Plan, func(s solid.Solid) [][]place { return silhouette(fromAbove(s)) })
+	case Way:
+		return d.wayOver(taken)
+	case Upright:
+		return d.uprightOver(taken)
+	}
+	return nil
+}
+
+// overSide is the overlay as seen from the side.
+func (d *drawing) overSide() []draw.Mark {
+	if d.Show == Moves {
+		return d.sweeps("side-moves", Side, func(s solid.Solid) [][]place { return silhouette(fromSide(s)) })
+	}
+	return nil
+}
+
+// sweeps are the outlines of the space that everything passes through in the mode: what it folds out, and by day what opens.
+func (d *drawing) sweeps(id, view string, outline func(solid.Solid) [][]place) []draw.Mark {
+	s := sketch{view: d.views[view]}
+	mode := d.standings()
+	if mode == nil {
+		return nil
+	}
+	for _, m := range mode.Movers {
+		if d.seen(m.Fitting) && len(m.Path) > 0 {
+			s.area(draw.PenSweep, draw.NoFill, outline(m.Path)...)
+		}
+	}
+	if d.Mode != "drive" && d.Mode != Today {
+		for _, o := range d.r.Fit.Opens {
+			p := &d.r.Places.Parts[o.Part]
+			if at := &mode.All[p.Fitting]; !at.Moved && d.seen(p.Fitting) {
+				s.area(draw.PenSweep, draw.NoFill, outline(p.Swept(o.Way, o.Share))...)
+			}
+		}
+	}
+	if len(s.marks) == 0 {
+		return nil
+	}
+	return []draw.Mark{s.group(id, "overlay", "what moves", nil)}
+}
+
+// seen says whether a fitting is drawn at all.
+func (d *drawing) seen(fitting int) bool {
+	_, drawn := d.index[d.r.Places.Rest[fitting].ID]
+	return drawn
+}
+
+// floorOf is the walkable floor of the mode, or of the day where the mode has none.
+func (d *drawing) floorOf() *fit.Floor {
+	var day *fit.Floor
+	for i := range d.r.Fit.Floors {
+		switch f := &d.r.Fit.Floors[i]; f.Mode {
+		case d.Mode:
+			return f
+		case "day":
+			day = f
+		}
+	}
+	return day
+}
+
+// wayOver marks the narrowest place of the way in, as wide as it is.
+func (d *drawing) wayOver(taken *[]draw.Rect) []draw.Mark {
+	f := d.floorOf()
+	if f == nil {
+		return nil
+	}
+	w, found := narrowest(d.r.Fit.Ways, f.Mode)
+	if !found {
+		return nil
+	}
+	s := sketch{view: d.views[Plan]}
+	s.area(draw.PenSweep, draw.NoFill, ring(w.X, w.Y, w.Width/2))
+	s.text(over("narrowest "+fives(w.Width), s.view.At(w.X, w.Y), taken))
+	return []draw.Mark{s.group("plan-way", "overlay", "the way in", nil)}
+}
+
+// over is lettering that stands on top of everything, at a place or beside it where no other stands.
+func over(text string, at draw.Point, taken *[]draw.Rect) draw.Lettering {
+	l := draw.Lettering{Text: text, At: at, Anchor: draw.Middle, Level: draw.Midline, Strong: true, Ground: draw.FillPaper}
+	half, high := l.Width()/2, 2*draw.SizeSmall
+	for _, aside := range []draw.Point{{}, {X: -half}, {Y: -high}, {Y: high}, {X: -half, Y: -high}, {X: -half, Y: high}, {X: -2 * half}, {X: -3 * half}} {
+		l.At = at.Add(aside)
+		if b := l.Bounds(); !slices.ContainsFunc(*taken, b.Overlaps) {
+			break
+		}
+	}
+	*taken = append(*taken, l.Bounds())
+	return l
+}
+
+// fives is a length rounded to what a van is.
+func fives(v float64) string { return whole(math.Round(v/5) * 5) }
+
+// narrowest is the narrowest of the ways in a mode.
+func narrowest(ways []fit.Way, mode string) (fit.Way, bool) {
+	least, found := fit.Way{Width: math.Inf(1)}, false
+	for _, w := range ways {
+		if w.Mode == mode && w.Width > 0 && w.Width < least.Width {
+			least, found = w, true
+		}
+	}
+	return least, found
+}
+
+// uprightOver says how high it is where it is highest.
+func (d *drawing) uprightOver(taken *[]draw.Rect) []draw.Mark {
+	f := d.floorOf()
+	if f == nil {
+		return nil
+	}
+	best, at := 0.0, -1
+	for c, free := range f.Free {
+		if free && f.Headroom[c] > best {
+			best, at = f.Headroom[c], c
+		}
+	}
+	if at < 0 {
+		return nil
+	}
+	s := sketch{view: d.views[Plan]}
+	x, y := f.X+f.Cell*float64(at/f.NY), f.Y+f.Cell*float64(at%f.NY)
+	s.text(over("most headroom "+fives(best), s.view.At(x, y), taken))
+	return []draw.Mark{s.group("plan-headroom", "overlay", "where one can stand upright", nil)}
+}
+
+// statures are those of the tallest and the shortest aboard, in shoes; nobody can stand where nobody is.
+func (d *drawing) statures() (tall, short float64) {
+	short = math.Inf(1)
+	for _, p := range d.r.Document.People {
+		tall, short = max(tall, p.Stature.Float()+people.Shoes), min(short, p.Stature.Float()+people.Shoes)
+	}
+	if tall == 0 {
+		tall = short
+	}
+	return tall, short
+}
+
+// stands says of a cell whether somebody so tall can stand there.
+func (d *drawing) stands(f *fit.Floor, need float64) func(c int) bool {
+	return func(c int) bool { return f.Free[c] && f.Headroom[c] >= need }
+}
+
+// cellRuns are the cells of a floor that are wanted, those in a row along the van as one.
+func cellRuns(f *fit.Floor, want func(c int) bool) [][]place {
+	var out [][]place
+	for j := range f.NY {
+		y0, y1 := f.Y+(float64(j)-0.5)*f.Cell, f.Y+(float64(j)+0.5)*f.Cell
+		for i := 0; i < f.NX; i++ {
+			if !want(i*f.NY + j) {
+				continue
+			}
+			from := i
+			for i+1 < f.NX && want((i+1)*f.NY+j) {
+				i++
+			}
+			x0, x1 := f.X+(float64(from)-0.5)*f.Cell, f.X+(float64(i)+0.5)*f.Cell
+			out = append(out, []place{{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}})
+		}
+	}
+	return out
+}
+
+// ring is a circle as a run of places.
+func ring(x, y, radius float64) []place {
+	const corners = 48
+	out := make([]place, corners)
+	for i := range out {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / corners)
+		out[i] = place{x + radius*cos, y + radius*sin}
+	}
+	return out
+}
