@@ -19,9 +19,9 @@ func (s *Server) sheetScene(w http.ResponseWriter, r *http.Request) (draw.Scene,
 		s.fail(w, r, err)
 		return draw.Scene{}, false
 	}
-	mode := s.viewOf(r, now, "arrangement", r.FormValue("mode")).Mode
+	v := s.viewOf(r, now, "arrangement", r.FormValue("mode"))
 	revision := count(now.Revision.N) + ", " + revisionTime(now.Revision)
-	return s.draw(now.Reckoning, sheet.View{Mode: mode, Size: draw.A3, Revision: revision}), true
+	return s.draw(now.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision}), true
 }
 
 // sendFile sends a drawing made as a file of its own.

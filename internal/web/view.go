@@ -4,6 +4,7 @@ import (
 	"context"
 	"net/http"
 	"net/url"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -19,6 +20,7 @@ type view struct {
 	*state
 	Page    string // which page
 	Mode    string // drive, day, night, the builder's own, or today
+	Show    sheet.Overlay
 	Region  string // the region being drawn; ids begin with it, since one value may stand in two
 	Base    int    // the revision that forms are made for
 	Refused *refusal
@@ -34,7 +36,7 @@ func (s *Server) viewOf(r *http.Request, now *state, pageName, mode string) view
 		mode = now.firstMode()
 	}
 	before, _ := strconv.Atoi(r.FormValue("before")) // what is no number asks for the newest
-	return view{state: now, Page: pageName, Mode: mode, Base: now.Revision.N, Before: max(before, 0), ctx: r.Context(), server: s}
+	return view{state: now, Page: pageName, Mode: mode, Show: overlayOf(r.FormValue("show")), Base: now.Revision.N, Before: max(before, 0), ctx: r.Context(), server: s}
 }
 
 // in is the view while one region of it is drawn.
@@ -46,14 +48,44 @@ func (v view) in(region string) view {
 // address is that of the page itself, to come back to after a post.
 func (v view) address() string {
 	if v.Page == "arrangement" {
-		return "/arrangement?mode=" + url.QueryEscape(v.Mode)
+		return v.showing(v.Show)
 	}
 	return "/" + v.Page
 }
 
+// showing is the address of the drawing with something laid over it.
+func (v view) showing(overlay sheet.Overlay) string { return drawn(v.Mode, overlay) }
+
+// drawn is the address of the drawing in a mode, with something laid over it.
+func drawn(mode string, overlay sheet.Overlay) string {
+	address := "/arrangement?mode=" + url.QueryEscape(mode)
+	if overlay != sheet.NoOverlay {
+		address += "&show=" + url.QueryEscape(string(overlay))
+	}
+	return address
+}
+
+// overlayOf is the overlay of a name; what nobody knows is none.
+func overlayOf(name string) sheet.Overlay {
+	if overlay := sheet.Overlay(name); slices.Contains(sheet.Overlays, overlay) {
+		return overlay
+	}
+	return sheet.NoOverlay
+}
+
+// overlayWords are what the overlays are called on the page.
+var overlayWords = []struct {
+	overlay sheet.Overlay
+	words   string
+}{{sheet.NoOverlay, "nothing more"}, {sheet.Moves, "what moves"}, {sheet.Way, "the way in"}, {sheet.Upright, "headroom"}}
+
 // regionAddress is where a region fetches itself.
 func (v view) regionAddress(name string) string {
-	return "/region/" + name + "?mode=" + url.QueryEscape(v.Mode) + "&page=" + url.QueryEscape(v.Page)
+	address := "/region/" + name + "?mode=" + url.QueryEscape(v.Mode) + "&page=" + url.QueryEscape(v.Page)
+	if v.Show != sheet.NoOverlay && name == "drawing" {
+		address += "&show=" + url.QueryEscape(string(v.Show))
+	}
+	return address
 }
 
 // region makes an element one that script fetches again when it shows something older than the newest revision.
@@ -101,7 +133,7 @@ func (v view) asset(name string) string { return v.server.assets.address(name) }
 
 // drawing is the arrangement in the mode asked for, as SVG of our own making.
 func (v view) drawing() templ.Component {
-	return svgOf(v.server.draw(v.Reckoning, sheet.View{Mode: v.Mode}), "sheet-drawing")
+	return svgOf(v.server.draw(v.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show}), "sheet-drawing")
 }
 
 // svgOf writes a drawing into a page. The writer escapes every text of the builder's.

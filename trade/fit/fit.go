@@ -111,8 +111,8 @@ func (w *worker) show(f working.Figure, how working.Working) {
 func (w *worker) find(f finding.Finding) { w.result.Findings = append(w.result.Findings, f) }
 
 // pointer into the document, by RFC 6901.
-func pointer(section, id string) string {
-	return "/" + section + "/" + strings.NewReplacer("~", "~0", "/", "~1").Replace(id)
-}
+func pointer(section, id string) string { return "/" + section + "/" + escaped.Replace(id) }
+
+var escaped = strings.NewReplacer("~", "~0", "/", "~1")
 
 func mm(v float64) *finding.Measure { return &finding.Measure{Value: v, Unit: "mm"} }
