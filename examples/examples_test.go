@@ -97,6 +97,9 @@ func TestTheStoriesAddUp(t *testing.T) {
 			doc, _ := decode(t, c.demo)
 			kg, spent, vehicle, planned, took, done := 0.0, 0.0, 0.0, 0.0, 0.0, 0
 			for _, f := range doc.Fittings {
+				if f.Mass == nil { // only its place is kept
+					continue
+				}
 				kg += f.Mass.Mean().Float()
 			}
 			for _, s := range doc.Spending {
@@ -172,9 +175,9 @@ func TestTheScaleReadAboutAsMuchMoreThanEstimatedAsInTheStory(t *testing.T) {
 
 // planted are the findings meant to be there now, worst first; what is not listed and graver than a note is a mistake in a demo.
 var planted = map[string][]string{
-	"dipper": {"fit.bed.length", "weight.tyre.age", "fit.headroom.stand"},
-	"godwit": {"weight.rear-axle.over", "weight.licence", "weight.rear-axle.close", "fit.walkway"},
-	"twite":  {"fit.headroom.sit"},
+	"dipper": {"fit.loose", "fit.bed.length", "weight.tyre.age", "fit.headroom.stand"},
+	"godwit": {"weight.rear-axle.over", "weight.licence", "weight.rear-axle.close", "fit.walkway", "fit.bed.growth"},
+	"twite":  {"fit.headroom.sit", "fit.way-out.blocked"},
 }
 
 func TestPlantedFindingsAreFoundAndNothingElseIsWrong(t *testing.T) {

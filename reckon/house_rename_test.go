@@ -32,7 +32,7 @@ func TestWhatThingsAreCalledChangesNoFigure(t *testing.T) {
 // codesWithIDs are the families of figure codes in which an id stands, where it stands marked by a star.
 var codesWithIDs = []string{
 	"weight.case.*.total", "weight.case.*.front", "weight.case.*.rear", "weight.weighing.*.off",
-	"fit.bed.length.*", "fit.headroom.sit.*", "fit.headroom.stand.*", "fit.fouls.*", "fit.moves.*", "fit.ways-out.*",
+	"fit.bed.length.*", "fit.headroom.sit.*", "fit.headroom.stand.*", "fit.fouls.*", "fit.moves.*", "fit.ways-out.*", "fit.bed.above.*", "fit.seat.height.*", "fit.seat.knees.*", "fit.table.*", "fit.worktop.*",
 }
 
 // code is the code of a figure after renaming.

@@ -40,7 +40,7 @@ var demoCases = []Case{
 		On:     "godwit",
 		Takes:  "fresh-forward",
 		Clears: []string{"fault weight.rear-axle.over /vehicle/cases/four-water-bikes"},
-		Finds:  []string{"close weight.rear-axle.close /vehicle/cases/four-water-bikes"},
+		Finds:  []string{"close weight.rear-axle.close /vehicle/cases/four-water-bikes", "close fit.seat.knees /fittings/dinette in day"},
 	}, {
 		Name:   "In Godwit one light battery takes the place of two heavy ones",
 		On:     "godwit",

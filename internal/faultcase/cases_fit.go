@@ -47,14 +47,17 @@ var fitCases = []Case{
 		Name:  "The bench is made so high that nobody sits upright on it",
 		Patch: `{"fittings": {"bench": {"size": {"z": 900}}}}`,
 		Finds: []string{"fault fit.headroom.sit /fittings/bench in day"},
+		Also:  "feet no longer reach the floor, and nobody sits up in bed",
 	}, {
 		Name:  "The bench is a little too high to sit upright on",
 		Patch: `{"fittings": {"bench": {"size": {"z": 820}}}}`,
 		Finds: []string{"close fit.headroom.sit /fittings/bench in day"},
+		Also:  "feet no longer reach the floor",
 	}, {
 		Name:  "The cook is taller than the van is high inside",
 		Patch: `{"people": {"ada": {"stature": 1600}, "ben": {"stature": 1790}}}`,
 		Finds: []string{"note fit.headroom.stand /people/ben"},
+		Also:  "the kitchen is low for so tall a cook",
 	}, {
 		Name:  "A chest narrows the way in",
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 570, "y": "left"}, "size": {"x": 740, "y": 400, "z": 400}, "scribe": ["left"], "mass": 9, "held": "screwed"}}}`,
@@ -77,5 +80,82 @@ var fitCases = []Case{
 		Finds: []string{"danger fit.way-out /fittings/bed in night", "danger fit.way-out /fittings/bench in day", "fault fit.walkway /fittings/kitchen in day",
 			"note fit.way-out.blocked /fittings/rack in night", "note fit.way-out.blocked /fittings/coats in night"},
 		Also: "lids and doors come up against rack and coats as well",
+	},
+	{
+		Name:  "A board is hung low over the whole bed",
+		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 1200, "y": "mid 0", "z": 960}, "size": {"x": 1500, "y": 1700, "z": 30}, "mass": 3}}}`,
+		Finds: []string{"fault fit.bed.above /fittings/bed in night"},
+		Also:  "it is in the way of heads by day and of lids as well",
+	}, {
+		Name:  "A rail runs over the bed a little higher than one turns over",
+		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 1300, "y": "mid 0", "z": 1250}, "size": {"x": 1500, "y": 1640, "z": 30}, "mass": 3}}}`,
+		Finds: []string{"note fit.bed.sit-up /fittings/bed in night"},
+		Also:  "it is in the way of who sits on the bench and of the lid",
+	}, {
+		Name:  "Somebody will have outgrown the bed",
+		Patch: `{"people": {"ben": {"stature-in": {"years": 6, "stature": 1880}}}}`,
+		Finds: []string{"note fit.bed.growth /people/ben"},
+	}, {
+		Name:  "A wardrobe is bought that goes in through no door",
+		Patch: `{"fittings": {"press": {"buy": "container-20", "holds": 0, "mass": 8, "at": {"x": 1000, "y": "mid 0"}, "size": {"x": 1700, "y": 1360, "z": 1690}, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.door /fittings/press"},
+		Also:  "it stands in everything",
+	}, {
+		Name:  "A door panel is made wider than any door is high, and goes in tilted",
+		Patch: `{"fittings": {"panel-board": {"make": "partition", "at": {"x": 2950, "y": "mid 0"}, "size": {"x": 12, "y": 1450, "z": 1680}, "of": "ply-poplar-12", "mass": 8}}}`,
+		Finds: []string{"note fit.way-out.blocked /fittings/panel-board in night"},
+		Also:  "it stands before the rear doors; tilted it goes in through them",
+	}, {
+		Name:  "The hole of the fan is marked too near a bow",
+		Patch: `{"shell": {"openings": {"fan": {"x": "640..1040"}}}}`,
+		Finds: []string{"close fit.cut /shell/openings/fan"},
+	}, {
+		Name:  "A heavy box stands loose",
+		Patch: `{"fittings": {"left-box": {"held": "loose"}}}`,
+		Finds: []string{"fault fit.loose /fittings/left-box in drive"},
+	}, {
+		Name:  "A kettle stands loose",
+		Patch: `{"fittings": {"kettle": {"buy": "container-10", "holds": 0, "mass": 1.4, "at": {"x": 1000, "y": "left", "z": 900}, "size": {"x": 150, "y": 150, "z": 200}, "held": "loose"}}}`,
+		Finds: []string{"close fit.loose /fittings/kettle in drive"},
+	}, {
+		Name:  "Two things are in the van and nobody says what holds them",
+		Patch: `{"fittings": {"left-box": {"held": null, "fitted": "2026-05-30"}, "can": {"buy": "container-10", "mass": 1, "holds": 10, "costs": {"price": 9, "standing": "guess"}, "at": {"x": 1330, "y": "left"}, "fitted": "2026-05-30"}}}`,
+		Finds: []string{"fault fit.loose /fittings/can in drive"},
+	}, {
+		Name:  "Nobody has said yet how a heavy box will be held",
+		Patch: `{"fittings": {"left-box": {"held": null}}}`,
+		Finds: []string{"note fit.held /fittings/left-box in drive"},
+	}, {
+		Name:  "The bench is so narrow that one perches on it",
+		Patch: `{"fittings": {"bed": null, "bench": {"size": {"y": 330}}}, "modes": {"night": {"take": null, "people": {"ada": null, "ben": null}}}}`,
+		Finds: []string{"close fit.seat.depth /fittings/bench in day"},
+		Also:  "there is no bed any more, and the battery does not go in",
+	}, {
+		Name:  "A tall bench is built up before the seat",
+		Patch: `{"fittings": {"left-box": {"at": {"x": "1000..2900"}, "size": {"y": 980, "z": 400}, "mass": 30}}}`,
+		Finds: []string{"close fit.seat.knees /fittings/bench in day"},
+		Also:  "it closes the aisle",
+	}, {
+		Name:  "The seat is made far too high for the feet",
+		Patch: `{"fittings": {"bench": {"size": {"z": 560}}}}`,
+		Finds: []string{"note fit.seat.height /fittings/bench in day"},
+	}, {
+		Name:  "A table stands so low that no legs go under it",
+		Patch: `{"fittings": {"eating": {"make": "table", "at": {"x": 1500, "y": "bench.left - 20", "z": "floor + 600"}, "size": {"x": 600, "y": 400, "z": 25}, "mass": 5}}}`,
+		Finds: []string{"close fit.table /fittings/eating in day"},
+		Also:  "it is in the way of the bed at night",
+	}, {
+		Name:  "A table stands too high to eat at",
+		Patch: `{"fittings": {"eating": {"make": "table", "at": {"x": 1500, "y": "bench.left - 20", "z": "floor + 900"}, "size": {"x": 600, "y": 400, "z": 25}, "mass": 5}}}`,
+		Finds: []string{"note fit.table /fittings/eating in day"},
+	}, {
+		Name:  "The kitchen is made too low to work at",
+		Patch: `{"fittings": {"kitchen": {"size": {"z": 700}}}}`,
+		Finds: []string{"note fit.worktop /fittings/kitchen in day"},
+	}, {
+		Name: "The second way out is a roof hatch that is not cut yet",
+		Patch: `{"shell": {"openings": {"fan": {"way-out": "yes", "x": "800..1400", "y": "-300..300"}, "rear": {"way-out": "no"}}},
+			"fittings": {"kitchen": {"fitted": "2026-05-30"}}}`,
+		Finds: []string{"fault fit.way-out.today /fittings/bed in night"},
 	},
 }

@@ -28,6 +28,7 @@ var shellCases = []Case{
 		Name:  "One half width is read to a rib and not to the skin",
 		Patch: `{"shell": {"offsets": {"stations": {"s2": {"half": [904, 929, 894, 924, 884, 804]}}}}}`,
 		Finds: []string{"close shell.reading-doubtful /shell/offsets/stations/s2/half/2"},
+		Also:  "the bed is narrower there",
 	}, {
 		Name:  "The wheel arches are read further apart than the sides",
 		Patch: `{"shell": {"offsets": null, "quick": {"body": "mid-high", "width-at-knee": 1500, "between-arches": 1600}}}`,

@@ -37,7 +37,7 @@ func (w *worker) beds() {
 	longEnough := map[string]bool{} // person, or mode and bed, already judged
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
-		beside := map[int][]berth{}
+		beside, fresh := map[int][]berth{}, map[string]bool{}
 		var order []int
 		for _, pose := range mode.Poses {
 			b, ok := w.berth(mode, pose)
@@ -51,12 +51,19 @@ func (w *worker) beds() {
 			if !longEnough[pose.Person] {
 				longEnough[pose.Person] = true
 				w.bedLength(b)
+				fresh[pose.Person] = true
 			}
 		}
 		for _, bed := range order {
+			for _, b := range beside[bed] {
+				if fresh[b.person.ID] {
+					w.bedAbove(b, len(beside[bed]))
+				}
+			}
 			if key := "width of " + w.in.Fittings[bed].ID; !longEnough[key] {
 				longEnough[key] = true
 				w.bedWidth(beside[bed])
+				w.sitUp(beside[bed])
 			}
 		}
 	}
@@ -84,7 +91,7 @@ func (w *worker) berth(mode *Mode, pose Pose) (berth, bool) {
 
 func (w *worker) bedLength(b berth) {
 	body := people.Of(quantity.Length(b.person.Stature))
-	length, _ := b.length(b.mode.Standings[b.bed].Box)
+	length, _ := w.usable(b)
 	need, least := float64(body.LyingLength()), b.person.Stature+people.Lying
 	bed := w.in.Fittings[b.bed]
 	w.show(working.Figure{
@@ -98,6 +105,7 @@ func (w *worker) bedLength(b berth) {
 			{Symbol: "L", Label: "length of " + w.name(b.bed), Value: length, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", bed.ID)}},
 		},
 	})
+	w.grown(b, length)
 	if length >= need-touching {
 		return
 	}
@@ -105,8 +113,8 @@ func (w *worker) bedLength(b berth) {
 		Code: "fit.bed.length", Severity: finding.Close, Mode: b.mode.Name,
 		About: []string{pointer("people", b.person.ID), pointer("fittings", bed.ID)},
 		Title: fmt.Sprintf("The bed is short for %s", b.person.name()),
-		Words: fmt.Sprintf("It is %s long. Lying down %s is about %s; with feet and pillow %s is comfortable, so it is %s short of that.",
-			about(length), b.person.name(), about(least), about(need), about(need-length)),
+		Words: fmt.Sprintf("%s is %s long. Lying down %s is about %s; with feet and pillow %s is comfortable, so it is %s short of that.",
+			w.name(b.bed), about(length), b.person.name(), about(least), about(need), about(need-length)),
 		Measured: mm(length), Limit: mm(need), Source: bodySource, Proposals: w.longer(b, need-length),
 	}
 	if length < least {
@@ -114,6 +122,23 @@ func (w *worker) bedLength(b berth) {
 		out.Title = fmt.Sprintf("The bed is shorter than %s", b.person.name())
 	}
 	w.find(out)
+}
+
+// grown notes that somebody who grows will be too long for the bed.
+func (w *worker) grown(b berth, length float64) {
+	p := b.person
+	need := float64(people.Of(quantity.Length(p.GrowsTo)).LyingLength())
+	if p.GrowsTo <= p.Stature || length >= need-touching {
+		return
+	}
+	w.find(finding.Finding{
+		Code: "fit.bed.growth", Severity: finding.Note,
+		About: []string{pointer("people", p.ID), pointer("fittings", w.in.Fittings[b.bed].ID)},
+		Title: fmt.Sprintf("%s will have outgrown %s in %d years", p.name(), w.name(b.bed), p.Years),
+		Words: fmt.Sprintf("It is %s long. With the %s expected by then it takes about %s with feet and pillow. Nothing need be done today; leave room for a longer one.",
+			about(length), about(p.GrowsTo), about(need)),
+		Measured: mm(length), Limit: mm(need), Source: bodySource,
+	})
 }
 
 // longer proposes a longer bed where there is room behind its far end.
@@ -145,7 +170,11 @@ func (w *worker) bedWidth(beside []berth) {
 		shoulders += float64(size)
 		who = append(who, pointer("people", b.person.ID))
 	}
-	_, width := first.length(first.mode.Standings[first.bed].Box)
+	width := math.Inf(1)
+	for _, b := range beside {
+		_, usable := w.usable(b)
+		width = min(width, usable)
+	}
 	need := float64(people.SideBySide(bodies...))
 	if width >= need-touching {
 		return
@@ -153,7 +182,7 @@ func (w *worker) bedWidth(beside []berth) {
 	out := finding.Finding{
 		Code: "fit.bed.width", Severity: finding.Close, Mode: first.mode.Name, About: who,
 		Title:    fmt.Sprintf("%s is narrow for %d", w.name(first.bed), len(beside)),
-		Words:    fmt.Sprintf("It is %s wide; shoulders side by side and room to turn over need about %s.", about(width), about(need)),
+		Words:    fmt.Sprintf("At the height of shoulders it is %s wide; shoulders side by side and room to turn over need about %s.", about(width), about(need)),
 		Measured: mm(width), Limit: mm(need),
 		Source: finding.Source{Text: "shoulder breadths of the public US Army survey of 2012, scaled by stature; turning room is common practice", Sure: finding.Practice},
 	}

@@ -73,6 +73,8 @@ func (o Opening) shadow(s solid.Solid, zone solid.Bounds, along, up [2]float64, 
 		case "floor", "roof":
 			v0, v1 = b.MinY, b.MaxY
 		}
+		u0, u1 = aCell(u0, u1)
+		v0, v1 = aCell(v0, v1)
 		for c := range taken {
 			u, v := along[0]+(float64(c%n)+0.5)*exitCell, up[0]+(float64(c/n)+0.5)*exitCell
 			if u > u0 && u < u1 && v > v0 && v < v1 {
@@ -82,6 +84,14 @@ func (o Opening) shadow(s solid.Solid, zone solid.Bounds, along, up [2]float64, 
 		}
 	}
 	return cells
+}
+
+// aCell widens what is thinner than a cell, a flap or a shelf, so that it does not slip between the middles of cells.
+func aCell(from, to float64) (float64, float64) {
+	if thin := exitCell - (to - from); thin > 0 {
+		return from - thin/2 - touching, to + thin/2 + touching
+	}
+	return from, to
 }
 
 // greatestSquare is the side, in cells, of the greatest square of a grid n wide that has no cell taken: each cell's square is one

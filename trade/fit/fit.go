@@ -13,6 +13,7 @@ type Result struct {
 	Findings []finding.Finding
 	Opens    []Opens // of every lid, door and drawer, by day
 	Floors   []Floor // the walkable floor by day and by night, for a drawing
+	Suits    Suits   // whom the van suits
 	Ways     []Way   // the widest ways from every door, by day and by night
 	Memory   *Memory // for the next working-out
 	workings map[string]working.Working
@@ -35,9 +36,14 @@ func Work(in Inputs) Result {
 	w.through()
 	w.beds()
 	w.heads()
+	w.seats()
 	w.walkway()
 	w.ways()
+	w.indoors()
+	w.cuts()
+	w.loose()
 	w.height()
+	w.suits()
 	finding.Sort(w.result.Findings)
 	return w.result
 }

@@ -89,9 +89,9 @@ func TestTheLongBedOfTheTallSleeper(t *testing.T) {
 	dipper := room{half: 860, roof: 1723.2, drop: 20, floor: 42, rear: 2930}
 	v := in(dipper).person("small", 1640).person("tall", 1830).
 		put(fit.Fitting{ID: "galley"}, box(40, 990, 410, 860, 42, 922)).
-		put(fit.Fitting{ID: "settle"}, box(1000, 2900, 220, 860, 42, 472)).
-		put(fit.Fitting{ID: "pullout", Carrier: "settle", Rests: true}, box(1000, 2900, 220, 860, 472, 532)).
-		put(fit.Fitting{ID: "overlocker"}, box(1000, 2900, 560, 860, 1310, 1590)).
+		put(fit.Fitting{ID: "settle", Make: "bench", Board: 12}, box(1000, 2900, 220, 860, 42, 472)).
+		put(fit.Fitting{ID: "pullout", Carrier: "settle", Rests: true, Make: "slat-bed", Board: 20}, box(1000, 2900, 220, 860, 472, 532)).
+		put(fit.Fitting{ID: "overlocker", Make: "overlocker", Board: 9}, box(1000, 2900, 560, 860, 1310, 1590)).
 		put(fit.Fitting{ID: "dry-locker"}, box(1340, 1790, -860, -440, 42, 1602)).
 		mode("day", nil, fit.Pose{Person: "small", Does: "cooks", At: "galley"}, fit.Pose{Person: "tall", Does: "sits", At: "settle"}).
 		mode("night", map[int]solid.Bounds{2: box(1000, 2900, -380, 860, 472, 532)},

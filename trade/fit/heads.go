@@ -38,6 +38,9 @@ type spot struct {
 	at    int // fitting, -1 for none
 }
 
+// standingIn is where a fitting is in a mode.
+func (w *worker) standingIn(mode string, i int) solid.Bounds { return w.mode(mode).Standings[i].Box }
+
 // heads judges sitting and standing headroom of everybody.
 func (w *worker) heads() {
 	for _, p := range w.in.People {
@@ -49,13 +52,18 @@ func (w *worker) heads() {
 // overhead is the lowest thing over a place: the roof over the width of a head, or what a mode has there above z, seen from a
 // fitting that does not count itself, nor does what it carries.
 func (w *worker) overhead(mode *Mode, x, y, z float64, seat int) float64 {
+	return w.over(mode, x, y, z, seat, true)
+}
+
+// over is overhead; what can be put aside counts only if so asked.
+func (w *worker) over(mode *Mode, x, y, z float64, seat int, aside bool) float64 {
 	const half = headWide / 2
 	room := w.in.Room
 	top := min(room.Roof(x, y-half), room.Roof(x, y), room.Roof(x, y+half))
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
 		f := w.in.Fittings[i]
-		if len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || seat >= 0 && w.carries(seat, i) {
+		if len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || f.Aside && !aside || seat >= 0 && w.carries(seat, i) {
 			continue
 		}
 		b := s.Box

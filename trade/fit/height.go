@@ -1,6 +1,9 @@
 package fit
 
 import (
+	"fmt"
+	"math"
+
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
@@ -28,10 +31,21 @@ func (w *worker) height() {
 			From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[highest].ID)},
 		})
 	}
+	words += passes(value)
 	lines = append(lines, working.Line{Symbol: "h", Label: "overall height", Value: value, Unit: "mm", Sum: "H + r", From: working.Origin{Here: true}})
 	w.show(working.Figure{Code: "fit.overall-height", Value: value, Unit: "mm", Label: "Overall height", Words: words}, working.Working{
 		Formula: "h = H + r", Lines: lines,
 		Source: finding.Source{Text: "the vehicle's own height and the fittings on its roof", Sure: finding.Computed},
-		Notes:  []string{"The figure for barriers and ferries: measure it once everything is on."},
+		Notes: []string{"The figure for barriers and ferries: measure it once everything is on.",
+			"Barriers of car parks stand at 1.9 to 3 m in steps of 100 mm; ferries often change their price at 1.85, 2.1, 2.4 and 3 m: from memory, ask there."},
 	})
+}
+
+// passes says under which barrier a van of this height goes, and which stops it: barriers stand in steps of 100 mm, from memory.
+func passes(height float64) string {
+	low := math.Floor(height/100) / 10
+	if height <= low*1000 {
+		low -= 0.1
+	}
+	return fmt.Sprintf("; passes %.1f m, not %.1f", low+0.1, low)
 }

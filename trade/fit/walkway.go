@@ -30,12 +30,6 @@ func (w *worker) walkway() {
 		return
 	}
 	w.waysFrom(door, day, goals, true)
-	worst, found := Way{}, false
-	for _, way := range w.result.Ways {
-		if way.Door == door.ID && (!found || way.Width < worst.Width) {
-			worst, found = way, true
-		}
-	}
 	for _, o := range w.in.Openings {
 		if o.Door && o.Through != "front" && o.ID != door.ID {
 			w.waysFrom(o, day, goals, false)
@@ -44,7 +38,7 @@ func (w *worker) walkway() {
 	if night := w.named("night"); night != nil {
 		w.waysFrom(door, night, goals, false)
 	}
-	if found {
+	if worst, found := w.worstWay(); found {
 		w.reportWalkway(day, door, worst)
 	}
 }

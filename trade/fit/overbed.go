@@ -1,0 +1,161 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+
+	"tumblehome/catalogue/people"
+	"tumblehome/quantity"
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+const (
+	overBunk = 500  // over a bunk, least [mm]
+	overBed  = 600  // over any other bed to sleep in, least
+	hips     = 0.47 // of stature, from the head: from memory
+)
+
+var overBedSource = finding.Source{
+	Text: "500 mm over a bunk, 600 over any other bed to sleep in; to sit up, sitting height of the public US Army survey of 2012, scaled by stature, and 35 mm (common practice)", Sure: finding.Practice,
+}
+
+// head is the end of a bed at which the head lies, and the other.
+func (b berth) head(box solid.Bounds) (from, to float64) {
+	from, to = box.MinX, box.MaxX
+	if b.axis == 1 {
+		from, to = box.MinY, box.MaxY
+	}
+	if b.pose.Head == "rear" || b.pose.Head == "right" {
+		from, to = to, from
+	}
+	return from, to
+}
+
+// lanes are how many places side by side each sleeper may choose from.
+const lanes = 3
+
+// overBody is the least room over a body, from face to knees, of the sleeper who has least of so many side by side, each lying where it is
+// roomiest for them; and the most over the hips, where one sits up.
+func (w *worker) overBody(b berth, sleepers int) (least, sits float64) {
+	least, sits = math.Inf(1), 0
+	for k := range sleepers {
+		best := 0.0
+		for l := range lanes {
+			lane, up := w.overLane(b, (float64(k*lanes+l)+0.5)/float64(lanes*sleepers))
+			best, sits = max(best, lane), max(sits, up)
+		}
+		least = min(least, best)
+	}
+	return least, sits
+}
+
+// overLane is the least room over one line along a bed, at a share of its width, and the room over the hips.
+func (w *worker) overLane(b berth, share float64) (least, sits float64) {
+	box := b.mode.Standings[b.bed].Box
+	top, pressed := w.seatTop(b.mode, b.bed)
+	top -= pressed
+	from, to := b.head(box)
+	_, wide := b.length(box)
+	across := max(0, wide-2*headWide)*share + min(headWide, wide/2)
+	least = math.Inf(1)
+	for _, part := range [5]float64{0.15, 0.25, 0.35, hips, 0.7} {
+		at := from + math.Copysign(min(part*b.person.Stature, math.Abs(to-from)-100), to-from)
+		x, y := at, box.MinY+across
+		if b.axis == 1 {
+			x, y = box.MinX+across, at
+		}
+		room := w.over(b.mode, x, y, top+touching, b.bed, false) - top // a table is put aside for the night
+		least = min(least, room)
+		if part == hips {
+			sits = room
+		}
+	}
+	return least, sits
+}
+
+func (w *worker) bedAbove(b berth, sleepers int) {
+	least, sits := w.overBody(b, sleepers)
+	bed, p := w.in.Fittings[b.bed], b.person
+	need := float64(overBed)
+	if bed.Make == "bunk" {
+		need = overBunk
+	}
+	up := float64(people.Of(quantity.Length(p.Stature)).SittingHeadroom())
+	w.show(working.Figure{
+		Code: "fit.bed.above." + p.ID, Value: least, Unit: "mm", Label: "Room over the bed, " + p.name(), Limit: &need, Least: true, Words: w.name(b.bed) + ", " + b.mode.Name,
+	}, working.Working{
+		Formula: "least height from the pressed mattress to what is above, from face to knees", Source: overBedSource,
+		Notes: []string{"A mattress is pressed by a quarter: common practice, no source.", fmt.Sprintf("To sit up %s needs about %.0f mm over the hips; there is %.0f.", p.name(), up, sits)},
+		Lines: []working.Line{
+			{Symbol: "s", Label: "over the hips", Value: sits, Unit: "mm", From: working.Origin{Here: true}},
+			{Symbol: "h", Label: "least", Value: least, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", bed.ID)}},
+		},
+	})
+	if least >= need-touching {
+		return
+	}
+	out := finding.Finding{
+		Code: "fit.bed.above", Severity: finding.Fault, Mode: b.mode.Name, About: []string{pointer("fittings", bed.ID), pointer("people", p.ID)},
+		Title:    fmt.Sprintf("There is only %s over %s in %s", about(least), p.name(), w.name(b.bed)),
+		Words:    fmt.Sprintf("At least %s is wanted over who sleeps there, to turn over and to get out. Lower the bed or its mattress, or raise what is above.", about(need)),
+		Measured: mm(least), Limit: mm(need), Source: overBedSource,
+	}
+	if least >= overBunk {
+		out.Severity = finding.Close
+	}
+	w.find(out)
+}
+
+// sitUp notes once for a bed that who lies there cannot sit up; of bunks nobody expects it.
+func (w *worker) sitUp(beside []berth) {
+	bed := w.in.Fittings[beside[0].bed]
+	room, need := math.Inf(1), 0.0
+	who := []string{pointer("fittings", bed.ID)}
+	for _, b := range beside {
+		_, sits := w.overBody(b, len(beside))
+		up := float64(people.Of(quantity.Length(b.person.Stature)).SittingHeadroom())
+		if sits < up-slump && !w.sitsThere(b.person.ID, b.bed) {
+			room, need = min(room, sits), max(need, up)
+			who = append(who, pointer("people", b.person.ID))
+		}
+	}
+	if need == 0 || bed.Make == "bunk" {
+		return
+	}
+	w.find(finding.Finding{
+		Code: "fit.bed.sit-up", Severity: finding.Note, Mode: beside[0].mode.Name, About: who,
+		Title:    fmt.Sprintf("One cannot sit up in %s", w.name(beside[0].bed)),
+		Words:    fmt.Sprintf("Over the hips there is %s; sitting up takes about %s. Many sleep well so; reading is done lying.", about(room), about(need)),
+		Measured: mm(room), Limit: mm(need), Source: overBedSource,
+	})
+}
+
+// sitsThere says whether somebody sits on what they sleep on: then headroom is told of as a seat's.
+func (w *worker) sitsThere(person string, bed int) bool {
+	for _, m := range w.in.Modes {
+		for _, pose := range m.Poses {
+			if i, ok := w.index[pose.At]; ok && pose.Person == person && pose.Does == "sits" && (i == bed || w.carries(bed, i) || w.carries(i, bed)) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// usable is how long and how wide a bed is at the height of shoulders: the sides of a van lean in.
+func (w *worker) usable(b berth) (along, across float64) {
+	box := b.mode.Standings[b.bed].Box
+	top, pressed := w.seatTop(b.mode, b.bed)
+	z := top - pressed + float64(people.Of(quantity.Length(b.person.Stature)).LyingHeight())
+	from, to := b.head(box)
+	x := from + math.Copysign(min(0.2*b.person.Stature, math.Abs(to-from)/2), to-from)
+	if b.axis == 1 {
+		x = (box.MinX + box.MaxX) / 2
+	}
+	if r := w.in.Room; w.in.Fittings[b.bed].Where == "" || x > r.Front() {
+		box.MinY, box.MaxY = max(box.MinY, r.Left(x, z)), min(box.MaxY, r.Right(x, z))
+	}
+	return b.length(box)
+}
