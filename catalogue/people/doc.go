@@ -23,6 +23,11 @@
 // height 54 % of stature at 1200 mm, 52.4 % grown), so for them the sitting
 // figures are low by up to 3 %.
 //
+// # Standard bodies
+//
+// Standards are a small, a middling and a large woman and man, whose every dimension is that of 5, 50 or 95 in a hundred. They are for
+// trying one dimension at a time.
+//
 // # Room
 //
 // Allowances stand in room.go, each with its source: 15 mm longer when lying

@@ -2,8 +2,9 @@
 //
 // It takes the finished room and the solids of every fitting in every mode and says: what stands out of the finished surfaces,
 // what fouls what and by which way it is soonest out, whether beds are long and wide enough for who lies in them, whether heads
-// clear the roof sitting and standing, how wide the way from the side door is, whether two ways out are left at night, and how high the van is with all that is on its
-// roof.
+// clear the roof sitting and standing, whether seats, tables and worktops are at the right height, how wide a body gets in from the side door,
+// whether two ways out are left from every bed and seat, what goes in through no door, what is loose while driving, which holes are marked
+// too near a rib, and how high the van is with all that is on its roof. Result.Suits says whom it suits; Result.Floors is the walkable floor.
 //
 // Axes are the document's: x rearwards, y to the right, z up from the bare load floor; all lengths in mm.
 //
@@ -14,8 +15,14 @@
 //   - Under a sitter a cushion gives a quarter of its thickness (common practice, no source).
 //   - Who sits puts the head where the seat has most room over it, at least 200 from its front edge and 150 from its back.
 //   - Who stands at a fitting has the head 200 before it; who stands nowhere by name stands where the free floor has most room.
-//   - The way from the side door is measured across the van at every 50 mm, from 100 to 1400 above the floor, up to each fitting
-//     at which somebody lies, sits or cooks; that a way swerves is not seen.
+//   - The way from the side door is the widest of all over the floor, on a grid of 25 mm, from 100 to 1400 above it (in a low van three
+//     quarters of its height), up to each fitting at which somebody lies, sits or cooks. Its narrow places are measured between the things
+//     themselves; of two ways that differ by less than 40 mm the narrower may be told.
+//   - One gets out on foot or crawling, over the floor, beds and seats, where 500 is free above and a square of 375 about one.
+//   - A sleeper is as high as the chest is deep; there the bed must be long and wide enough.
+//   - Made things that stand against the van are screwed; boxes, cushions, and what is bought or found need a word (held:), or stand in
+//     something that is held.
+//   - Seats, tables and worktops are judged for people of 1450 and more, whose proportions are known.
 //
 // # Sources
 //
