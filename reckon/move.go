@@ -149,8 +149,13 @@ func (r *Reckoning) DragKit(mode string) (arrangement.Kit, bool) {
 			ribs = append(ribs, arrangement.KitRib{ID: one.ID, X: one.X.Float(), Half: face / 2, On: surface})
 		}
 	}
-	things := placeable(completed(r.Document, catalogue.Builtin().Overlay(r.Document.Catalogue)))
-	return arrangement.NewKit(places, r.Lining.Room, things, ribs), true
+	things := completed(r.Document, catalogue.Builtin().Overlay(r.Document.Catalogue))
+	kit := arrangement.NewKit(places, r.Lining.Room, placeable(things), ribs)
+	kit.Closed = len(r.Document.Lining.Front) > 0
+	for i := range kit.Fittings {
+		kit.Fittings[i].Gives = things[kit.Fittings[i].ID].softness()
+	}
+	return kit, true
 }
 
 // turnPatch turns a fitting further; a full turn back to straight deletes the word.

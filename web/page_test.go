@@ -151,6 +151,7 @@ func (b *bench) kit(w http.ResponseWriter, r *http.Request) {
 		fittings = append(fittings, map[string]any{
 			"id": t.ID, "carrier": t.Carrier, "min": []float64{t.X, t.Y, t.Z}, "max": []float64{x, y, t.Z + t.High},
 			"holds":  [3]string{"low", "low", "low"},
+			"along":  [3]string{},
 			"prisms": []any{map[string]any{"outline": [][2]float64{{t.X, t.Y}, {x, t.Y}, {x, y}, {t.X, y}}, "low": t.Z, "high": t.Z + t.High}},
 		})
 		snaps = append(snaps, map[string]any{"axis": "x", "at": t.X, "face": t.ID + ".front"}, map[string]any{"axis": "x", "at": x, "face": t.ID + ".rear"})

@@ -56,14 +56,22 @@ func notThrough(p build.Point) quantity.Length {
 
 // unsaid puts into words where a fitting stands on an axis on which nothing was said.
 func unsaid(f build.Fitting, box Box, axis int) build.AxisRule {
-	if axis == 2 && f.For == "" {
-		face := "floor"
-		if f.Where == "outside" || f.Where == "under" || hangsFromRoof(Thing{Fitting: f}) {
-			face = "roof"
-		}
-		return build.AxisRule{Form: build.Against, A: build.Point{Face: face}}
+	if rule := unsaidSurface(f, axis); rule.Form != build.LeftOut {
+		return rule
 	}
 	return build.AxisRule{Form: build.LowAt, A: build.Point{Plus: quantity.Length(faceOf(box, side(2*axis)))}}
+}
+
+// unsaidSurface is what a fitting stands on or hangs from when nothing is said of its height.
+func unsaidSurface(f build.Fitting, axis int) build.AxisRule {
+	if axis != 2 || f.For != "" {
+		return build.AxisRule{}
+	}
+	face := "floor"
+	if f.Where == "outside" || f.Where == "under" || hangsFromRoof(Thing{Fitting: f}) {
+		face = "roof"
+	}
+	return build.AxisRule{Form: build.Against, A: build.Point{Face: face}}
 }
 
 // SnapTo is the rule that lays a fitting against a face, as a kit names it (rear, galley.rear), flush with one (from galley.front, to

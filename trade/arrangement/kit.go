@@ -2,6 +2,7 @@ package arrangement
 
 import (
 	"math"
+	"slices"
 
 	"tumblehome/build"
 	"tumblehome/solve/solid"
@@ -14,8 +15,17 @@ type Kit struct {
 	Fittings []KitFitting `json:"fittings"`
 	Surfaces []KitSurface `json:"surfaces"`
 	Snaps    []Snap       `json:"snaps"`
+	Roof     *KitRoof     `json:"roof"`
 	Ribs     []KitRib     `json:"ribs"`
-	Least    float64      `json:"least"` // how small stretching makes a thing
+	Least    float64      `json:"least"`  // how small stretching makes a thing
+	Closed   bool         `json:"closed"` // a partition closes the front: nothing reaches through it
+}
+
+// KitRoof is the underside of the finished roof, as heights on a grid.
+type KitRoof struct {
+	From    [2]float64  `json:"from"` // x and y of the first height
+	Step    [2]float64  `json:"step"`
+	Heights [][]float64 `json:"heights"` // along x, then across
 }
 
 // KitRib is a rib or bow of the body, so that a fixing can be laid on steel. Half is half the width of its face.
@@ -41,6 +51,14 @@ type KitFitting struct {
 	Holds  [3]Hold           `json:"holds"`            // what it holds on to along, across and up
 	Fixed  map[string]string `json:"fixed,omitempty"`  // why a face does not stretch; "" for all of them
 	NoTurn string            `json:"noTurn,omitempty"` // why it cannot be turned
+
+	Scribed []string  `json:"scribed,omitempty"` // faces cut to the surfaces: these stand nowhere out
+	Opening bool      `json:"opening,omitempty"` // it belongs to an opening of the body
+	Gives   float64   `json:"gives,omitempty"`   // share of its least size that it may be pressed
+	Along   [3]string `json:"along"`             // whose face its place is told from along, across and up, or a side of the room; its carrier's otherwise
+
+	// Stops is how far it may be dragged towards the surface it stands against, by axis: a drag stops there.
+	Stops map[string]float64 `json:"stops,omitempty"`
 }
 
 // KitPrism is an upright convex prism, its outline counter-clockwise seen from above with x to the right and y away.
@@ -65,8 +83,9 @@ type Snap struct {
 
 // Spacings of the surfaces in a kit [mm]; prediction needs no more, the real answer follows.
 const (
-	kitHeights = 150
-	kitAlong   = 250
+	kitHeights = 100
+	kitAlong   = 125
+	kitRoof    = 200
 )
 
 // NewKit gathers the drag kit of a mode: things are the fittings it stands for, ribs those of the body.
@@ -80,15 +99,49 @@ func NewKit(m *Mode, r Room, things map[string]Thing, ribs []KitRib) Kit {
 		kit.Fittings = append(kit.Fittings, kitFitting(s, things[s.ID]))
 		kit.Snaps = append(kit.Snaps, fittingSnaps(s)...)
 	}
+	kit.besideTheRoom(things)
 	top := r.Roof((r.Front()+r.Rear())/2, 0)
 	for z := r.Floor(); z < top; z += kitHeights {
 		kit.Surfaces = append(kit.Surfaces, kitSurface(r, z))
 	}
+	kit.Roof = kitRoofOf(r)
 	return kit
+}
+
+// besideTheRoom notes what stands against a side of the room through the open side of what carries it: it does not go along with that.
+func (k *Kit) besideTheRoom(things map[string]Thing) {
+	for i := range k.Fittings {
+		f := &k.Fittings[i]
+		r, _ := rulesOf(things[f.ID].At)
+		if p := r[1].A; f.Carrier != "" && p.Of == "" && slices.Contains(things[f.Carrier].Scribe, p.Face) {
+			f.Along[1] = p.Face
+		}
+	}
+}
+
+// kitRoofOf looks at the roof on an even grid over all the room.
+func kitRoofOf(r Room) *KitRoof {
+	middle := (r.Front() + r.Rear()) / 2
+	half := max(-r.Left(middle, r.Floor()+600), r.Right(middle, r.Floor()+600)) + kitRoof
+	n, m := solid.Every(r.Rear()-r.Front(), kitRoof), solid.Every(2*half, kitRoof)
+	roof := &KitRoof{From: [2]float64{r.Front(), -half}, Step: [2]float64{(r.Rear() - r.Front()) / float64(n), 2 * half / float64(m)}}
+	for i := range n + 1 {
+		row := make([]float64, m+1)
+		for j := range row {
+			row[j] = tenth(r.Roof(roof.From[0]+float64(i)*roof.Step[0], roof.From[1]+float64(j)*roof.Step[1]))
+		}
+		roof.Heights = append(roof.Heights, row)
+	}
+	return roof
 }
 
 func kitFitting(s *Standing, t Thing) KitFitting {
 	f := KitFitting{ID: s.ID, Carrier: s.Carrier, In: s.In, Where: s.Where, Locked: IsLocked(t.Fitting), NoTurn: FixedTurn(t), Fixed: fixedFaces(t)}
+	f.Stops, f.Scribed, f.Opening = stops(t), t.Scribe, t.For != ""
+	r, _ := rulesOf(t.At)
+	for axis := range r {
+		f.Along[axis] = r[axis].A.Of
+	}
 	f.Holds = [3]Hold{HoldOf(t, 0), HoldOf(t, 1), HoldOf(t, 2)}
 	if t.Turn != nil {
 		f.Turn = t.Turn.Float()
@@ -113,6 +166,25 @@ func fixedFaces(t Thing) map[string]string {
 		return map[string]string{"": why}
 	}
 	return fixed
+}
+
+// stops are the drags that Drag cuts short.
+func stops(t Thing) map[string]float64 {
+	r, _ := rulesOf(t.At)
+	var out map[string]float64
+	for axis, rule := range r {
+		if rule.Form == build.LeftOut && t.At != nil {
+			rule = unsaidSurface(t.Fitting, axis)
+		}
+		if rule.Form != build.Against || rule.A.Of != "" || t.Where == "outside" {
+			continue
+		}
+		if out == nil {
+			out = map[string]float64{}
+		}
+		out[[3]string{"x", "y", "z"}[axis]] = -rule.A.Plus.Float() + 0
+	}
+	return out
 }
 
 // IsLocked says whether a fitting is to stay where it is until it is unlocked.

@@ -142,10 +142,10 @@ function follow(d: Drag, motion: Motion): void {
 	const axes = axesOf[d.view.name];
 	const tolerance = Math.max(pull / paper.nearness(), (leastPull * d.mm) / d.view.scale);
 	const free = d.at.altKey || !motion.trial;
-	const { shift, caught } = free ? { shift: whole(wanted), caught: [] as const } : snap(motion.trial!, wanted, axes, tolerance);
+	const { shift, caught } = free ? { shift: motion.trial?.stopped(whole(wanted)) ?? whole(wanted), caught: [] as const } : snap(motion.trial!, wanted, axes, tolerance);
 	d.marks?.show(shift);
 	d.marks?.guide(caught);
-	if (motion.trial) d.marks?.gaps(gapsOf(motion.trial, moved(motion.trial.box, shift), axes));
+	if (motion.trial) d.marks?.gaps(gapsOf(motion.trial, moved(motion.trial.box, motion.trial.settled(shift)), axes));
 	const was = motion.change.shift;
 	if (shift.dx !== was.dx || shift.dy !== was.dy || shift.dz !== was.dz) motion.to({ shift, snap: facesOf(caught) });
 }

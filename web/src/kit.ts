@@ -18,6 +18,11 @@ export interface KitFitting {
 	readonly holds: readonly [Hold, Hold, Hold]; // what it holds on to along, across and up
 	readonly fixed?: Readonly<Record<string, string>>; // why a face does not stretch; "" for all of them
 	readonly noTurn?: string; // why it cannot be turned
+	readonly scribed?: readonly string[] | null; // faces cut to the surfaces: these stand nowhere out
+	readonly opening?: boolean; // it belongs to an opening of the body
+	readonly gives?: number; // share of its least size that it may be pressed
+	readonly along: readonly [string, string, string]; // whose face its place is told from; its carrier's otherwise
+	readonly stops?: Readonly<Partial<Record<Axis, number>>>; // how far it may go towards the surface it stands against [mm, signed]
 }
 
 /** The face that stays when a size changes: the low or the high one, the middle, or each end for itself. */
@@ -37,6 +42,13 @@ export interface KitSurface {
 	readonly outline: readonly Point[];
 }
 
+/** The underside of the roof as heights on a grid: along x, then across. */
+export interface KitRoof {
+	readonly from: Point;
+	readonly step: Point;
+	readonly heights: readonly (readonly number[])[];
+}
+
 /** A flat face that a dragged face may be laid against; its name is the document's. */
 export interface Snap {
 	readonly axis: Axis;
@@ -50,8 +62,10 @@ export interface Kit {
 	readonly fittings: readonly KitFitting[];
 	readonly surfaces: readonly KitSurface[] | null;
 	readonly snaps: readonly Snap[];
+	readonly roof?: KitRoof | null;
 	readonly ribs: readonly KitRib[];
 	readonly least: number; // mm: stretching makes nothing smaller
+	readonly closed?: boolean; // a partition closes the front
 }
 
 /** The fittings and all that goes with them, at any depth. */
@@ -64,9 +78,18 @@ export function family(kit: Kit, ids: readonly string[]): Set<string> {
 	return members;
 }
 
+const indexes = new WeakMap<Kit, ReadonlyMap<string, KitFitting>>();
+
+/** The fittings of a kit by id. */
+export function indexOf(kit: Kit): ReadonlyMap<string, KitFitting> {
+	let index = indexes.get(kit);
+	if (!index) indexes.set(kit, (index = new Map(kit.fittings.map((f) => [f.id, f]))));
+	return index;
+}
+
 /** What carries the fitting, nearest first. */
 export function carriers(kit: Kit, id: string): KitFitting[] {
-	const byId = new Map(kit.fittings.map((f) => [f.id, f]));
+	const byId = indexOf(kit);
 	const line: KitFitting[] = [];
 	for (let f = byId.get(byId.get(id)?.carrier ?? ""); f && !line.includes(f); f = byId.get(f.carrier ?? "")) line.push(f);
 	return line;

@@ -60,13 +60,31 @@ export class Motion {
 		return this.#over;
 	}
 
-	get #family(): Iterable<string> {
-		return this.trial?.family ?? this.ids;
+	/** Where the shift leads, as far as can be told. */
+	get settled(): Shift {
+		return this.trial?.settled(this.change.shift) ?? this.change.shift;
+	}
+
+	/** Everything that goes along, in groups that take the same part of a shift. */
+	#parts(shift: Shift): { ids: string[]; by: Shift }[] {
+		const along = this.trial?.along ?? this.ids.map((id) => ({ id, share: [1, 1, 1] as const }));
+		const parts = new Map<string, { ids: string[]; by: Shift }>();
+		for (const { id, share } of along) {
+			const key = share.join();
+			const one = parts.get(key) ?? { ids: [], by: { dx: shift.dx * share[0], dy: shift.dy * share[1], dz: shift.dz * share[2] } };
+			one.ids.push(id);
+			parts.set(key, one);
+		}
+		return [...parts.values()];
+	}
+
+	#draw(shift: Shift): void {
+		for (const { ids, by } of this.#parts(shift)) shifts.shift(ids, by);
 	}
 
 	to(change: Partial<Change>): void {
 		this.change = { ...nothing, ...change };
-		shifts.shift(this.#family, this.change.shift);
+		this.#draw(this.settled);
 		if (this.trial) this.#mark(this.#corrected(this.#predicted(this.change)));
 		strip.reckoning();
 		this.#previews.want({ revision: newest(), mode: mode(), moves: this.#moves() });
@@ -76,21 +94,21 @@ export class Motion {
 	async drop(): Promise<boolean> {
 		if (this.#over) return false;
 		const moves = this.#moves();
-		const family = [...this.#family];
 		const { shift, turn, pulls } = this.change;
+		const parts = this.#parts(this.settled);
 		this.#end();
 		if (shift.dx === 0 && shift.dy === 0 && shift.dz === 0 && turn === 0 && pulls.every((p) => p.by === 0)) {
 			strip.clear();
 			return false;
 		}
-		const hold = shifts.hold(family, shift);
+		const held = parts.map(({ ids, by }) => shifts.hold(ids, by));
 		strip.reckoning();
 		const saved = await edits.told(edits.save("/edit", (revision) => ({ revision, mode: mode(), moves })));
 		if (!saved) {
-			shifts.release(hold);
+			held.forEach(shifts.release);
 			return false;
 		}
-		hold.until = newest();
+		for (const hold of held) hold.until = newest();
 		await refresh(newest());
 		shifts.settle(newest());
 		return true;
@@ -98,7 +116,7 @@ export class Motion {
 
 	cancel(): void {
 		if (this.#over) return;
-		shifts.shift(this.#family, still);
+		this.#draw(still);
 		this.#end();
 		strip.clear();
 	}
@@ -107,7 +125,7 @@ export class Motion {
 	redraw(): void {
 		this.prepare();
 		this.#moving(true);
-		shifts.shift(this.#family, this.change.shift);
+		this.#draw(this.settled);
 		this.onSwap();
 	}
 
@@ -120,7 +138,7 @@ export class Motion {
 	#predicted({ shift, turn, pulls }: Change): string[] {
 		const own = this.trial?.own;
 		const other = own && pulls.length > 0 ? stretched(own, pulls) : own && turn !== 0 ? turned(own, turn) : undefined;
-		const found = this.trial?.at(shift, other);
+		const found = this.trial?.at(this.trial.settled(shift), other);
 		return found && (found.outside || found.fouled.length > 0) ? [...found.fouled, ...this.ids] : [];
 	}
 

@@ -1,7 +1,7 @@
 // The finished surfaces of the living space, between the heights and stations at which the kit has them.
 
-import type { Point, Prism, Shift } from "./geometry";
-import type { KitSurface } from "./kit";
+import { boundsOf, type Bounds, type Point, type Prism, type Shift } from "./geometry";
+import type { KitRoof, KitSurface } from "./kit";
 
 interface Slice {
 	readonly height: number;
@@ -10,11 +10,20 @@ interface Slice {
 	readonly right: readonly number[];
 }
 
+/** A value for each of front, rear, left, right, floor and roof. */
+export type Six = [number, number, number, number, number, number];
+
 export class Room {
 	readonly #slices: readonly Slice[];
 
-	constructor(surfaces: readonly KitSurface[]) {
+	readonly #roof: KitRoof | undefined;
+	readonly #lowRoof: number; // over the middle of the van, and some room
+
+	constructor(surfaces: readonly KitSurface[], roof?: KitRoof | null, readonly closed = true) {
 		this.#slices = surfaces.map(slice).filter((s) => s.x.length > 1);
+		this.#roof = roof ?? undefined;
+		const all = roof?.heights.flatMap((row) => row.slice(Math.floor(row.length / 4), Math.ceil((row.length * 3) / 4))) ?? [];
+		this.#lowRoof = Math.min(...all) - 200;
 	}
 
 	/** Whether anything is known of it. */
@@ -24,15 +33,63 @@ export class Room {
 
 	/** How far a shifted prism stands out of the room at worst [mm]; 0 or less when it is inside. */
 	excess(prism: Prism, s: Shift): number {
+		return Math.max(...this.excesses(prism, s));
+	}
+
+	/** How far it stands out of front, rear, left, right, floor and roof. Faces that are cut to the room stand nowhere out. */
+	excesses(prism: Prism, s: Shift, cut: readonly string[] = []): Six {
+		const out: Six = [-Infinity, -Infinity, -Infinity, -Infinity, -Infinity, -Infinity];
 		const first = this.#slices[0];
-		const last = this.#slices.at(-1);
-		if (!first || !last) return 0;
-		let worst = first.height - prism.low - s.dz;
-		worst = Math.max(worst, prism.high + s.dz - roofAbove(this.#slices));
+		if (!first) return out;
+		out[4] = first.height - prism.low - s.dz;
+		if (!cut.includes("roof")) out[5] = this.#roof ? this.#overRoof(this.#roof, prism, s) : prism.high + s.dz - roofAbove(this.#slices);
+		const [noLeft, noRight] = [cut.includes("left"), cut.includes("right")];
 		this.#touch(prism, s, (x, y, at) => {
-			worst = Math.max(worst, sideAt(at, x, "left") - y, y - sideAt(at, x, "right"), first.x[0]! - x, x - first.x.at(-1)!);
+			if (this.closed) out[0] = Math.max(out[0], first.x[0]! - x);
+			out[1] = Math.max(out[1], x - first.x.at(-1)!);
+			if (!noLeft) out[2] = Math.max(out[2], sideAt(at, x, "left") - y);
+			if (!noRight) out[3] = Math.max(out[3], y - sideAt(at, x, "right"));
 		});
-		return worst;
+		return out;
+	}
+
+	/** How far a prism stands out of the roof, between the sides at the height of its top. */
+	#overRoof(roof: KitRoof, prism: Prism, s: Shift): number {
+		const top = prism.high + s.dz;
+		if (top < this.#lowRoof) return -Infinity;
+		return top - this.#roofOver(roof, prism, s, top);
+	}
+
+	/** The lowest the roof comes over a shifted prism. */
+	#roofOver(roof: KitRoof, prism: Prism, s: Shift, top: number): number {
+		const box = boundsOf(prism);
+		const at = bracket(this.#slices, Math.min(top, this.#slices.at(-1)!.height));
+		let lowest = Infinity;
+		for (const x of spread(box.min[0] + s.dx, box.max[0] + s.dx)) {
+			const [left, right] = [sideAt(at, x, "left"), sideAt(at, x, "right")];
+			for (const y of spread(box.min[1] + s.dy, box.max[1] + s.dy)) lowest = Math.min(lowest, roofAt(roof, x, Math.min(right, Math.max(left, y))));
+		}
+		return lowest;
+	}
+
+	/** How far a shifted prism may still go up [mm]; less than 0 when it is in the roof, undefined where that is not known. */
+	headway(prisms: readonly Prism[], s: Shift): number | undefined {
+		const roof = this.#roof;
+		if (!roof || !this.known) return undefined;
+		return Math.min(...prisms.map((p) => this.#roofOver(roof, p, s, p.high + s.dz) - p.high - s.dz));
+	}
+
+	/** The farthest out a side comes along a shifted box. */
+	farthest(box: Bounds, s: Shift, which: "left" | "right"): number {
+		let far = which === "left" ? Infinity : -Infinity;
+		for (const z of spread(box.min[2] + s.dz, box.max[2] + s.dz)) {
+			const at = bracket(this.#slices, z);
+			for (const x of spread(box.min[0] + s.dx, box.max[0] + s.dx)) {
+				const y = sideAt(at, x, which);
+				far = which === "left" ? Math.min(far, y) : Math.max(far, y);
+			}
+		}
+		return far;
 	}
 
 	/** How far prisms, shifted, may still go to a side until one of them touches it [mm]; less than 0 when beyond. */
@@ -68,6 +125,27 @@ export class Room {
 		for (const slice of this.#slices) if (slice.height > low && slice.height < high) level(slice.height);
 		level(high);
 	}
+}
+
+const closest = 75; // mm between places that are looked at
+
+/** Places from one end to the other, both included. */
+function spread(from: number, to: number): number[] {
+	const n = Math.max(1, Math.ceil((to - from) / closest));
+	return Array.from({ length: n + 1 }, (_, i) => from + ((to - from) * i) / n);
+}
+
+function roofAt(roof: KitRoof, x: number, y: number): number {
+	const rows = roof.heights;
+	const cell = (v: number, from: number, step: number, n: number): readonly [number, number] => {
+		const at = Math.min(n - 1, Math.max(0, (v - from) / step));
+		const i = Math.min(n - 2, Math.floor(at));
+		return [i, at - i];
+	};
+	const [i, u] = cell(x, roof.from[0], roof.step[0], rows.length);
+	const [j, v] = cell(y, roof.from[1], roof.step[1], rows[0]!.length);
+	const along = (row: readonly number[]) => row[j]! + v * (row[j + 1]! - row[j]!);
+	return along(rows[i]!) + u * (along(rows[i + 1]!) - along(rows[i]!));
 }
 
 function slice(surface: KitSurface): Slice {

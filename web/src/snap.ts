@@ -64,7 +64,7 @@ class Strongest {
 
 /** Draws a shift to what is within reach along the axes that move; the others stay as they are. */
 export function snap(trial: Trial, wanted: Shift, along: readonly Axis[], tolerance: number): Snapped {
-	let shift = wanted;
+	let shift = trial.stopped(wanted);
 	const caught: Caught[] = [];
 	for (const axis of along) {
 		const pull = strongest(trial, axis, shift, tolerance);
@@ -73,7 +73,7 @@ export function snap(trial: Trial, wanted: Shift, along: readonly Axis[], tolera
 		const found = pull.caught(axis);
 		if (found) caught.push(found);
 	}
-	return { shift, caught };
+	return { shift: trial.stopped(shift), caught };
 }
 
 /** The face that the place holds on to goes to whole centimetres. */

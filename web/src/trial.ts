@@ -1,15 +1,18 @@
-// A trial of some fittings, with all they carry, somewhere else or in another shape: what would they foul?
+// A trial of some fittings, with all that goes with them, somewhere else or in another shape: what would they foul?
 //
-// Whatever overlaps already where the fitting stands is known to the server and may be meant so (a
-// cushion that gives, a bed that slides into its bench): a trial reports only what gets deeper.
+// Whatever overlaps already where the fittings stand is known to the server and may be meant so (a bed that slides into its bench): a
+// trial reports only what gets deeper. What stands against a moved face goes along, and what stands against a side follows that side.
 
 import { boundsOf, join, meets, overlap, still, type Bounds, type Prism, type Shift } from "./geometry";
-import { carriers, family, ownerOf, type Axis, type Kit, type KitFitting, type Snap } from "./kit";
-import { Room } from "./room";
+import { carriers, family, indexOf, ownerOf, type Axis, type Kit, type KitFitting, type Snap } from "./kit";
+import { Room, type Six } from "./room";
 
-/** Deeper than this by prediction is a foul [mm]: solids are rounded to 0.1, scribed faces cut to 5. */
-const slack = 2;
-const slackAtSurfaces = 15;
+/** Deeper than this by prediction is a foul [mm]: less is within what a body is read to. */
+const slack = 4;
+const slackAtSurfaces = 8;
+
+/** Things this deep in one another only touch [mm]. */
+const touching = 1;
 
 export interface Found {
 	readonly fouled: readonly string[]; // the fittings it would run into, in the kit's order
@@ -21,12 +24,19 @@ export interface Face extends Snap {
 	readonly of?: KitFitting;
 }
 
+/** How much of a shift a fitting takes part in, by axis: 1 or 0. */
+type Share = readonly [number, number, number];
+
 interface Body {
-	readonly id: string;
+	readonly fitting: KitFitting;
 	readonly where: string;
 	readonly box: Bounds;
 	readonly prisms: readonly Prism[];
 	readonly boxes: readonly Bounds[];
+	readonly share: Share;
+	readonly gives: number; // mm
+	readonly over: ReadonlySet<string>; // what carries it, at any depth
+	readonly out: Six; // how far it stands out of the room already
 }
 
 export class Trial {
@@ -39,81 +49,167 @@ export class Trial {
 	readonly prisms: readonly Prism[];
 	readonly room: Room;
 	readonly faces: Readonly<Record<Axis, readonly Face[]>>;
+	readonly #bodies: readonly Body[];
 	readonly #moving: readonly Body[];
-	readonly #others: readonly Body[];
-	readonly #host: KitFitting | undefined;
-	readonly #before = new Map<string, number>(); // overlap where it stands, by fitting
-	readonly #outBefore: number;
+	readonly #inside: readonly { readonly child: Body; readonly host: Body }[]; // what stands in something, where one of the two moves
+	readonly #before = new Map<string, number>(); // overlaps where all stand, by pair
 	#around: readonly Bounds[] | undefined;
 
 	constructor(readonly kit: Kit, names: string | readonly string[]) {
 		const ids = typeof names === "string" ? [names] : names;
-		const id = ids[0] ?? "";
-		this.family = family(kit, ids);
-		const line = ids.length === 1 ? carriers(kit, id) : [];
-		const own = ids.length === 1 ? kit.fittings.find((f) => f.id === id) : undefined;
-		this.own = own;
-		this.ids = ids;
-		this.carried = ids.some((one) => carriers(kit, one).length > 0);
-		this.#host = own?.in ? line[0] : undefined;
-		const around = new Set(own?.in ? line.map((f) => f.id) : []);
-		this.#moving = kit.fittings.filter((f) => this.family.has(f.id)).map(body);
-		this.#others = kit.fittings.filter((f) => !this.family.has(f.id) && !around.has(f.id)).map(body);
 		const chosen = kit.fittings.filter((f) => ids.includes(f.id));
+		const own = chosen.length === 1 ? chosen[0] : undefined;
+		this.ids = ids;
+		this.own = own;
+		this.family = family(kit, ids);
+		this.carried = ids.some((one) => carriers(kit, one).length > 0);
 		this.box = join((chosen.length > 0 ? chosen : kit.fittings.filter((f) => this.family.has(f.id))).map((f) => ({ min: f.min, max: f.max })));
 		this.prisms = chosen.flatMap((f) => f.prisms);
 		this.where = chosen[0]?.where ?? "";
-		this.room = new Room(kit.surfaces ?? []);
-		this.faces = facesOf(kit, this.family, kit.fittings.find((f) => f.id === id)?.carrier);
-		for (const other of this.#others) this.#before.set(other.id, this.#depth(other, still, this.#moving));
-		this.#outBefore = this.#excess(still, this.#moving);
+		this.room = new Room(kit.surfaces ?? [], kit.roof, kit.closed);
+		this.faces = facesOf(kit, this.family, chosen[0]?.carrier);
+		const share = shares(kit, ids);
+		this.#bodies = kit.fittings.map((f) => body(f, share(f), this.room, new Set(carriers(kit, f.id).map((c) => c.id))));
+		this.#moving = this.#bodies.filter((b) => b.share.some((part) => part > 0));
+		const byId = new Map(this.#bodies.map((b) => [b.fitting.id, b]));
+		this.#inside = this.#bodies.flatMap((child) => {
+			const host = child.fitting.in ? byId.get(child.fitting.carrier ?? "") : undefined;
+			const moves = host && (ids.includes(host.fitting.id) || child.share.some((one, i) => one !== host.share[i]));
+			return moves ? [{ child, host }] : [];
+		});
+	}
+
+	/** What goes along, with its share of the shift on each axis. */
+	get along(): readonly { readonly id: string; readonly share: Share }[] {
+		return this.#moving.map((b) => ({ id: b.fitting.id, share: b.share }));
 	}
 
 	/** What would be in the way with all of it shifted; own is the one fitting in another shape. */
 	at(shift: Shift, own?: KitFitting): Found {
-		const moving = own ? this.#moving.map((b) => (b.id === own.id ? body(own) : b)) : this.#moving;
-		const box = own ? { min: own.min, max: own.max } : this.box;
-		const fouled = this.#others
-			.filter((other) => this.#depth(other, shift, moving) > this.#before.get(other.id)! + slack)
-			.map((other) => other.id);
-		if (this.#host && leaves(box, this.#host, shift)) fouled.push(this.#host.id);
-		return { fouled, outside: this.#excess(shift, moving) > Math.max(0, this.#outBefore) + slackAtSurfaces };
+		const reshaped = (b: Body): Body => (own && b.fitting.id === own.id ? { ...b, ...solidOf(own) } : b);
+		const moving = own ? this.#moving.map(reshaped) : this.#moving;
+		const fouled = new Set<string>();
+		let outside = false;
+		for (const mine of moving) {
+			for (const other of this.#bodies) {
+				if (!apart(mine, other)) continue;
+				const deep = depth(mine, other, shift);
+				if (deep > touching + mine.gives + other.gives && deep > this.#overlapNow(mine, other) + slack) fouled.add(this.family.has(other.fitting.id) ? mine.fitting.id : other.fitting.id);
+			}
+			const out = standsOut(mine, this.room, part(shift, mine.share));
+			outside ||= out.some((by, i) => by > Math.max(0, mine.out[i]!) + slackAtSurfaces + mine.gives);
+		}
+		for (const { child, host } of this.#inside) {
+			const by = part(shift, [0, 1, 2].map((i) => child.share[i]! - host.share[i]!) as [number, number, number]);
+			if (leaves(boxOf(own, child), boxOf(own, host), by, child.fitting, host.fitting)) fouled.add((this.ids.includes(child.fitting.id) ? host : child).fitting.id);
+		}
+		return { fouled: this.kit.fittings.filter((f) => fouled.has(f.id)).map((f) => f.id), outside };
+	}
+
+	#overlapNow(a: Body, b: Body): number {
+		const key = `${a.fitting.id} ${b.fitting.id}`;
+		let deep = this.#before.get(key);
+		if (deep === undefined) {
+			const asIs = (one: Body): Body => this.#bodies.find((other) => other.fitting.id === one.fitting.id)!;
+			this.#before.set(key, (deep = depth(asIs(a), asIs(b), still)));
+		}
+		return deep;
+	}
+
+	/** A shift as far as it will be made: what stands against a surface is not dragged through it. */
+	stopped(s: Shift): Shift {
+		const own = this.own;
+		if (!own?.stops) return s;
+		const along = (axis: Axis, i: number, by: number) => {
+			const stop = own.stops![axis];
+			if (stop === undefined) return by;
+			return own.holds[i] === "high" ? Math.min(by, stop) : Math.max(by, stop);
+		};
+		return { dx: along("x", 0, s.dx), dy: along("y", 1, s.dy), dz: along("z", 2, s.dz) };
+	}
+
+	/** Where a shift leads: what stands against a side or the roof keeps its distance from it. */
+	settled(wanted: Shift): Shift {
+		const s = this.stopped(wanted);
+		const own = this.own;
+		if (!own?.stops || this.where !== "" || !this.room.known || (s.dx === 0 && s.dy === 0 && s.dz === 0)) return s;
+		return this.#underRoof(own, this.#alongSide(own, s));
+	}
+
+	#alongSide(own: KitFitting, s: Shift): Shift {
+		const stop = own.stops?.y;
+		const side = own.holds[1] === "high" ? "right" : "left";
+		if (stop === undefined || (own.carrier && !indexOf(this.kit).get(own.carrier)?.scribed?.includes(side))) return s;
+		if (own.scribed?.includes(side)) return { ...s, dy: s.dy + this.room.farthest(this.box, { ...s, dy: 0 }, side) - this.room.farthest(this.box, still, side) };
+		const gap = this.room.gap(own.prisms, s, side);
+		return { ...s, dy: side === "right" ? s.dy + gap - (stop - s.dy) : s.dy - gap + (s.dy - stop) };
+	}
+
+	#underRoof(own: KitFitting, s: Shift): Shift {
+		const stop = own.stops?.z;
+		if (stop === undefined || own.holds[2] !== "high" || own.carrier || own.scribed?.includes("roof")) return s;
+		const headway = this.room.headway(own.prisms, s);
+		return headway === undefined ? s : { ...s, dz: s.dz + headway - (stop - s.dz) };
 	}
 
 	/** The boxes of what stands around, in the same part of the van. */
 	get around(): readonly Bounds[] {
-		return (this.#around ??= this.#others.filter((b) => b.where === this.where).map((b) => b.box));
-	}
-
-	#depth(other: Body, shift: Shift, moving: readonly Body[]): number {
-		let deepest = 0;
-		for (const mine of moving) {
-			if (mine.where !== other.where || !meets(mine.box, other.box, shift)) continue;
-			mine.prisms.forEach((p, i) => {
-				other.prisms.forEach((q, j) => {
-					if (!meets(mine.boxes[i]!, other.boxes[j]!, shift)) return;
-					deepest = Math.max(deepest, overlap(p, q, shift)?.depth ?? 0);
-				});
-			});
-		}
-		return deepest;
-	}
-
-	#excess(shift: Shift, moving: readonly Body[]): number {
-		let worst = -Infinity;
-		for (const mine of moving) {
-			if (mine.where === "") for (const p of mine.prisms) worst = Math.max(worst, this.room.excess(p, shift));
-		}
-		return worst;
+		const over = new Set(this.own ? carriers(this.kit, this.own.id).map((f) => f.id) : []);
+		return (this.#around ??= this.#bodies.filter((b) => b.where === this.where && !this.family.has(b.fitting.id) && !over.has(b.fitting.id)).map((b) => b.box));
 	}
 }
+
+/** Which part of a shift each fitting takes: all of it what is chosen; else that of what its place is told from. */
+function shares(kit: Kit, ids: readonly string[]): (f: KitFitting) => Share {
+	const byId = indexOf(kit);
+	const of = (f: KitFitting | undefined, axis: number, deep: number): number => {
+		if (!f || deep > 64) return 0;
+		if (ids.includes(f.id)) return 1;
+		return of(byId.get(f.along[axis] || f.carrier || ""), axis, deep + 1);
+	};
+	return (f) => [of(f, 0, 0), of(f, 1, 0), of(f, 2, 0)];
+}
+
+const part = (s: Shift, share: Share): Shift => ({ dx: s.dx * share[0], dy: s.dy * share[1], dz: s.dz * share[2] });
+
+/** Whether two can come into each other's way: neither carries the other, and they are in the same part of the van. */
+function apart(a: Body, b: Body): boolean {
+	if (a.fitting.id === b.fitting.id || a.where !== b.where || a.over.has(b.fitting.id) || b.over.has(a.fitting.id)) return false;
+	if ((a.fitting.gives ?? 0) >= 1 || (b.fitting.gives ?? 0) >= 1) return false;
+	return a.share.some((one, i) => one !== b.share[i]);
+}
+
+/** How deep a is in b when both have taken their parts of a shift. */
+function depth(a: Body, b: Body, s: Shift): number {
+	const by: Shift = { dx: s.dx * (a.share[0] - b.share[0]), dy: s.dy * (a.share[1] - b.share[1]), dz: s.dz * (a.share[2] - b.share[2]) };
+	if (!meets(a.box, b.box, by)) return 0;
+	let deepest = 0;
+	a.prisms.forEach((p, i) => {
+		b.prisms.forEach((q, j) => {
+			if (meets(a.boxes[i]!, b.boxes[j]!, by)) deepest = Math.max(deepest, overlap(p, q, by)?.depth ?? 0);
+		});
+	});
+	return deepest;
+}
+
+const nowhere: Six = [0, 0, 0, 0, 0, 0];
+
+function standsOut(b: Pick<Body, "fitting" | "where" | "prisms">, room: Room, s: Shift): Six {
+	if (b.where !== "" || b.fitting.opening || (b.fitting.gives ?? 0) >= 1) return nowhere;
+	const worst: Six = [...nowhere];
+	for (const p of b.prisms) room.excesses(p, s, b.fitting.scribed ?? []).forEach((by, i) => (worst[i] = Math.max(worst[i]!, by)));
+	return worst;
+}
+
+/** The box of a fitting, in its other shape where it has one. */
+const boxOf = (own: KitFitting | undefined, b: Body): Bounds => (own?.id === b.fitting.id ? own : b.fitting);
 
 /** A face narrower than this is nothing to stand against [mm]: a socket, a strip of light. */
 const narrow = 60;
 
 /** The faces that a fitting may be laid against, by axis: the room's, its carrier's, and those of what stands where it stands. */
 function facesOf(kit: Kit, moving: ReadonlySet<string>, carrier: string | undefined): Record<Axis, Face[]> {
-	const byId = new Map(kit.fittings.map((f) => [f.id, f]));
+	const byId = indexOf(kit);
 	const faces: Record<Axis, Face[]> = { x: [], y: [], z: [] };
 	for (const snap of kit.snaps) {
 		const owner = ownerOf(snap);
@@ -128,17 +224,25 @@ function wide(f: KitFitting, axis: Axis): boolean {
 	return (["x", "y", "z"] as const).every((a, i) => a === axis || f.max[i]! - f.min[i]! >= narrow);
 }
 
-function body(f: KitFitting): Body {
+function solidOf(f: KitFitting): Pick<Body, "prisms" | "boxes" | "box"> {
 	const boxes = f.prisms.map(boundsOf);
-	return { id: f.id, where: f.where ?? "", box: join(boxes), prisms: f.prisms, boxes };
+	return { prisms: f.prisms, boxes, box: join(boxes) };
 }
 
-/** Whether a box that stands inside a host would leave it, if it is inside now. */
-function leaves(box: Bounds, host: KitFitting, s: Shift): boolean {
-	const shift = [s.dx, s.dy, s.dz];
-	return shift.some((d, i) => {
-		const out = Math.max(host.min[i]! - box.min[i]! - d, box.max[i]! + d - host.max[i]!);
-		const now = Math.max(0, host.min[i]! - box.min[i]!, box.max[i]! - host.max[i]!);
-		return out > now + slack;
+function body(fitting: KitFitting, share: Share, room: Room, over: ReadonlySet<string>): Body {
+	const where = fitting.where ?? "";
+	const gives = (fitting.gives ?? 0) * Math.min(...[0, 1, 2].map((i) => fitting.max[i]! - fitting.min[i]!));
+	const moves = share.some((one) => one > 0);
+	const out = moves ? standsOut({ fitting, where, prisms: fitting.prisms }, room, still) : nowhere;
+	return { fitting, where, ...solidOf(fitting), share, gives, over, out };
+}
+
+/** Whether a box would leave its host farther than it does now, shifted against it or either of them in another shape. */
+function leaves(box: Bounds, host: Bounds, s: Shift, boxNow: Bounds, hostNow: Bounds): boolean {
+	return [s.dx, s.dy, s.dz].some((d, i) => {
+		const low = host.min[i]! - box.min[i]! - d;
+		const high = box.max[i]! + d - host.max[i]!;
+		const was = Math.max(0, hostNow.min[i]! - boxNow.min[i]!, boxNow.max[i]! - hostNow.max[i]!);
+		return Math.max(low, high) > was + slack;
 	});
 }

@@ -18,4 +18,7 @@ declare module "node:assert/strict" {
 
 declare module "node:fs" {
 	export function readFileSync(path: string, encoding: "utf8"): string;
+	export function writeFileSync(path: string, text: string): void;
 }
+
+declare const process: { readonly argv: readonly string[] };

@@ -13,7 +13,7 @@ type Corners = [number, number, number, number, number, number];
 
 const fitting = (id: string, [x0, x1, y0, y1, z0, z1]: Corners, more: Partial<KitFitting> = {}): KitFitting => ({
 	id, min: [x0, y0, z0], max: [x1, y1, z1],
-	prisms: [{ outline: [[x0, y0], [x1, y0], [x1, y1], [x0, y1]], low: z0, high: z1 }], holds: ["low", "low", "low"], ...more,
+	prisms: [{ outline: [[x0, y0], [x1, y0], [x1, y1], [x0, y1]], low: z0, high: z1 }], holds: ["low", "low", "low"], along: ["", "", ""], ...more,
 });
 
 // A room 3 m long and 1.8 m wide, narrowing to 1.4 m at its last height; a bench with a cushion on it and a battery in it; a galley.
@@ -75,9 +75,27 @@ test("what leans out where the room narrows is outside, and what is higher than 
 });
 
 test("an overlap that is there already is no news, a deeper one is", () => {
-	const trial = new Trial(kit, "pillow"); // sinks 10 into its cushion
-	assert.deepEqual(trial.at(by(100)).fouled, []);
-	assert.deepEqual(trial.at(by(0, 0, -20)).fouled, ["cushion"]);
+	const both = { ...kit, fittings: [...kit.fittings, fitting("crate", [1990, 2400, 400, 700, 0, 300])] }; // 10 in the bench
+	assert.deepEqual(new Trial(both, "crate").at(by(3)).fouled, []);
+	assert.deepEqual(new Trial(both, "crate").at(by(-20)).fouled, ["bench"]);
+	assert.deepEqual(new Trial(kit, "pillow").at(by(0, 0, -20)).fouled, []); // what carries a thing is not in its way
+});
+
+test("what is told from a moved face goes along, and may run into something itself", () => {
+	const shelf = fitting("shelf", [2000, 2900, 400, 700, 0, 300], { along: ["bench", "", ""] });
+	const trial = new Trial({ ...kit, fittings: [...kit.fittings, shelf] }, "bench");
+	assert.deepEqual(trial.at(by(50)).fouled, []);
+	assert.equal(trial.at(by(150)).outside, true);
+	assert.deepEqual(trial.along.find((one) => one.id === "shelf")?.share, [1, 0, 0]);
+});
+
+test("what stands against a side is not dragged through it, and follows it", () => {
+	const high = { ...kit, fittings: kit.fittings.map((f) => (f.id === "galley" ? { ...f, holds: ["low", "high", "low"] as const, stops: { y: 0, z: 0 } } : f)) };
+	const leaning = { ...high, surfaces: [0, 600, 1500].map((z) => ({ height: z, outline: [[0, -900], [3000, -700], [3000, 680], [0, 880]] as const })) };
+	const trial = new Trial(leaning, "galley");
+	assert.deepEqual(trial.stopped(by(0, 60, -30)), by(0, 0, 0));
+	const moved = trial.settled(by(300));
+	assert.ok(Math.abs(moved.dy + 80) < 0.1, `${moved.dy}`); // at x 1200 the side is at 800
 });
 
 test("what stands in a host may move in it, not leave it", () => {
