@@ -144,12 +144,12 @@ func over(text string, at draw.Point, taken *[]draw.Rect) draw.Lettering {
 // fives is a length rounded to what a van is.
 func fives(v float64) string { return whole(math.Round(v/5) * 5) }
 
-// narrowest is the narrowest of the ways in a mode.
+// narrowest is the narrowest of the ways from the main door, which stands first, in a mode; none where one does not get everywhere on foot, as under a bed let down for the night.
 func narrowest(ways []fit.Way, mode string) (fit.Way, bool) {
-	least, found := fit.Way{Width: math.Inf(1)}, false
+	least, found, door := fit.Way{Width: math.Inf(1)}, false, ""
 	for _, w := range ways {
-		if w.Mode == mode && w.Width > 0 && w.Width < least.Width {
-			least, found = w, true
+		if w.Mode == mode && w.Width < least.Width && (door == "" || w.Door == door) {
+			least, found, door = w, w.Width > 0, w.Door
 		}
 	}
 	return least, found

@@ -20,8 +20,8 @@ var walkSource = finding.Source{
 	Text: "450 mm is the escape width that a caravan maker quotes from EN 1645-1; 370 mm is a large man's depth in clothes (US Army survey of 2012)", Sure: finding.Read,
 }
 
-// walkway judges the way from the main door to wherever somebody lies, sits or cooks, as the van stands by day; the ways from other doors and
-// by night are kept as the grid has them.
+// walkway judges the way from the main door to wherever somebody lies, sits or cooks, as the van stands by day; the ways by night are
+// kept as well, and those from other doors as the grid has them.
 func (w *worker) walkway() {
 	goals := w.goals()
 	door, ok := w.mainDoor()
@@ -36,7 +36,7 @@ func (w *worker) walkway() {
 		}
 	}
 	if night := w.named("night"); night != nil {
-		w.waysFrom(door, night, goals, false)
+		w.waysFrom(door, night, goals, true)
 	}
 	if worst, found := w.worstWay(); found {
 		w.reportWalkway(day, door, worst)

@@ -10,8 +10,8 @@ import (
 // A Way is the widest way from a door to a fitting in a mode.
 type Way struct {
 	Mode, Door, To string
-	Width          float64 // of the widest body that gets there [mm], from the main door by day exactly, else a cell too little at most; 0 if none does
-	X, Y           float64 // where it is narrowest; else where it ends
+	Width          float64 // of the widest body that gets there [mm], from the main door exactly, else a cell too little at most; 0 if none does
+	X, Y           float64 // where it is narrowest
 }
 
 // reached is how near the edge of a body must come to a bed or a seat to get onto it [mm]: common practice, no source.
@@ -101,6 +101,11 @@ func (w *worker) way(mode *Mode, door Opening, ways widest, goal solid.Bounds, e
 		return 0, (goal.MinX + goal.MaxX) / 2, (goal.MinY + goal.MaxY) / 2
 	}
 	if !exactly {
+		for c := at; c >= 0; c = ways.before[c] {
+			if d[c] < d[at] {
+				at = c
+			}
+		}
 		return 2 * roomAt(best), g.atX(int(at) / g.ny), g.atY(int(at) % g.ny)
 	}
 	return w.narrowest(mode, ways, at, best)
