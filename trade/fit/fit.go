@@ -57,8 +57,11 @@ type worker struct {
 	carriers []int // index of each fitting's carrier, -1 for none
 	roof     float64
 	roofSeen bool
-	safeRoom safeBox
-	safeSeen bool
+
+	most                 spot // where a head has most room
+	someRoom, roomSought bool
+	safeRoom             safeBox
+	safeSeen             bool
 
 	was, now *Memory
 }

@@ -52,8 +52,16 @@ func (w *worker) before(mode *Mode, i int) spot {
 	return best
 }
 
-// roomiest is the place of the free floor of the day where a head has most room.
+// roomiest is the place of the free floor of the day where a head has most room, looked for once.
 func (w *worker) roomiest() (spot, bool) {
+	if !w.roomSought {
+		w.most, w.someRoom = w.seekRoom()
+		w.roomSought = true
+	}
+	return w.most, w.someRoom
+}
+
+func (w *worker) seekRoom() (spot, bool) {
 	mode := w.mode("day")
 	if mode == nil {
 		return spot{}, false

@@ -1,0 +1,111 @@
+package fit
+
+import (
+	"math"
+
+	"tumblehome/solve/solid"
+)
+
+// facing is a seat with the way who sits there looks: over its longer side, towards the middle of the van; along the van, or in
+// its middle, to where there is more room for knees.
+type facing struct {
+	box   solid.Bounds
+	axis  int     // 0 along the van, 1 across
+	sign  float64 // +1 rearwards or to the right
+	depth float64
+	free  float64 // before its front edge, at the best place along it
+}
+
+// faces finds out how one sits on a seat in a mode.
+func (w *worker) faces(mode *Mode, seat int) facing {
+	b := mode.Standings[seat].Box
+	f := facing{box: b, axis: 1, sign: 1, depth: b.MaxY - b.MinY}
+	middle := b.MinY + b.MaxY
+	if f.depth > b.MaxX-b.MinX {
+		f.axis, f.depth, middle = 0, b.MaxX-b.MinX, 0
+	}
+	if math.Abs(middle) > 2*touching {
+		f.sign = -math.Copysign(1, middle)
+		f.free = w.legsBefore(mode, seat, f)
+		return f
+	}
+	back := f
+	back.sign = -1
+	f.free, back.free = w.legsBefore(mode, seat, f), w.legsBefore(mode, seat, back)
+	if back.free > f.free {
+		return back
+	}
+	return f
+}
+
+// legsBefore is the free depth before a seat at its best place, for legs between 100 above the floor and the top of the seat.
+func (w *worker) legsBefore(mode *Mode, seat int, f facing) float64 {
+	best := 0.0
+	from, to := f.box.MinX, f.box.MaxX
+	if f.axis == 0 {
+		from, to = f.box.MinY, f.box.MaxY
+	}
+	const half = 200 // of the legs of one who sits
+	for _, at := range spread(from+half, to-half, 150) {
+		best = max(best, w.freeAt(mode, seat, f, at, half))
+	}
+	return best
+}
+
+// freeAt is the free depth before a seat about one place along it.
+func (w *worker) freeAt(mode *Mode, seat int, f facing, at, half float64) float64 {
+	r, floor := w.in.Room, w.in.Room.Floor()
+	zone := f.strip(at, half, 1000)
+	zone.MinZ, zone.MaxZ = floor+bodyFrom, max(floor+bodyFrom+1, f.box.MaxZ-50)
+	free := 1000.0
+	switch {
+	case f.axis == 1 && f.sign < 0:
+		free = f.box.MinY - r.Left(at, floor+waist)
+	case f.axis == 1:
+		free = r.Right(at, floor+waist) - f.box.MaxY
+	case f.sign > 0:
+		free = r.Rear() - f.box.MaxX
+	case w.in.Partition:
+		free = f.box.MinX - r.Front()
+	}
+	for i := range mode.Standings {
+		s := &mode.Standings[i]
+		if i == seat || !w.inTheWay(i) || w.carries(seat, i) || w.carries(i, seat) || len(s.Solid) == 0 || !s.Box.Meets(zone) {
+			continue
+		}
+		for _, p := range s.Solid {
+			if b := p.Bounds(); b.Meets(zone) {
+				free = min(free, f.away(b))
+			}
+		}
+	}
+	return max(0, min(free, 1000))
+}
+
+// strip is the ground before the seat, so deep, about a place along it.
+func (f facing) strip(at, half, deep float64) solid.Bounds {
+	b := solid.Bounds{MinX: at - half, MaxX: at + half, MinY: f.box.MaxY, MaxY: f.box.MaxY + deep}
+	if f.axis == 1 && f.sign < 0 {
+		b.MinY, b.MaxY = f.box.MinY-deep, f.box.MinY
+	}
+	if f.axis == 0 {
+		b = solid.Bounds{MinX: f.box.MaxX, MaxX: f.box.MaxX + deep, MinY: at - half, MaxY: at + half}
+		if f.sign < 0 {
+			b.MinX, b.MaxX = f.box.MinX-deep, f.box.MinX
+		}
+	}
+	return b
+}
+
+// away is how far a box is before the front edge of the seat; negative if it reaches over it.
+func (f facing) away(b solid.Bounds) float64 {
+	switch {
+	case f.axis == 1 && f.sign < 0:
+		return f.box.MinY - b.MaxY
+	case f.axis == 1:
+		return b.MinY - f.box.MaxY
+	case f.sign < 0:
+		return f.box.MinX - b.MaxX
+	}
+	return b.MinX - f.box.MaxX
+}

@@ -1,0 +1,65 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+
+	"tumblehome/catalogue/people"
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+// table judges the table one eats at from a seat: the nearest before it.
+func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facing, top float64) {
+	best, at := math.Inf(1), -1
+	for i := range mode.Standings {
+		s := &mode.Standings[i]
+		if w.in.Fittings[i].Make != "table" || len(s.Solid) == 0 || s.Box.MinZ <= top {
+			continue
+		}
+		if away := f.away(s.Box); away < best && f.beside(s.Box) {
+			best, at = away, i
+		}
+	}
+	if at < 0 || best > atTable {
+		return
+	}
+	b := mode.Standings[at].Box
+	gap, need := b.MinZ-top, float64(body.KneeRoom())
+	above, wanted := b.MaxZ-top, float64(body.TableAboveSeat())
+	w.show(working.Figure{
+		Code: "fit.table." + p.ID, Value: above, Unit: "mm", Label: "Table above the seat, " + p.name(), Words: fmt.Sprintf("%s, %s; about %.0f suits best", w.name(at), mode.Name, wanted),
+	}, working.Working{
+		Formula: "top of the table above the pressed seat", Source: seatSource,
+		Notes: []string{fmt.Sprintf("Between seat and table there is %.0f for thighs, which need %.0f; the table begins %.0f before the seat.", gap, need, best)},
+		Lines: []working.Line{{Symbol: "t", Label: "table above the seat", Value: above, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f", b.MaxZ, top), From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[at].ID)}}},
+	})
+	out := finding.Finding{Code: "fit.table", Mode: mode.Name, Source: seatSource,
+		About: []string{pointer("fittings", w.in.Fittings[at].ID), pointer("fittings", w.in.Fittings[seat].ID), pointer("people", p.ID)}}
+	switch {
+	case best < kneesOut && gap < need-20:
+		out.Severity, out.Measured, out.Limit = finding.Close, mm(gap), mm(need)
+		out.Title = fmt.Sprintf("The legs of %s do not go under %s", p.name(), w.name(at))
+		out.Words = fmt.Sprintf("Between the pressed seat and the table there is %s; thighs need about %s. Raise the table or move it away from the seat.", about(gap), about(need))
+		if up := need - gap; math.Abs(above+up-wanted) <= tableOff-touching {
+			out.Proposals = w.nudge(at, 0, 0, up, "")
+		}
+	case math.Abs(above-wanted) > tableOff:
+		out.Severity, out.Measured, out.Limit = finding.Note, mm(above), mm(wanted)
+		out.Title = fmt.Sprintf("%s is not at the height of the elbows of %s", w.name(at), p.name())
+		out.Words = fmt.Sprintf("It is %s above the pressed seat; about %s suits best.", about(above), about(wanted))
+	default:
+		return
+	}
+	w.find(out)
+}
+
+// beside says whether a box lies before a seat for at least the width of one who sits.
+func (f facing) beside(b solid.Bounds) bool {
+	const sitter = 300
+	if f.axis == 1 {
+		return min(b.MaxX, f.box.MaxX)-max(b.MinX, f.box.MinX) >= sitter
+	}
+	return min(b.MaxY, f.box.MaxY)-max(b.MinY, f.box.MinY) >= sitter
+}
