@@ -6,13 +6,15 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/a-h/templ"
+
 	"tumblehome/internal/words"
 	"tumblehome/reckon"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
 
-// showHow shows how a figure came about, or what a margin note means.
+// showHow shows how a figure came about, or what a margin note means; where a figure and a note share a code, both.
 func (s *Server) showHow(w http.ResponseWriter, r *http.Request) {
 	now, err := s.desk.head(r.Context())
 	if err != nil {
@@ -21,16 +23,19 @@ func (s *Server) showHow(w http.ResponseWriter, r *http.Request) {
 	}
 	v := s.viewOf(r, now, "", "")
 	code := r.PathValue("code")
+	title, parts := "", []templ.Component(nil)
+	if explained, ok := reckon.Explain(code); ok {
+		title, parts = explained.Meaning, append(parts, howNote(v, explained, here(now.Findings, code, r.FormValue("about"))))
+	}
 	if how, ok := now.Working(code); ok {
 		figure, _ := now.Figure(code)
-		s.showBeside(w, r, v, how.Label, howFigure(v, figure, how))
+		title, parts = how.Label, append(parts, howFigure(v, figure, how))
+	}
+	if len(parts) == 0 {
+		s.notFound(w, r)
 		return
 	}
-	if explained, ok := reckon.Explain(code); ok {
-		s.showBeside(w, r, v, explained.Meaning, howNote(v, explained, here(now.Findings, code, r.FormValue("about"))))
-		return
-	}
-	s.notFound(w, r)
+	s.showBeside(w, r, v, title, templ.Join(parts...))
 }
 
 // here are the findings of a code in this build; where one is asked for by what it is about, that one alone.

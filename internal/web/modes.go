@@ -1,6 +1,8 @@
 package web
 
 import (
+	"cmp"
+
 	"tumblehome/build/tree"
 	"tumblehome/catalogue/settings"
 )
@@ -25,6 +27,7 @@ func takeEntries(v view) []entry {
 // poseView is where one person is in the mode shown.
 type poseView struct {
 	Person, Path string
+	Name         string   // what they are called
 	Now          string   // what the choices say of it now; "" for nowhere in particular
 	Choices      []choice // every thing that somebody can lie, sit, stand or cook at
 	Head         entry
@@ -34,7 +37,7 @@ type poseView struct {
 func posesOf(v view) []poseView {
 	var out []poseView
 	for _, id := range sortedKeys(v.Doc.People) {
-		p := poseView{Person: id, Path: "/modes/" + v.Mode + "/people/" + id, Choices: v.uses()}
+		p := poseView{Person: id, Name: cmp.Or(v.Doc.People[id].Called, unhyphen(id)), Path: "/modes/" + v.Mode + "/people/" + id, Choices: v.uses()}
 		pose := v.Doc.Modes[v.Mode].People[id]
 		for verb, at := range map[string]string{"lies": pose.Lies, "sits": pose.Sits, "stands": pose.Stands, "cooks": pose.Cooks} {
 			if at != "" {
