@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -60,21 +61,24 @@ type sided struct {
 // how far the things of that gap are off at most.
 func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
 	var edges []sided
-	first := sided{d: math.Inf(1)}
 	for _, e := range w.edges(mode, x, y, within) {
 		s := sided{edge: e}
 		if s.d, s.x, s.y = e.distance(x, y); s.d <= within {
 			s.x, s.y = s.x-x, s.y-y
 			edges = append(edges, s)
-			if s.d < first.d {
-				first = s
-			}
 		}
 	}
+	slices.SortStableFunc(edges, func(a, b sided) int { return cmp.Compare(a.d, b.d) })
 	gap := math.Inf(1)
 	for i, e := range edges {
+		if e.d > edges[0].d+cell {
+			break
+		}
 		for _, f := range edges[i+1:] {
-			if e.x*f.x+e.y*f.y >= 0 || e.d+f.d > gap+4*cell || min(e.d, f.d) > first.d+cell {
+			if e.d+f.d > gap+4*cell {
+				break
+			}
+			if e.x*f.x+e.y*f.y >= 0 {
 				continue
 			}
 			a, b := e.between(f.edge)
