@@ -50,8 +50,8 @@ func TestStretchingAndTurningByHandles(t *testing.T) {
 
 	selected(p, "table")
 	at = grip(p, "turn")
-	r := browser.Eval[[]float64](p, `(r => [r.left + r.width / 2, r.top + r.height / 2, r.height])(document.querySelector("#plan-table").getBoundingClientRect())`)
-	side := browser.Point{X: r[0] + r[1] - at.Y, Y: r[1]}
+	r := browser.Eval[[]float64](p, `(r => [r.left + r.width / 2, r.top + r.height / 2])(document.querySelector("#plan-table > path").getBoundingClientRect())`)
+	side := browser.Point{X: r[0] - (at.Y - r[1]), Y: r[1] + (at.X - r[0])} // a quarter further, clockwise
 	p.Grasp(at, side)
 	p.WaitFor(`document.querySelector("svg .live .value").textContent == "90°"`)
 	p.Screenshot(t, "turn-desk")

@@ -52,7 +52,9 @@ func TestArrangingByHand(t *testing.T) {
 			request: get("/region/fittings"), status: 200, holds: []string{"on the floor in the middle", `action="/fittings/table/put"`}},
 		{name: "nowhere is no place", request: post("/fittings/table/put", "at", "moon", "base", "1"), status: http.StatusBadRequest},
 		{name: "many notes about one thing stand under one line", before: []*http.Request{moved(`{"fitting": "galley", "dx": 700}`)}, request: get("/region/notes?mode=day"), status: 200,
-			holds: []string{`class="notes-of fault"`, "notes where it stands"}},
+			holds: []string{`class="notes-of fault"`, "faults where it stands"}},
+		{name: "a sentence about it names a few notes and counts the rest", before: []*http.Request{moved(`{"fitting": "galley", "dx": 700}`)}, request: get("/region/said"), status: 200,
+			holds: []string{"New fault:", "more new."}},
 		{name: "few notes stand each for itself", request: get("/region/notes?mode=day"), status: 200, lacks: []string{"notes-of"}},
 	})
 }

@@ -3,6 +3,8 @@ package web
 import (
 	"fmt"
 	"strings"
+
+	"tumblehome/trade/finding"
 )
 
 // noteGroup is one note, or many about one fitting that would fill the margin.
@@ -70,7 +72,7 @@ func (n note) things() []string {
 	return out
 }
 
-// words say what hides under the line: "galley: 9 notes, 7 of them faults".
+// words say what hides under the line: "Galley: 13 faults where it stands", "Galley: 9 notes where it stands, 7 of them faults".
 func (g noteGroup) words(v view) string {
 	worst := 0
 	for _, n := range g.Notes {
@@ -79,5 +81,11 @@ func (g noteGroup) words(v view) string {
 		}
 	}
 	name := capital(nameOf(g.Thing, v.Doc.Fittings[g.Thing]))
-	return fmt.Sprintf("%s: %d notes where it stands, %d of them %s", name, len(g.Notes), worst, severityWords(g.Notes[0].Severity))
+	kind := map[finding.Severity]string{
+		finding.Danger: "dangers", finding.Fault: "faults", finding.Close: "close to the limit", finding.Note: "notes",
+	}[g.Notes[0].Severity]
+	if worst == len(g.Notes) {
+		return fmt.Sprintf("%s: %d %s where it stands", name, worst, kind)
+	}
+	return fmt.Sprintf("%s: %d notes where it stands, %d of them %s", name, len(g.Notes), worst, kind)
 }

@@ -14,6 +14,7 @@ import (
 	"tumblehome/internal/words"
 	"tumblehome/quantity"
 	"tumblehome/reckon"
+	"tumblehome/trade/finding"
 )
 
 // keyWords says in plain words what some keys of the document mean; the others read as they are written.
@@ -148,11 +149,20 @@ func sentence(what string, d reckon.Difference) string {
 		text += ": " + strings.Join(told, ", ")
 	}
 	text += "."
-	for _, f := range d.Appeared {
-		text += " New " + severityWords(f.Severity) + ": " + f.Title + "."
-	}
-	for _, f := range d.Cleared {
-		text += " Cleared: " + f.Title + "."
+	return text + someNotes(d.Appeared, func(f finding.Finding) string { return " New " + severityWords(f.Severity) + ": " + f.Title + "." }, "new") +
+		someNotes(d.Cleared, func(f finding.Finding) string { return " Cleared: " + f.Title + "." }, "cleared")
+}
+
+const mostNotes = 3 // of one kind in one sentence: more are counted
+
+// someNotes names a few notes and counts the rest.
+func someNotes(all []finding.Finding, say func(finding.Finding) string, kind string) string {
+	text := ""
+	for i, f := range all {
+		if i == mostNotes-1 && len(all) > mostNotes {
+			return text + " And " + count(len(all)-i) + " more " + kind + "."
+		}
+		text += say(f)
 	}
 	return text
 }

@@ -54,12 +54,13 @@ export function begin(): void {
 	kits.whenCame(lay);
 	paper.whenShown(lay);
 	measure.whenUsed(lay);
+	motions.whenMoving(lay);
 	afterSwap((region) => region === "drawing" && lay());
 }
 
 /** Puts the handles where the chosen fitting is, or takes them away. */
 function lay(): void {
-	if (hold) return;
+	if (hold || taking) return;
 	const ids = chosen();
 	const kit = ids.length > 0 && !motions.current() && !shifts.unsettled() && !measure.on() ? kits.current() : undefined;
 	const all = kit?.fittings.filter((f) => ids.includes(f.id)) ?? [];
@@ -167,6 +168,7 @@ interface Hold {
 }
 
 let hold: Hold | undefined;
+let taking = false; // a handle is being taken hold of: it stays where it is
 
 /** Whether a handle is held. */
 export const underWay = (): boolean => hold !== undefined;
@@ -180,7 +182,9 @@ function press(e: PointerEvent, grip: Grip, fitting: KitFitting, v: View): void 
 		return;
 	}
 	const marks = new Marks([fitting.id], v, 1 / paper.nearness());
+	taking = true;
 	const motion = new Motion([fitting.id]);
+	taking = false;
 	motion.onSwap = () => marks.lay();
 	hold = { from: e, at: e, grip, fitting, view: v, motion, marks, mm: paper.pixel(), frame: 0 };
 	performance.clearMeasures("drag");

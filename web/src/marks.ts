@@ -10,7 +10,7 @@ import type { Caught } from "./snap";
 
 /** Distance of dimension lines from the fitting, and height of their figures [mm of the sheet at its whole size]. */
 const off = 3;
-const figure = 3.2;
+const figure = 3.4;
 
 export class Marks {
 	readonly #layer = svgElement("g", { class: "live", "data-keep": "", "aria-hidden": "true" });

@@ -19,6 +19,13 @@ let underWay: Motion | undefined;
 /** The motion under way, if any. */
 export const current = (): Motion | undefined => underWay;
 
+const hearers = new Set<() => void>();
+
+/** Hears when a motion begins and when it is over. */
+export function whenMoving(then: () => void): void {
+	hearers.add(then);
+}
+
 /** What is done to the fittings: all of them shifted and turned, a single one laid against faces or stretched. */
 export interface Change {
 	readonly shift: Shift;
@@ -46,6 +53,7 @@ export class Motion {
 		this.#previews = new Previews({ answer: (p, asked) => this.#answer(p, asked), refused: (why) => strip.refuse(why.message) });
 		this.prepare();
 		this.#moving(true);
+		for (const then of hearers) then();
 	}
 
 	/** Makes ready to predict, once the kit is there and everything is drawn where the kit has it. */
@@ -174,6 +182,7 @@ export class Motion {
 		this.#previews.stop();
 		this.#mark([]);
 		this.#moving(false);
+		for (const then of hearers) then();
 	}
 }
 
