@@ -13,6 +13,21 @@ var demoCases = []Case{
 		Patch:  `{"modes": {"night": {"people": {"tall": null}}}}`,
 		Clears: []string{"close fit.bed.length /people/tall in night"},
 	}, {
+		Name:  "In Dipper the settle and the bed upon it are made 60 too short",
+		On:    "dipper",
+		Patch: `{"fittings": {"settle": {"at": {"x": "1055..2895"}}}}`,
+		Finds: []string{"fault fit.bed.length /people/tall in night"},
+	}, {
+		Name:   "In Dipper the coolbox is strapped down",
+		On:     "dipper",
+		Patch:  `{"fittings": {"coolbox": {"held": "strapped"}}}`,
+		Clears: []string{"fault fit.loose /fittings/coolbox in drive"},
+	}, {
+		Name:   "In Twite the head flap is left at home",
+		On:     "twite",
+		Patch:  `{"fittings": {"flap": null}, "modes": {"two-up": null}, "spending": null}`,
+		Clears: []string{"note fit.way-out.blocked /fittings/flap in night"},
+	}, {
 		Name:   "Dipper is given a high roof",
 		On:     "dipper",
 		Patch:  `{"shell": {"offsets": {"stations": {"s0": {"crown": 2008}, "s1": {"crown": 2026}, "s2": {"crown": 2034}, "s3": {"crown": 2024}, "s4": {"crown": 1984}}}}}`,

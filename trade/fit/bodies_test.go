@@ -110,10 +110,10 @@ func TestShouldersBesideALeaningWall(t *testing.T) {
 			got = f.Measured.Value
 		}
 	}
-	// The chest of one of 1756 is 0.1482 of stature deep (survey: 253.8/1756.2 and 247.4/1628.5, the middle): 260 over 600, where the side is in by 130.
+	// The chest of one of 1756 is 0.1482 of stature deep (survey: 253.8/1756.2 and 247.4/1628.5, the middle): shoulders are 130 over 600, where the side is in by 65.
 	chest := 1756 * (253.8/1756.2 + 247.4/1628.5) / 2
 	proof.Check(t, proof.Case{Name: "width of a bed at the height of shoulders", Source: "by hand from means of the US Army survey of 2012", Inputs: "bed from 300 to 900 at 600, side at 900 leaning in by half above 600",
-		Expected: 600 - chest/2, Got: got, Tolerance: 0.1, Unit: "mm"})
+		Expected: 600 - chest/2/2, Got: got, Tolerance: 0.1, Unit: "mm"})
 }
 
 func TestWhomTheVanSuits(t *testing.T) {

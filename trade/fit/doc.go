@@ -19,7 +19,7 @@
 //     quarters of its height), up to each fitting at which somebody lies, sits or cooks. Its narrow places are measured between the things
 //     themselves; of two ways that differ by less than 40 mm the narrower may be told.
 //   - One gets out on foot or crawling, over the floor, beds and seats, where 500 is free above and a square of 375 about one.
-//   - A sleeper is as high as the chest is deep; there the bed must be long and wide enough.
+//   - A sleeper is as high as the chest is deep, and widest half way up; there the bed must be long and wide enough.
 //   - Made things that stand against the van are screwed; boxes, cushions, and what is bought or found need a word (held:), or stand in
 //     something that is held.
 //   - Seats, tables and worktops are judged for people of 1450 and more, whose proportions are known.

@@ -148,7 +148,7 @@ func (w *worker) sitsThere(person string, bed int) bool {
 func (w *worker) usable(b berth) (along, across float64) {
 	box := b.mode.Standings[b.bed].Box
 	top, pressed := w.seatTop(b.mode, b.bed)
-	z := top - pressed + float64(people.Of(quantity.Length(b.person.Stature)).LyingHeight())
+	z := top - pressed + float64(people.Of(quantity.Length(b.person.Stature)).LyingHeight())/2 // shoulders are widest half way up
 	from, to := b.head(box)
 	x := from + math.Copysign(min(0.2*b.person.Stature, math.Abs(to-from)/2), to-from)
 	if b.axis == 1 {

@@ -74,7 +74,9 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 	note := func(code string, severity finding.Severity, title, words string, measured, limit float64) {
 		w.find(finding.Finding{Code: code, Severity: severity, Mode: mode.Name, About: who, Title: title, Words: words, Measured: mm(measured), Limit: mm(limit), Source: seatSource})
 	}
-	if high > most+feetHang || high < most-squats {
+	// In a low van a higher seat would cost the headroom: then its height is no matter of choice.
+	room := w.seatSpot(mode, seat, top-pressed).under - top + pressed
+	if high > most+feetHang || high < most-squats && room > float64(body.SittingHeadroom())+squats {
 		title := fmt.Sprintf("%s is too high a seat for %s", w.name(seat), p.name())
 		if high < most {
 			title = fmt.Sprintf("%s is a very low seat for %s", w.name(seat), p.name())
@@ -85,8 +87,24 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		note("fit.seat.depth", finding.Close, fmt.Sprintf("%s is too shallow to sit on", w.name(seat)), fmt.Sprintf("It is %s deep; one perches on less than %d mm.", about(f.depth), shallow), f.depth, shallow)
 	}
 	if f.free < legs-touching {
-		note("fit.seat.knees", finding.Close, fmt.Sprintf("There is no room for the knees of %s before %s", p.name(), w.name(seat)),
+		severity := finding.Close
+		if w.sleptOn(seat) { // one sits on a bed with one's legs up as well
+			severity = finding.Note
+		}
+		note("fit.seat.knees", severity, fmt.Sprintf("There is no room for the knees of %s before %s", p.name(), w.name(seat)),
 			fmt.Sprintf("Before the seat %s is free at the best place; knees and feet need about %s.", about(f.free), about(legs)), f.free, legs)
 	}
 	w.table(mode, seat, p, body, f, top-pressed)
+}
+
+// sleptOn says whether somebody lies on a seat, as it is.
+func (w *worker) sleptOn(seat int) bool {
+	for _, m := range w.in.Modes {
+		for _, pose := range m.Poses {
+			if i, ok := w.index[pose.At]; ok && pose.Does == "lies" && i == seat {
+				return true
+			}
+		}
+	}
+	return false
 }
