@@ -1,4 +1,4 @@
-// Package arrangement answers: where is every fitting, in every mode of the van?
+// Package arrangement answers: where is every fitting, in every mode of the van, and what does it pass through on its way?
 //
 // A builder says where a thing stands in words: against the right side, 60 behind the battery, upon the bench. This package turns
 // those words into solids: at rest, and in each mode with its bed pulled out and its lids open. What is carried goes with what
@@ -16,6 +16,10 @@
 //     host has scribed to the lining is open to it: the lining is its inner face.
 //   - A hollow made thing (carcass, bench, locker) stays where it is when a lid or drawer of it moves; a slatted bed stretches;
 //     anything else moves as a whole. A hinge's pin lies so that a thing folds against the face it hinges at, not through it.
+//   - What moves for a mode sets out from where it rests, move by move in the order of their ids; turning things pass through up to
+//     5 mm more than they truly do, never less. What is stowed or taken out is lifted by hand and has no path.
+//   - A lid leaves a rim of 20 mm at its ends. Doors share a front evenly with the drawers, which stand at the left hand of who is
+//     before it, and may be hung at either side.
 //   - Where a thing stands against a curved side and a curved roof at once, the roof is taken where the side has been reached at
 //     the height asked of the middle: the two would otherwise chase each other round the corner.
 //   - Faces of other fittings are taken at rest and unscribed (the greatest size).

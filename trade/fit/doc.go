@@ -1,7 +1,8 @@
 // Package fit answers: does it all fit, in each mode, and do the people fit?
 //
 // It takes the finished room and the solids of every fitting in every mode and says: what stands out of the finished surfaces,
-// what fouls what and by which way it is soonest out, whether beds are long and wide enough for who lies in them, whether heads
+// what fouls what and by which way it is soonest out, which lids, doors and drawers open, in which order a mode is made up from the one before
+// it or what bars it, whether beds are long and wide enough for who lies in them, whether heads
 // clear the roof sitting and standing, whether seats, tables and worktops are at the right height, how wide a body gets in from the side door,
 // whether two ways out are left from every bed and seat, what goes in through no door, what is loose while driving, which holes are marked
 // too near a rib, and how high the van is with all that is on its roof. Result.Suits says whom it suits; Result.Floors is the walkable floor.
@@ -22,6 +23,10 @@
 //   - A sleeper is as high as the chest is deep, and widest half way up; there the bed must be long and wide enough.
 //   - Made things that stand against the van are screwed; boxes, cushions, and what is bought or found need a word (held:), or stand in
 //     something that is held.
+//   - What moves meets what it overlaps by more than 6 mm, 5 of them since paths are taken that much too large; a finished surface may be
+//     grazed by 15. A lid, a door or a drawer opens well from eight tenths of its way on. From drive the day is made up, from the day all other modes; of
+//     at most ten things that move every order is looked at, and one may go and come back to let another pass.
+//   - Slats of a pull-out bed keep 30 between one another; its far edge stands on a leg of 40 at each end.
 //   - Seats, tables and worktops are judged for people of 1450 and more, whose proportions are known.
 //
 // # Sources
