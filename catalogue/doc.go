@@ -28,6 +28,7 @@
 // # Near it
 //
 // catalogue/settings lists what is made rather than bought, catalogue/tyres the
-// load indices, catalogue/people the sizes of people. Search finds rows from a
-// beginner's words, settings.Offers rows and things to make.
+// load indices, catalogue/people the sizes of people, catalogue/climate the
+// weather of places. Search finds rows from a beginner's words, settings.Offers
+// rows and things to make.
 package catalogue
