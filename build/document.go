@@ -67,11 +67,13 @@ type Growth struct {
 
 // Use says how the van will be used.
 type Use struct {
-	Climate string            `doc:"climate" says:"place of the weather"`
-	Trips   map[string]Trip   `doc:"trips" draft:"yes" says:"journeys by month"`
-	Habits  string            `doc:"habits" one:"frugal usual cosy" says:"how water and power are used"`
-	Gear    map[string]MassAt `doc:"gear" says:"what is taken along on a trip: clothes, food, tools, bicycles"`
-	Note    string            `doc:"note" says:"a remark"`
+	Climate  string             `doc:"climate" says:"place of the weather: a built-in one, or one of weather"`
+	Altitude *int               `doc:"altitude" range:"-450..6000" says:"how high above the sea the nights are spent, in metres; left out, as high as the place"`
+	Weather  map[string]Weather `doc:"weather" says:"weather of places of one's own; it wins over the built-in ones"`
+	Trips    map[string]Trip    `doc:"trips" says:"journeys by month"`
+	Habits   string             `doc:"habits" one:"frugal usual cosy" says:"how water and power are used"`
+	Gear     map[string]MassAt  `doc:"gear" says:"what is taken along on a trip: clothes, food, tools, bicycles"`
+	Note     string             `doc:"note" says:"a remark"`
 }
 
 // Trip is a kind of journey.

@@ -25,6 +25,11 @@ power: {batteries: {house: {is: [lamp]}}}
 catalogue: {own-lamp: {kind: piece, watts: 6}}
 `
 
+// hut is a weather of one's own.
+const hut = "{lat: 57.1°, lon: -4.7°, altitude: 320, clock: 0, mean: [3, 3, 4, 6, 9, 11, 13, 13, 11, 8, 5, 3], low: [0, 0, 1, 2, 4, 7, 9, 9, 7, 5, 2, 0], " +
+	"high: [6, 6, 7, 10, 14, 15, 17, 17, 15, 11, 8, 6], humidity: [86 %, 84 %, 81 %, 78 %, 77 %, 78 %, 79 %, 80 %, 82 %, 85 %, 86 %, 87 %], " +
+	"sun: [1, 1, 2, 3.5, 4.5, 4.4, 4.1, 3.3, 2.3, 1.2, 0.5, 0.3], spread: [3, 3, 3, 3, 3, 2, 2, 2, 2, 3, 3, 3.5]}"
+
 // with is the base with a fragment of YAML merged in.
 func with(t testing.TB, fragment string) *tree.Node {
 	t.Helper()
@@ -89,6 +94,16 @@ var grammarTable = []struct{ rule, takes, refuses, want string }{
 		"build.begun: `2026-02-29` is not in the calendar; expected a date such as `2026-03-07` or `2025-11-30`"},
 	{"yes and no are words", "fittings: {galley: {found: true}}", "fittings: {galley: {found: on}}",
 		"fittings.galley.found: `on` is neither yes nor no; expected yes or no"},
+	{"a trip is counted by the month or the year", "use: {trips: {hills: {often: 1 /year}}}", "use: {trips: {hills: {often: 2 /day}}}",
+		"use.trips.hills: `2 /day` does not say how often; expected a number per month or per year such as `2 /month` or `1 /year`"},
+	{"driving is hours of a day or a trip", "use: {trips: {hills: {driving: 1 h/day}}}", "use: {trips: {hills: {driving: 2 l/day}}}",
+		"use.trips.hills: `2 l/day` does not say how long one drives; expected hours per day or per trip such as `1 h/day` or `5 h/trip`"},
+	{"a trip names each month once", "use: {trips: {hills: {months: [1, 2]}}}", "use: {trips: {hills: {months: [1, 1]}}}",
+		"use.trips.hills: month 1 is named twice; expected each month once"},
+	{"an own weather has twelve months", "use: {weather: {hut: " + hut + "}}", "use: {weather: {hut: " + strings.Replace(hut, "sun: [1, ", "sun: [", 1) + "}}",
+		"use.weather.hut: `sun` has 11 months; expected 12, January first"},
+	{"the temperatures of a month rise", "use: {weather: {hut: " + hut + "}}", "use: {weather: {hut: " + strings.Replace(hut, "low: [0, ", "low: [6, ", 1) + "}}",
+		"use.weather.hut: in month 1 low, mean and high do not rise; expected the lowest, the mean, the highest"},
 	{"a whole number has no point", "use: {trips: {hills: {nights: 2}}}", "use: {trips: {hills: {nights: 2.5}}}",
 		"use.trips.hills.nights: `2.5` is not a whole number; expected a whole number"},
 	{"a plain number has no unit", "stock: {ply: {have: 2.5}}", "stock: {ply: {have: 2 sheets}}",
