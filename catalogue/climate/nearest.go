@@ -31,9 +31,10 @@ func Nearest(lat, lon quantity.Angle) (Place, float64) {
 }
 
 // Near are up to three ids that a word which is no place was perhaps meant to be: a slip of the pen, then ids that share a word with it.
-func Near(word string) []string {
+// Own places stand before the built-in ones.
+func Near(word string, own ...Place) []string {
 	var ids, near []string
-	for _, p := range all() {
+	for _, p := range slices.Concat(own, all()) {
 		ids = append(ids, p.ID)
 	}
 	if slip := quantity.Near(word, ids); slip != "" {
