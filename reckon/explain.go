@@ -4,17 +4,19 @@ import (
 	"slices"
 	"strings"
 
+	"tumblehome/trade/climate"
 	"tumblehome/trade/cost"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/fit"
 	"tumblehome/trade/lining"
 	"tumblehome/trade/shell"
 	"tumblehome/trade/stock"
+	"tumblehome/trade/trips"
 	"tumblehome/trade/weight"
 )
 
 // explanations are those of all trades, by code.
-var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), fit.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
+var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
 
 func sortedExplanations(trades ...[]finding.Explanation) []finding.Explanation {
 	all := slices.Concat(trades...)

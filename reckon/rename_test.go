@@ -177,7 +177,7 @@ func (r *renamer) entries(v reflect.Value, tag reflect.StructTag) reflect.Value 
 }
 
 // named are the fields that hold ids without saying so in a tag, since whole-document checks look after them.
-var named = map[string]bool{"from": true, "to": true, "without": true, "before": true, "take": true}
+var named = map[string]bool{"from": true, "to": true, "without": true, "before": true, "take": true, "climate": true}
 
 // text renames a text where it refers to something of the document.
 func (r *renamer) text(text string, tag reflect.StructTag) string {

@@ -8,25 +8,29 @@ import (
 	"tumblehome/catalogue"
 	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
+	"tumblehome/trade/climate"
 	"tumblehome/trade/cost"
 	"tumblehome/trade/fit"
 	"tumblehome/trade/lining"
 	"tumblehome/trade/shell"
 	"tumblehome/trade/stock"
 	"tumblehome/trade/takeoff"
+	"tumblehome/trade/trips"
 	"tumblehome/trade/weight"
 )
 
 // Results are what the trades found, for those who draw and show them.
 type Results struct {
-	Body   *shell.Body
-	Lining lining.Result
-	Places arrangement.Result
-	Lines  []takeoff.Line // of all that will be in the van, without people, fuel, water and gear
-	Weight weight.Result
-	Fit    fit.Result
-	Stock  stock.Result
-	Cost   cost.Result
+	Body    *shell.Body
+	Lining  lining.Result
+	Places  arrangement.Result
+	Lines   []takeoff.Line // of all that will be in the van, without people, fuel, water and gear
+	Trips   trips.Result
+	Climate climate.Result
+	Weight  weight.Result
+	Fit     fit.Result
+	Stock   stock.Result
+	Cost    cost.Result
 }
 
 // stages holds one reckoning while it is being worked out.
@@ -67,6 +71,8 @@ func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
 	w.gear = massesAt("/use/gear", "gear", doc.Use.Gear, w.room, false)
 
 	r.Results = Results{Body: bare.Body, Lining: lined, Places: w.places, Lines: takeoff.Gather(w.linings, w.fittings)}
+	r.Trips, _ = m.workTrips(doc)
+	r.Climate, _ = m.workClimate(doc, r.Trips)
 	r.Weight, _ = m.workWeight(w)
 	r.Fit, _ = m.workFit(w)
 	r.Stock, _ = m.workStock(w)
@@ -74,6 +80,8 @@ func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
 
 	r.take(found{bare.Figures, bare.Findings, bare.Body})
 	r.take(found{lined.Figures, lined.Findings, lined})
+	r.take(r.Trips)
+	r.take(r.Climate)
 	r.take(r.Weight)
 	r.take(found{r.Fit.Figures, r.Fit.Findings, &r.Fit})
 	r.take(r.Stock)

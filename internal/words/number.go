@@ -18,6 +18,7 @@ type step struct {
 var steps = map[string]step{
 	"mm": {5, 0}, "kg": {5, 0}, "GBP": {5, 0}, "EUR": {5, 0}, "USD": {5, 0},
 	"m2": {0.1, 1}, "m3": {0.1, 1}, "m": {0.1, 1}, "l": {1, 0}, "%": {1, 0}, "h": {1, 0}, "1": {1, 0}, "°": {1, 0},
+	"°C": {1, 0}, "kWh/m2": {0.1, 1},
 }
 
 var signs = map[string]string{
@@ -25,7 +26,7 @@ var signs = map[string]string{
 }
 
 var spelled = map[string]string{
-	"m2": "m²", "m3": "m³", "1": "", "mm2": "mm²",
+	"m2": "m²", "m3": "m³", "1": "", "mm2": "mm²", "kWh/m2": "kWh/m²",
 }
 
 // Round rounds a value to what a van is.

@@ -13,6 +13,8 @@ func TestFiguresReadAsAVanIs(t *testing.T) {
 		{"money has its sign first", words.Amount(4248, "GBP"), "£4\u202f250"},
 		{"negative money has the minus before the sign", words.Amount(-61, "EUR"), "−€60"},
 		{"an area has one decimal", words.Amount(4.87, "m2"), "4.9\u202fm²"},
+		{"a temperature is whole", words.Amount(-6.63, "°C"), "−7\u202f°C"},
+		{"sunshine has one decimal", words.Amount(0.29, "kWh/m2"), "0.3\u202fkWh/m²"},
 		{"a count has no unit", words.Amount(3, "1"), "3"},
 		{"nothing is never minus nothing", words.Amount(-0.4, "kg"), "0\u202fkg"},
 		{"just over a limit never reads as at it", words.Near(1951, 1950, "kg"), "1\u202f951\u202fkg"},
