@@ -12,7 +12,7 @@ import (
 
 // workClimate settles the weather that the trips meet.
 func (m *Machine) workClimate(doc *build.Document, journeys trips.Result) (climate.Result, Digest) {
-	in := climate.Inputs{Asked: doc.Use.Climate, Rules: doc.Build.Rules}
+	in := climate.Inputs{Asked: doc.Use.Climate}
 	if doc.Use.Altitude != nil {
 		height := float64(*doc.Use.Altitude)
 		in.Altitude = &height

@@ -17,6 +17,13 @@ var climateCases = []Case{
 		Patch: `{"use": {"climate": "lyon", "altitude": 1900}}`,
 		Finds: []string{"note climate.height /use/altitude"},
 	}, {
+		Name: "The camp lies on an alp far above a hut whose weather somebody wrote down",
+		Patch: `{"use": {"altitude": 2600, "climate": "hut", "weather": {"hut": {"lat": "46.1°", "lon": "7.2°", "altitude": 1400,
+			"mean": [-3, -2, 1, 4, 9, 12, 14, 14, 11, 7, 1, -2], "low": [-6, -6, -3, 0, 4, 7, 9, 9, 6, 3, -2, -5], "high": [1, 2, 5, 9, 14, 17, 20, 19, 16, 11, 5, 2],
+			"humidity": ["70 %", "70 %", "68 %", "66 %", "68 %", "70 %", "68 %", "72 %", "74 %", "74 %", "74 %", "72 %"],
+			"sun": [1.5, 2.4, 3.7, 4.7, 5.2, 5.7, 6, 5.2, 4.1, 2.7, 1.6, 1.2]}}}}`,
+		Finds: []string{"note climate.height /use/altitude"},
+	}, {
 		Name:  "Two nights far away mean long days at the wheel",
 		Patch: `{"use": {` + weekends + `}, "far": {"months": [6], "often": "1 /year", "nights": 2, "aboard": ["ada"], "driving": "24 h/trip"}}}}`,
 		Finds: []string{"close trips.driving /use/trips/far"},

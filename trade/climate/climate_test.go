@@ -12,7 +12,7 @@ import (
 )
 
 func worked(place string, altitude ...float64) climate.Result {
-	in := climate.Inputs{Asked: place, Rules: "gb"}
+	in := climate.Inputs{Asked: place}
 	if len(altitude) > 0 {
 		in.Altitude = &altitude[0]
 	}

@@ -95,8 +95,11 @@ func (r *Result) given(month int) places.Month { return r.Place.Months[month-1] 
 // from is a line that holds what the place's table says.
 func (r *Result) from(symbol, label string, value float64, unit string) working.Line {
 	l := working.Line{Symbol: symbol, Label: label, Value: value, Unit: unit, From: working.Origin{Pointer: "/use/climate"}}
-	if r.StandIn {
+	switch {
+	case r.StandIn:
 		l.From = working.Origin{Assumption: "no place is known, so the weather of " + r.Place.Name + " stands in"}
+	case r.Own:
+		l.From.Pointer = "/use/weather/" + r.Place.ID
 	}
 	return l
 }

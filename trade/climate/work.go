@@ -13,7 +13,6 @@ type Inputs struct {
 	Altitude *float64       // of the camp above the sea [m]; nil: as high as the place
 	Own      []places.Place // the builder's own places; they win over the built-in ones
 	Travel   []int          // months of the trips, 1 to 12; none: nobody said
-	Rules    string         // gb, eu or us: which stand-in is taken where no place is known
 }
 
 // Result is the weather and the month that matters.
@@ -22,21 +21,18 @@ type Result struct {
 	Month   int  // the month of the trips with the coldest nights, 1 to 12
 	Darkest int  // the month of the trips with the least sun
 	StandIn bool // the place was not said, or is not known
+	Own     bool // it is one of the builder's own
 
 	in Inputs
 }
 
-// standIns are the places taken where nobody said which, by rule set: with a winter to reckon with, and neither the mildest nor the hardest.
-var standIns = map[string]string{"gb": "gb-average", "eu": "warsaw", "us": "boston"}
+// standIn is the place taken where none is known: an ordinary winter of the mainland, neither the mildest nor the hardest.
+const standIn = "warsaw"
 
 // Work settles the place, its height and the months.
 func Work(in Inputs) Result {
 	r := Result{in: in}
-	place, known := in.place()
-	if !known {
-		r.StandIn = true
-		place, _ = places.Get(cmp.Or(standIns[in.Rules], standIns["eu"]))
-	}
+	place := r.place()
 	height := place.Height
 	if in.Altitude != nil {
 		height = *in.Altitude
@@ -47,11 +43,20 @@ func Work(in Inputs) Result {
 	return r
 }
 
-func (in Inputs) place() (places.Place, bool) {
-	if i := slices.IndexFunc(in.Own, func(p places.Place) bool { return p.ID == in.Asked }); i >= 0 {
-		return in.Own[i], true
+// place finds what was asked for among the builder's own and the built-in places, and notes which it is.
+func (r *Result) place() places.Place {
+	for _, p := range r.in.Own {
+		if p.ID == r.in.Asked {
+			r.Own = true
+			return p
+		}
 	}
-	return places.Get(in.Asked)
+	p, known := places.Get(r.in.Asked)
+	if !known {
+		r.StandIn = true
+		p, _ = places.Get(standIn)
+	}
+	return p
 }
 
 // months are those of the trips, or else all.
