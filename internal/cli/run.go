@@ -29,6 +29,7 @@ type commands struct {
 	Backup  backupCommand  `cmd:"" help:"Copy a build's own file, check the copy, and thin out older ones."`
 	Restore restoreCommand `cmd:"" help:"Put a backup in the place of a build's own file, which is kept."`
 	Verify  verifyCommand  `cmd:"" help:"Read every revision and photo of a build's own file and say whether it is sound."`
+	Weather weatherCommand `cmd:"" help:"Print the months of an hourly weather file, to put into a document."`
 	Schema  schemaCommand  `cmd:"" help:"Print the JSON Schema of the document."`
 	Serve   serveCommand   `cmd:"" help:"Open the workspace on a build in the browser."`
 	Demo    demoCommand    `cmd:"" help:"Open the workspace on an invented build and print its headline."`

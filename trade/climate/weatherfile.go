@@ -8,10 +8,10 @@ import (
 	"tumblehome/quantity"
 )
 
-const (
-	mostBytes = 5 << 20 // of a weather file; a year of hours takes about 1.5 MB
-	mostHours = 8784
-)
+// MostBytes is how long a weather file may be; a year of hours takes about 1.5 MB.
+const MostBytes = 5 << 20
+
+const mostHours = 8784
 
 // A FileError says where a weather file is wrong. Column counts bytes from 1.
 type FileError struct {
@@ -32,8 +32,8 @@ type lines struct {
 }
 
 func linesOf(file string, text []byte) (*lines, error) {
-	if len(text) > mostBytes {
-		return nil, &FileError{file, 1, 1, fmt.Sprintf("the file has %d bytes; a year of weather has at most %d", len(text), mostBytes)}
+	if len(text) > MostBytes {
+		return nil, &FileError{file, 1, 1, fmt.Sprintf("the file has %d bytes; a year of weather has at most %d", len(text), MostBytes)}
 	}
 	return &lines{file: file, rest: strings.TrimPrefix(string(text), "\ufeff")}, nil
 }
