@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"fmt"
 	"io"
 	"math"
 	"os"
@@ -32,6 +33,9 @@ func (c weatherCommand) Run(s *streams) error {
 	year, err := climate.ReadWeather(filepath.Base(c.File), text)
 	if err != nil {
 		return err
+	}
+	if late := year.Late(); math.Abs(late) > climate.MostLate {
+		fmt.Fprintf(s.err, "The sun of %s stands %+.1f h off its clock: its hours may be labelled in another zone. The months hold all the same.\n", year.File, late)
 	}
 	use := build.Use{Climate: c.As, Weather: map[string]build.Weather{c.As: monthsOf(year)}}
 	written := build.Encode(&build.Document{Use: use}).Get("use")

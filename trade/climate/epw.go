@@ -5,8 +5,7 @@ import "strings"
 // ReadEPW reads an hourly year in EPW form: eight lines of heading, then 35 fields a line, of which month, day, hour ending, dry bulb,
 // relative humidity and three irradiances are taken (fields 2, 3, 4, 7, 9, 14, 15, 16, counted from 1; from the published descriptions of
 // the form). At most 5 MB and 8784 hours. A missing value in a field that is needed is an error at its place; all other fields are passed
-// over. The year is not read: typical years mix them. The file is trusted about its time zone, though files are known whose radiation lies
-// up to 0.7 h off.
+// over. The year is not read: typical years mix them. The file is trusted about its time zone; Late says when not to.
 func ReadEPW(file string, text []byte) (*Series, error) {
 	l, err := linesOf(file, text)
 	if err != nil {

@@ -15,6 +15,7 @@ type Series struct {
 	Lat, Lon quantity.Angle
 	Height   float64 // above the sea [m]
 	Offset   float64 // of the hours from UTC [h]
+	Moment   float64 // when within the hour the irradiances are measured, from its middle [h]; 0 for means
 	Hours    []Hour  // 8760 or 8784, in the order of the file
 }
 

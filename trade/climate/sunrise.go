@@ -4,6 +4,7 @@ import (
 	"math"
 
 	places "tumblehome/catalogue/climate"
+	"tumblehome/quantity"
 )
 
 // middays are the days of the year, 1 to 365, whose sun stands for their month's (Klein 1977, as printed by Duffie and Beckman).
@@ -13,9 +14,12 @@ var middays = [12]float64{17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 34
 // centre of the disc at -0.833° as in almanacs, without the equation of time: within half an hour below 60° of latitude, which moves a
 // night by less than its own scatter. Where it never rises or never sets, half the day is taken as 3 or 10 hours.
 func sunrise(p places.Place, month int) (rise, noon float64) {
-	noon = 12 - float64(p.Lon)/15 + p.Offset
+	noon = solarNoon(p.Lon, p.Offset)
 	return noon - halfDay(float64(p.Lat), middays[month]), noon
 }
+
+// solarNoon is when the sun stands highest on the mean day of a year, in hours of a clock so far ahead of UTC [h].
+func solarNoon(lon quantity.Angle, offset float64) float64 { return 12 - float64(lon)/15 + offset }
 
 // halfDay is the time from sunrise to noon on a day of the year [h].
 func halfDay(lat, day float64) float64 {

@@ -9,7 +9,7 @@ import (
 // ReadTypicalYear reads the table of a typical year as the European solar service (PVGIS of the Joint Research Centre) hands it out: lines
 // with latitude, longitude and elevation, which month was taken from which year, then a heading that begins with time(UTC) and a line an
 // hour. Columns are found by their names: T2m, RH, G(h), Gb(n), Gd(h) are needed. Times are UTC and stay so; days are cut at midnight UTC.
-// Radiation is that of a moment within the hour and is taken as its mean. At most 5 MB and 8784 hours.
+// Radiation is that of a moment within the hour, which newer files name, and is taken as its mean. At most 5 MB and 8784 hours.
 func ReadTypicalYear(file string, text []byte) (*Series, error) {
 	l, err := linesOf(file, text)
 	if err != nil {
@@ -55,7 +55,8 @@ func (s *Series) table(l *lines) (columns, error) {
 func (s *Series) heading(l *lines, given map[string]bool) error {
 	name, value, _ := strings.Cut(l.line, ":")
 	word, _, _ := strings.Cut(name, " ")
-	for _, w := range []want{{0, "Latitude", -90, 90, (*float64)(&s.Lat)}, {0, "Longitude", -180, 180, (*float64)(&s.Lon)}, {0, "Elevation", -450, 9000, &s.Height}} {
+	for _, w := range []want{{0, "Latitude", -90, 90, (*float64)(&s.Lat)}, {0, "Longitude", -180, 180, (*float64)(&s.Lon)}, {0, "Elevation", -450, 9000, &s.Height},
+		{0, "Irradiance", 0, 1, &s.Moment}} {
 		if word != w.what {
 			continue
 		}
@@ -64,6 +65,9 @@ func (s *Series) heading(l *lines, given map[string]bool) error {
 			return l.fault(len(name)+2, "`%s` is no %s; expected %g to %g", clip(strings.TrimSpace(value)), strings.ToLower(w.what), w.low, w.high)
 		}
 		*w.to, given[word] = v, true
+		if word == "Irradiance" { // counted from the beginning of the hour
+			s.Moment -= 0.5
+		}
 	}
 	return nil
 }

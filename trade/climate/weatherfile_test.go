@@ -167,6 +167,32 @@ func TestAYearWithoutSeptemberIsRefused(t *testing.T) {
 	}
 }
 
+func TestASunThatStandsOffItsClockIsSeen(t *testing.T) {
+	for name, c := range map[string]struct {
+		lon, zone string
+		late      float64
+	}{
+		"a sun centred on the clock's noon, on its meridian":     {"15.00", "1.0", 0},
+		"the same 4.7° west of the meridian: it comes early":     {"-4.70", "0.0", -4.7 / 15},
+		"labels of the zone to the east are an hour early there": {"0.00", "1.0", -1},
+	} {
+		s, err := climate.ReadEPW("f", []byte(strings.Replace(epw(), "57.20,-4.70,0.0,", "57.20,"+c.lon+","+c.zone+",", 1)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := s.Late(); math.Abs(got-c.late) > 1e-9 {
+			t.Errorf("%s: %.3f h, want %.3f", name, got, c.late)
+		}
+	}
+	s, err := climate.ReadTypicalYear("f", []byte(typical()))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := s.Late(), 0.1761-0.5-4.7/15; math.Abs(got-want) > 1e-9 {
+		t.Errorf("a moment of 0.1761 h in the hour: %.3f h, want %.3f", got, want)
+	}
+}
+
 func FuzzReadWeather(f *testing.F) {
 	good, table := epw(), typical()
 	for _, seed := range []string{"", good[:2000], table[:2000], "LOCATION,,,,,,1,1,1,1\n", "time(UTC),", strings.Repeat("LOCATION\n", 9), "Latitude: 1\nLongitude: 1\ntime(UTC),T2m,RH,G(h),Gb(n),Gd(h)\n20050101:0000,,,,,\n"} {
