@@ -6,7 +6,7 @@ import (
 	"strings"
 )
 
-// ReadTypicalYear reads the table of a typical year as the European solar service (PVGIS of the Joint Research Centre) hands it out: lines
+// ReadTypicalYear reads the table of a typical year as the solar service of the European Commission hands it out: lines
 // with latitude, longitude and elevation, which month was taken from which year, then a heading that begins with time(UTC) and a line an
 // hour. Columns are found by their names: T2m, RH, G(h), Gb(n), Gd(h) are needed. Times are UTC and stay so; days are cut at midnight UTC.
 // Radiation is that of a moment within the hour, which newer files name, and is taken as its mean. At most 5 MB and 8784 hours.
