@@ -58,7 +58,7 @@ function onLine(e: KeyboardEvent): boolean {
 /** Keys for the paper and its tools, anywhere off a field. */
 function onPaper(e: KeyboardEvent): void {
 	if (!sheet() || e.defaultPrevented || e.altKey || e.metaKey || typing(e.target as Element)) return;
-	const act = e.ctrlKey ? (e.key.toLowerCase() === "d" ? copy : undefined) : acts[e.key];
+	const act = e.ctrlKey ? (e.key.toLowerCase() === "d" && selection.all().length > 0 ? copy : undefined) : acts[e.key];
 	if (!act || (e.key === " " && (e.target as Element).closest("button, summary, a"))) return;
 	e.preventDefault();
 	act(e);
