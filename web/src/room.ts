@@ -17,6 +17,7 @@ export class Room {
 	readonly #slices: readonly Slice[];
 
 	readonly #roof: KitRoof | undefined;
+	readonly #crown: number; // the highest of the roof
 	readonly #lowRoof: number; // over the middle of the van, and some room
 
 	constructor(surfaces: readonly KitSurface[], roof?: KitRoof | null, readonly closed = true) {
@@ -24,6 +25,7 @@ export class Room {
 		this.#roof = roof ?? undefined;
 		const all = roof?.heights.flatMap((row) => row.slice(Math.floor(row.length / 4), Math.ceil((row.length * 3) / 4))) ?? [];
 		this.#lowRoof = Math.min(...all) - 200;
+		this.#crown = Math.max(...(roof?.heights.flat() ?? []));
 	}
 
 	/** Whether anything is known of it. */
@@ -57,6 +59,7 @@ export class Room {
 	#overRoof(roof: KitRoof, prism: Prism, s: Shift): number {
 		const top = prism.high + s.dz;
 		if (top < this.#lowRoof) return -Infinity;
+		if (top > this.#crown + 1) return Infinity; // there are no sides to stand within
 		return top - this.#roofOver(roof, prism, s, top);
 	}
 

@@ -97,7 +97,7 @@ export class Trial {
 				if (deep > touching + mine.gives + other.gives && deep > this.#overlapNow(mine, other) + slack) fouled.add(this.family.has(other.fitting.id) ? mine.fitting.id : other.fitting.id);
 			}
 			const out = standsOut(mine, this.room, part(shift, mine.share));
-			outside ||= out.some((by, i) => by > Math.max(0, mine.out[i]!) + slackAtSurfaces + mine.gives);
+			outside ||= out.some((by, i) => by > mine.gives && by > Math.max(0, mine.out[i]!) + slackAtSurfaces);
 		}
 		for (const { child, host } of this.#inside) {
 			const by = part(shift, [0, 1, 2].map((i) => child.share[i]! - host.share[i]!) as [number, number, number]);
