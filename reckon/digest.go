@@ -7,6 +7,7 @@ import (
 	"math"
 	"reflect"
 	"sort"
+	"sync"
 )
 
 // Digest names a value by its content: equal values have equal digests, whatever their addresses.
@@ -18,12 +19,19 @@ type Digested interface{ ContentDigest() Digest }
 
 // digestOf walks a value by reflection. Functions do not count: whatever they close over must stand in the inputs as well.
 func digestOf(stage string, version int, value any) Digest {
-	w := digester{buffer: make([]byte, 0, 64<<10), digested: map[reflect.Type]bool{}}
+	room := buffers.Get().(*[]byte)
+	w := digester{buffer: (*room)[:0], digested: map[reflect.Type]bool{}}
 	w.text(stage)
 	w.number(uint64(version))
 	w.value(reflect.ValueOf(value))
-	return sha256.Sum256(w.buffer)
+	digest := sha256.Sum256(w.buffer)
+	*room = w.buffer
+	buffers.Put(room)
+	return digest
 }
+
+// buffers are used again from one digest to the next: a fresh one each time cost more than filling it.
+var buffers = sync.Pool{New: func() any { return new([]byte) }}
 
 type digester struct {
 	buffer   []byte
