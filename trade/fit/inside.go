@@ -65,7 +65,7 @@ func (w *worker) excess(s *Standing, side solid.Side) float64 {
 		if side == solid.Roof {
 			by = max(by, w.roofExcess(p.Bounds()))
 		} else {
-			by = max(by, p.ExcessAt(w.in.Room, side, step))
+			by = max(by, w.underRoof(p).ExcessAt(w.in.Room, side, step))
 		}
 	}
 	return by
@@ -75,7 +75,23 @@ func (w *worker) boxExcess(b solid.Bounds, side solid.Side) float64 {
 	if side == solid.Roof {
 		return w.roofExcess(b)
 	}
-	return solid.Box(b).ExcessAt(w.in.Room, side, step)
+	return w.underRoof(solid.Box(b)).ExcessAt(w.in.Room, side, step)
+}
+
+// underCrown is how far below its crown the roof's sides are still looked at as sides [mm]: at the crown itself they come together.
+const underCrown = 5
+
+// underRoof is the part of a prism below the roof's crown: what stands out above it is the roof's matter, not that of the sides.
+func (w *worker) underRoof(p solid.Prism) solid.Prism {
+	if p.High <= w.lowRoof()-roofMargin {
+		return p
+	}
+	b, r := p.Bounds(), w.in.Room
+	for _, x := range [3]float64{b.MinX, (b.MinX + b.MaxX) / 2, b.MaxX} {
+		p.High = min(p.High, r.Roof(x, 0)-underCrown)
+	}
+	p.Low = min(p.Low, p.High)
+	return p
 }
 
 // roofMargin is how far [mm] below the lowest roof near the middle of the van a thing counts as clear of the roof unseen.
