@@ -2,6 +2,7 @@
 // that anybody can install?
 //
 //	go run ./cmd/trials conduction
+//	go run ./cmd/trials sky -hourly FOLDER
 //
 // It is run from the root of the sources, where the cases lie. Each subject has a file of its own; without one all
 // subjects are listed. What is not installed is left out and said to be.

@@ -56,14 +56,11 @@ func (d *day) clearest(h int) float64 {
 	return max(0.3, 0.88*math.Cos(math.Pi/30*(float64(h)+0.5-d.noon)))
 }
 
-// fit brings the day's sum to what is wanted. Hours stop at a clear sky and the others take their part; a day clearer
-// than a clear sky all day is in the end scaled as a whole.
+// fit brings the day's sum to what is wanted. Hours stop at a clear sky and the others take their part; what a day
+// clearer than a clear sky still lacks is laid on every hour by what is left of the light outside.
 func (d *day) fit(light []float64, wanted float64) {
 	for range 4 {
-		var sum float64
-		for _, g := range light {
-			sum += g
-		}
+		sum := total(light)
 		if math.Abs(sum-wanted) < 1e-9*wanted {
 			return
 		}
@@ -73,11 +70,16 @@ func (d *day) fit(light []float64, wanted float64) {
 			}
 		}
 	}
-	var sum float64
-	for _, g := range light {
-		sum += g
+	sum := total(light)
+	part := (wanted - sum) / (d.light - sum)
+	for h, g := range light {
+		light[h] += part * (d.outside[h] - g)
 	}
-	for h := range light {
-		light[h] *= wanted / sum
+}
+
+func total(values []float64) (sum float64) {
+	for _, v := range values {
+		sum += v
 	}
+	return sum
 }
