@@ -32,25 +32,23 @@ const (
 	near  = 0.01
 )
 
-// once fills into with the clearness of the month's days and gives their light; yesterday is that of the day before, as
-// the class has it.
-func (m *month) once(into []float64, yesterday float64, r *rand.Rand) (last, light float64) {
-	k := yesterday
+// once fills into with the clearness of the month's days and gives their light; yesterday is that of the day before.
+func (m *month) once(into []float64, yesterday float64, r *rand.Rand) (light float64) {
+	k := yesterday / m.factor
 	for i := range into {
 		k = m.class.after(k, r)
 		into[i] = m.fair(k)
 		light += into[i] * m.days[i].light
 	}
-	return k, light
+	return light
 }
 
 // steady fills into with days that have the light of the month; spare is as long.
-func (m *month) steady(into, spare []float64, yesterday float64, r *rand.Rand) (last float64) {
+func (m *month) steady(into, spare []float64, yesterday float64, r *rand.Rand) {
 	wanted, best := m.clearness*m.light, math.Inf(1)
 	for range tries {
-		k, light := m.once(spare, yesterday, r)
-		if off := math.Abs(light - wanted); off < best {
-			best, last = off, k
+		if off := math.Abs(m.once(spare, yesterday, r) - wanted); off < best {
+			best = off
 			copy(into, spare)
 		}
 		if best <= near*wanted {
@@ -58,7 +56,6 @@ func (m *month) steady(into, spare []float64, yesterday float64, r *rand.Rand) (
 		}
 	}
 	scale(into, m.days, wanted)
-	return last
 }
 
 // dullestDay is the least clearness of a day, unless its month has less.
@@ -88,7 +85,8 @@ func scale(clearness []float64, days []day, wanted float64) {
 	}
 }
 
-// clearness draws every day of a year. Before January its own days are run through, so that the start is forgotten.
+// clearness draws every day of a year. Before January its own days are run through, so that the start is forgotten;
+// over months without sun the last day before them is remembered.
 func (k *Maker) clearness(r *rand.Rand, into, spare []float64) {
 	yesterday := k.months[0].clearness
 	for range 10 {
@@ -98,14 +96,16 @@ func (k *Maker) clearness(r *rand.Rand, into, spare []float64) {
 	for i, n := range monthDays {
 		m := &k.months[i]
 		days := into[first : first+n]
-		switch {
-		case m.light == 0:
-			clear(days)
-		case k.steady:
-			yesterday = m.steady(days, spare[:n], yesterday, r)
-		default:
-			yesterday, _ = m.once(days, yesterday, r)
-		}
 		first += n
+		switch {
+		case m.light == 0 || m.clearness == 0:
+			clear(days)
+			continue
+		case k.steady:
+			m.steady(days, spare[:n], yesterday, r)
+		default:
+			m.once(days, yesterday, r)
+		}
+		yesterday = days[n-1]
 	}
 }

@@ -19,8 +19,8 @@ type Climate struct {
 	Sunlight    [12]float64 // global irradiance on a level plane, mean of all hours of the month, W/m²
 	Temperature [12]float64 // mean of the month, °C
 	Range       [12]float64 // from a day's lowest to its highest hour, mean of the month, K
-	Steady      bool        // every month of every year has the Sunlight, not only the mean of many years
 	Spread      [12]float64 // standard deviation of the daily means within one month, K
+	Steady      bool        // every month of every year has the Sunlight, not only the mean of many years
 }
 
 // A Fault is a climate from which no weather can be made, with the place of what is wrong.
