@@ -67,3 +67,13 @@ func TestTheSkyTrialReadsAnHourlyYearAndDrawsBesideIt(t *testing.T) {
 		t.Errorf("a year of even days has the portrait %v", got)
 	}
 }
+func TestTheCircuitTrialFindsNoFigureTooFarOff(t *testing.T) {
+	t.Chdir("../..")
+	var out strings.Builder
+	if err := printNetworks(&out); err != nil {
+		t.Fatal(err)
+	}
+	if strings.Contains(out.String(), "TOO FAR") || strings.Count(out.String(), "\ntree ") != 50 || strings.Count(out.String(), "\nbranched network") != 5 {
+		t.Error(out.String())
+	}
+}
