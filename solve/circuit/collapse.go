@@ -9,7 +9,8 @@ import (
 // stable.
 type Collapse struct {
 	Share float64 // of all constant power and current drawn, the most that is carried, all raised together
-	Load  string  // the place and name of the load that tips it: the one that gives way most at that point
+	Load  int     // the place in Network.Loads of the load that tips it: the one that gives way most at that point
+	Name  string  // of that load
 	Asked float64 // W, or A when it draws no constant power: what that load asks for
 	Alone float64 // the same, the most it can have while the others draw all they ask for; 0 when they alone are too much
 	Unit  string  // of Asked and Alone
@@ -20,7 +21,7 @@ func (c *Collapse) Error() string {
 	if c.Alone == 0 {
 		rest = "but the others alone are too much already"
 	}
-	return fmt.Sprintf("voltage collapses: %.4g %% of what is drawn can be carried; %s tips it, %s", 100*c.Share, c.Load, rest)
+	return fmt.Sprintf("voltage collapses: %.4g %% of what is drawn can be carried; %s tips it, %s", 100*c.Share, named("loads", c.Load, c.Name), rest)
 }
 
 // collapse describes the collapse just beyond the voltages v, reached at a share of what is drawn.
@@ -30,7 +31,7 @@ func (e equations) collapse(n Network, v []float64, share float64) error {
 	}
 	load := e.draws[e.tipping(v, share)].load
 	l := n.Loads[load]
-	c := &Collapse{Share: share, Load: named("loads", load, l.Name), Asked: l.Power, Unit: "W"}
+	c := &Collapse{Share: share, Load: load, Name: l.Name, Asked: l.Power, Unit: "W"}
 	if l.Power <= 0 {
 		c.Asked, c.Unit = l.Current, "A"
 	}

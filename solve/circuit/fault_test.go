@@ -149,7 +149,7 @@ func answerIsSound(n circuit.Network) error {
 	case errors.As(err, &f):
 		return nil
 	case errors.As(err, &c):
-		if !(c.Share >= 0 && c.Share < 1 && c.Alone >= 0 && c.Alone <= c.Asked) || c.Load == "" {
+		if !(c.Share >= 0 && c.Share < 1 && c.Alone >= 0 && c.Alone <= c.Asked) || c.Load < 0 || c.Load >= len(n.Loads) {
 			return fmt.Errorf("collapse %+v", c)
 		}
 		return nil

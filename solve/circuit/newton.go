@@ -8,7 +8,6 @@ import (
 const (
 	mostSteps = 100   // halving steps at the point of collapse need about 30
 	smallStep = 1e-10 // of the greatest voltage; the next step would be about its square
-	deepest   = 0.9   // of the voltage at a constant power, the most that one step may take
 )
 
 // newton gives the stable voltages of all nodes for a share of what is drawn, begun at v, and whether they were found.
@@ -57,18 +56,11 @@ func (e equations) upright(v []float64) bool {
 	return true
 }
 
-// move goes along the step, or part of it where a constant power would lose too much of its voltage, and gives the
-// greatest change of the whole step, V.
+// move goes along the step and gives the greatest change, V.
 func (e equations) move(v, step []float64) (size float64) {
-	part := 1.0
-	for _, d := range e.draws {
-		if fall := e.along(d.b, step) - e.along(d.a, step); d.power != 0 && fall > deepest*d.voltage(v) {
-			part = min(part, deepest*d.voltage(v)/fall)
-		}
-	}
 	for k := range v {
 		change := e.along(k, step)
-		v[k] += part * change
+		v[k] += change
 		size = max(size, math.Abs(change))
 	}
 	return size
@@ -89,14 +81,12 @@ func (e equations) unloaded() []float64 {
 	for k := range linear.draws {
 		linear.draws[k].power = 0
 	}
-	v := make([]float64, len(e.rows))
-	for range 2 { // the second sweeps up the rounding of the first
-		step, slope := make([]float64, e.size), newSymmetric(e.size)
-		linear.surplus(v, 0, step)
-		linear.slope(v, 0, slope)
-		slope.factorise()
+	v, step, slope := make([]float64, len(e.rows)), make([]float64, e.size), newSymmetric(e.size)
+	linear.surplus(v, 0, step)
+	linear.slope(v, 0, slope)
+	if slope.factorise() { // always: each live node is joined to the reference
 		slope.solve(step)
-		linear.move(v, step)
 	}
+	linear.move(v, step)
 	return v
 }

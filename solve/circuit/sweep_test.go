@@ -55,7 +55,7 @@ func newSweep(n circuit.Network) (sweep, map[string]int) {
 }
 
 func (s sweep) settle() {
-	for moved := 1.0; moved > 1e-13; {
+	for moved, left := 1.0, 100000; moved > 1e-13 && left > 0; left-- {
 		moved = 0
 		for k := 1; k < len(s.volts); k++ {
 			b := s.drive[k]

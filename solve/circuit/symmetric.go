@@ -25,12 +25,10 @@ func (m symmetric) conduct(a, b int, g float64) {
 	}
 }
 
-// factorise puts Cholesky's lower factor in the matrix's place and says whether the matrix is positive definite: a pivot
-// that is no more than its own rounding counts as none.
+// factorise puts Cholesky's lower factor in the matrix's place and says whether the matrix is positive definite.
 func (m symmetric) factorise() bool {
 	for k := range m.n {
 		row := m.row(k)
-		whole := row[k]
 		first := 0 // nothing fills in before the first entry of a row
 		for first < k && row[first] == 0 {
 			first++
@@ -39,8 +37,8 @@ func (m symmetric) factorise() bool {
 			other := m.row(c)
 			row[c] = (row[c] - dot(row[first:c], other[first:c])) / other[c]
 		}
-		rest := whole - dot(row[first:k], row[first:k])
-		if !(rest > 4e-16*whole) {
+		rest := row[k] - dot(row[first:k], row[first:k])
+		if !(rest > 0) {
 			return false
 		}
 		row[k] = math.Sqrt(rest)
