@@ -32,11 +32,13 @@ func (e equations) checkFed(n Network) error {
 	return nil
 }
 
-// leastRise is how finely the share that can be carried is found.
-const leastRise = 1e-10
+const (
+	leastRise = 1e-10 // how finely the share that can be carried is found
+	mostRises = 300   // about a hundred are tried where the network tips
+)
 
-// raise raises the share of what is drawn from nought to one, at once if it can, or as far as it goes. It gives the
-// voltages there, or none when not even the beginning is stable.
+// raise raises the share of what is drawn from nought to one, at once if it can, or as far as it goes, by steps that double
+// when they succeed and halve when they fail. It gives the voltages there, or none when not even the beginning is stable.
 func (e equations) raise() (v []float64, share float64) {
 	begin := e.unloaded()
 	if v, ok := e.newton(begin, 1); ok {
@@ -46,10 +48,11 @@ func (e equations) raise() (v []float64, share float64) {
 	if !ok {
 		return nil, 0
 	}
-	for rise := 0.5; share < 1 && rise > leastRise; {
+	rise := 0.5
+	for tried := 0; share < 1 && rise > leastRise && tried < mostRises; tried++ {
 		next := min(share+rise, 1)
 		if further, ok := e.newton(v, next); ok {
-			v, share = further, next
+			v, share, rise = further, next, 2*rise
 		} else {
 			rise /= 2
 		}
