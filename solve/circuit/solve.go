@@ -33,7 +33,7 @@ func (e equations) checkFed(n Network) error {
 }
 
 const (
-	leastRise = 1e-10 // how finely the share that can be carried is found
+	leastRise = 1e-10 // of the share that can be carried: how finely it is found
 	mostRises = 300   // about a hundred are tried where the network tips
 )
 
@@ -49,7 +49,7 @@ func (e equations) raise() (v []float64, share float64) {
 		return nil, 0
 	}
 	rise := 0.5
-	for tried := 0; share < 1 && rise > leastRise && tried < mostRises; tried++ {
+	for tried := 0; share < 1 && rise > leastRise*(share+leastRise) && tried < mostRises; tried++ {
 		next := min(share+rise, 1)
 		if further, ok := e.newton(v, next); ok {
 			v, share, rise = further, next, 2*rise
