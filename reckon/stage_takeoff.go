@@ -23,12 +23,26 @@ func fittingLines(things map[string]thing, where *arrangement.Result, rows *cata
 		}
 		size := t.size // of what has no place yet
 		if rest := where.Find(s.ID); rest.Placed() {
-			size = sides(rest.Box)
+			size = t.ownSize(rest.Box)
 		}
 		g := massOf(s.ID, t, size, rows)
 		lines = append(lines, g.line("/fittings/"+s.ID, t.Buy, "fitting", s.Middle, isFitted(t.Fitted, today)))
 	}
 	return lines
+}
+
+// ownSize is the size of a thing along its own axes: its place tells it, but the box about a thing that is turned is larger than it.
+func (t thing) ownSize(b solid.Bounds) [3]float64 {
+	size := sides(b)
+	if t.Turn == nil || *t.Turn == 0 {
+		return size
+	}
+	for axis, own := range t.size {
+		if own > 0 {
+			size[axis] = own
+		}
+	}
+	return size
 }
 
 func sides(b solid.Bounds) [3]float64 {

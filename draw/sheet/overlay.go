@@ -99,6 +99,9 @@ func (d *drawing) seen(fitting int) bool {
 
 // floorOf is the walkable floor of the mode, or of the day where the mode has none.
 func (d *drawing) floorOf() *fit.Floor {
+	if d.Mode == Today { // the floor was reckoned with all that is planned
+		return nil
+	}
 	var day *fit.Floor
 	for i := range d.r.Fit.Floors {
 		switch f := &d.r.Fit.Floors[i]; f.Mode {

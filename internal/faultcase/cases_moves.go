@@ -1,5 +1,10 @@
 package faultcase
 
+import (
+	"fmt"
+	"strings"
+)
+
 // movesCases are faults of what moves: lids, doors, drawers, and the way from one mode to the next.
 var movesCases = []Case{
 	{
@@ -40,4 +45,34 @@ var movesCases = []Case{
 			"moves": {"out": {"slide": "x", "by": 800}}, "positions": {"out": {"out": "full"}}}}, "modes": {"load": {"take": {"tray": "out"}, "open": ["rear"]}}}`,
 		Finds: []string{"fault fit.through /fittings/tray in load"},
 	},
+	{
+		Name:  "Two sleep in a bed that is taken out for the night",
+		Patch: `{"fittings": {"bed": {"moves": {"gone": {"off": "yes"}}, "positions": {"away": {"gone": "full"}}}}, "modes": {"night": {"take": {"bed": "away"}}}}`,
+		Finds: []string{"fault fit.absent /fittings/bed in night"},
+	}, {
+		Name:  "A chest stands where the seats of the cab are",
+		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -250, "y": 300}, "size": {"x": 300, "y": 400, "z": 400}, "mass": 9, "held": "screwed"}}}`,
+		Finds: []string{"note fit.into-cab /fittings/chest"},
+	}, {
+		Name:  "A chest was dragged out through the windscreen",
+		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -2500, "y": 300}, "size": {"x": 300, "y": 400, "z": 400}, "mass": 9, "held": "screwed"}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/chest"},
+	}, {
+		Name:  "Eleven things slide at once, and one of them meets a post that stays",
+		Patch: manySlide(11),
+		Finds: []string{"fault fit.moves /fittings/tray-0 in work"},
+		Also:  "the trays stand before beds and seats as well",
+	},
+}
+
+// manySlide has so many trays slide rearwards under the roof for a mode of its own, the first of them past a post.
+func manySlide(n int) string {
+	var fittings, take []string
+	for i := range n {
+		fittings = append(fittings, fmt.Sprintf(`"tray-%d": {"make": "shelf", "at": {"x": 300, "y": %d, "z": 1450}, "size": {"x": 60, "y": 40, "z": 20}, "mass": 0.2,
+			"moves": {"back": {"slide": "x", "by": 300}}, "positions": {"gone": {"back": "full"}}}`, i, -500+90*i))
+		take = append(take, fmt.Sprintf(`"tray-%d": "gone"`, i))
+	}
+	fittings = append(fittings, `"post": {"make": "shelf", "at": {"x": 450, "y": -500, "z": 1400}, "size": {"x": 30, "y": 40, "z": 120}, "mass": 0.2}`)
+	return `{"fittings": {` + strings.Join(fittings, ", ") + `}, "modes": {"work": {"take": {` + strings.Join(take, ", ") + `}}}}`
 }

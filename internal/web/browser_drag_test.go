@@ -159,20 +159,20 @@ func TestAFingerDragsOnAPhone(t *testing.T) {
 	w := open(t, dipper)
 	p := browser.Open(t, w.http.URL+"/arrangement?mode=drive", browser.Phone)
 	n := w.rests(p)
-	from := spot(t, p, "plan", "galley")
+	from := spot(t, p, "plan", "dry-locker")
 	for range 6 { // a tap in one place selects what lies there, one after the other
 		p.TouchDrag(browser.Path{From: from, To: from})
-		if browser.Eval[bool](p, `document.querySelector("#plan-galley.is-selected") != null`) {
+		if browser.Eval[bool](p, `document.querySelector("#plan-dry-locker.is-selected") != null`) {
 			break
 		}
 	}
-	p.WaitFor(`document.querySelector("#plan-galley.is-selected")`)
-	was := w.place("galley")
+	p.WaitFor(`document.querySelector("#plan-dry-locker.is-selected")`)
+	was := w.place("dry-locker")
 	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X + math.Max(15, px(p, 150)), Y: from.Y}})
 	w.saved(n)
 	w.rests(p)
-	if w.place("galley") == was {
-		t.Errorf("the galley is still at %s", was)
+	if w.place("dry-locker") == was {
+		t.Errorf("the locker is still at %s", was)
 	}
 	p.Screenshot(t, "drag-phone")
 	p.Axe(t)

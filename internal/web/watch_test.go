@@ -60,7 +60,7 @@ func TestWhatAnotherProgramWritesReachesAnOpenPage(t *testing.T) {
 	}
 	defer other.Close()
 	sets(t, other, "/vehicle/wheelbase", "3360")
-	if got := next(t, news); !strings.HasPrefix(got, `data: {"revision":2,`) {
+	if got := nextRevision(t, news, 1); !strings.HasPrefix(got, `data: {"revision":2,`) {
 		t.Errorf("the page hears %q", got)
 	}
 	if got := g.page("/region/weight?page=weight"); !strings.Contains(got, `value="3360"`) {

@@ -29,6 +29,7 @@ func (r *Result) Working(code string) (working.Working, bool) {
 func Work(in Inputs) Result {
 	w := newWorker(in)
 	w.inside()
+	w.absent()
 	w.fouls()
 	w.opens()
 	w.unfold()
@@ -62,6 +63,9 @@ type worker struct {
 	someRoom, roomSought bool
 	safeRoom             safeBox
 	safeSeen             bool
+
+	cabThing int     // what stands low and farthest into an open cab
+	cabBy    float64 // and how far
 
 	was, now *Memory
 }

@@ -73,7 +73,7 @@ func TestAnOpenDoorLetsADrawerOut(t *testing.T) {
 }
 
 func TestProposalsMoveByTheCheapestWayOut(t *testing.T) {
-	v := in(flat).put(fit.Fitting{ID: "a"}, box(0, 500, 0, 500, 40, 500)).put(fit.Fitting{ID: "b"}, box(470.4, 900, 0, 500, 40, 500)).mode("day", nil)
+	v := in(flat).put(fit.Fitting{ID: "a"}, box(100, 600, 0, 500, 40, 500)).put(fit.Fitting{ID: "b"}, box(570.4, 1000, 0, 500, 40, 500)).mode("day", nil)
 	v.in.Nudge = func(id string, dx, dy, dz float64) (json.RawMessage, bool) {
 		return json.RawMessage(fmt.Sprintf(`{"fittings":{"%s":{"at":{"x":%g}}}}`, id, dx)), dy == 0 && dz == 0
 	}

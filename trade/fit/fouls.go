@@ -132,15 +132,21 @@ func (w *worker) reportFoul(f foul, modeName string) {
 	a, b := w.in.Fittings[f.a], w.in.Fittings[f.b]
 	out := finding.Finding{
 		Code: "fit.foul", Severity: severity, About: []string{pointer("fittings", a.ID), pointer("fittings", b.ID)}, Mode: modeName,
-		Title: fmt.Sprintf("%s and %s are %s in one another%s", w.name(f.a), w.name(f.b), about(f.way.Depth), when),
-		Words: fmt.Sprintf("Both cannot be there. The shortest way out is to move %s %s.%s",
-			w.name(f.a), wayWords(away(f.way.X*f.way.Depth), away(f.way.Y*f.way.Depth), away(f.way.Z*f.way.Depth)), how),
+		Title:    fmt.Sprintf("%s and %s are %s in one another%s", w.name(f.a), w.name(f.b), about(f.way.Depth), when),
+		Words:    "Both cannot be there. Neither gets clear of the other within the van by going straight along, across or up: one must be smaller, or elsewhere." + how,
 		Measured: mm(f.way.Depth), Limit: mm(touching),
 		Source: finding.Source{Text: "the places and sizes of this build", Sure: finding.Computed},
 	}
-	d := f.way.Depth
-	out.Proposals = append(out.Proposals, w.nudge(f.a, f.way.X*d, f.way.Y*d, f.way.Z*d, modeName)...)
-	out.Proposals = append(out.Proposals, w.nudge(f.b, -f.way.X*d, -f.way.Y*d, -f.way.Z*d, modeName)...)
+	ways := w.freeWays(f, modeName)
+	if len(ways) > 0 {
+		v := ways[0].way
+		out.Words = fmt.Sprintf("Both cannot be there. The shortest way clear is to move %s %s.%s",
+			w.name(ways[0].thing), wayWords(away(v.X*v.Depth), away(v.Y*v.Depth), away(v.Z*v.Depth)), how)
+	}
+	for _, free := range ways {
+		v := free.way
+		out.Proposals = append(out.Proposals, w.nudge(free.thing, v.X*v.Depth, v.Y*v.Depth, v.Z*v.Depth, modeName)...)
+	}
 	w.find(out)
 }
 

@@ -63,7 +63,7 @@ func (w *worker) over(mode *Mode, x, y, z float64, seat int, aside bool) float64
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
 		f := w.in.Fittings[i]
-		if len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || f.Aside && !aside || seat >= 0 && w.carries(seat, i) {
+		if len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || f.Aside && !aside || seat >= 0 && w.carries(seat, i) && w.yields(i) {
 			continue
 		}
 		b := s.Box
@@ -194,4 +194,10 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 		out.Title = fmt.Sprintf("%s can only sit slumped on %s", p.name(), w.name(s.at))
 	}
 	w.find(out)
+}
+
+// yields says whether a thing that a seat carries is no matter to who sits or lies there: cushions, slats, what stands inside, what is put aside.
+func (w *worker) yields(i int) bool {
+	f := w.in.Fittings[i]
+	return f.Rests || f.Gives > 0 || f.Aside || f.In
 }

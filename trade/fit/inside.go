@@ -38,17 +38,50 @@ func (w *worker) inside() {
 		}
 		w.outOfHost(i)
 	}
+	w.tellCab()
 }
 
 // standsOut reports each surface that a fitting stands out of.
 func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 	for side := solid.Front; side <= solid.Roof; side++ {
 		by := w.sideExcess(s, side)
-		if by <= touching || by <= w.give(i, s) || side == solid.Front && !w.in.Partition || w.open(mode, side, s.Box) {
+		if by <= touching || by <= w.give(i, s) || side == solid.Front && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) {
 			continue
 		}
 		w.reportOut(i, side, by, modeName)
 	}
+}
+
+// How far a thing may reach into a cab that is open to the room, and what is told of it: low things stand where the seats are, higher ones go over
+// seats folded forwards [mm]. Common practice, no source.
+const (
+	cabLong  = 1000
+	cabTold  = 100
+	seatHigh = 250
+)
+
+// intoCab says whether what reaches out at the front does so into an open cab; the farthest that stands low is kept to be told.
+func (w *worker) intoCab(i int, s *Standing, by float64) bool {
+	if w.in.Partition || by > cabLong {
+		return false
+	}
+	if s.Box.MinZ < w.in.Room.Floor()+seatHigh && by > max(cabTold, w.cabBy) {
+		w.cabBy, w.cabThing = by, i
+	}
+	return true
+}
+
+// tellCab tells of the thing that stands farthest into the cab, once.
+func (w *worker) tellCab() {
+	if w.cabBy == 0 {
+		return
+	}
+	w.find(finding.Finding{
+		Code: "fit.into-cab", Severity: finding.Note, About: []string{pointer("fittings", w.in.Fittings[w.cabThing].ID)},
+		Title:    fmt.Sprintf("%s stands %s into the cab", w.name(w.cabThing), about(w.cabBy)),
+		Words:    "Try it with a box as large: is there room behind the seats, or is a seat folded or taken out for it? Nobody may then sit there while driving.",
+		Measured: mm(w.cabBy), Limit: mm(cabTold), Source: finding.Source{Text: "the front of the living space in this build; the cab itself was not measured", Sure: finding.Practice},
+	})
 }
 
 // excess of the box first; only when it stands out does the cut solid matter.

@@ -90,6 +90,9 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 			break
 		}
 	}
+	if day.mode == "" { // by day it is elsewhere than at rest
+		day = best
+	}
 	if best.share < 0 { // it is never where it rests
 		return opened{share: 1}, opened{share: 1, mode: "day"}
 	}

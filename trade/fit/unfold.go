@@ -10,6 +10,9 @@ import (
 // mostMovers is how many things may move from one mode to the next for their order to be looked for: every order of ten is looked at.
 const mostMovers = 10
 
+// mostBits is how many may move at all for anything to be said.
+const mostBits = 64
+
 var unfoldSource = finding.Source{Text: "the space that each moving thing passes through, in this build; every order looked at, the shortest taken", Sure: finding.Computed}
 
 // unfold says for each mode in which order it is made up from the mode before it, or what bars it.
@@ -44,23 +47,39 @@ type mover struct {
 	path     solid.Solid // by way of where it rests
 
 	walls   []meeting // what it meets that does not move
-	fromBar uint16    // movers that bar it while they stand as before
-	toBar   uint16    // movers that bar it once they have moved
+	fromBar uint64    // movers that bar it while they stand as before
+	toBar   uint64    // movers that bar it once they have moved
 }
 
 func (w *worker) unfoldTo(from, to *Mode) {
 	movers := moversBetween(from, to)
-	if len(movers) == 0 || len(movers) > mostMovers {
+	if len(movers) == 0 || len(movers) > mostBits {
 		return
 	}
 	for i := range movers {
 		w.look(from, to, movers, i)
+	}
+	if len(movers) > mostMovers {
+		w.unfoldMany(from, to, movers)
+		return
 	}
 	if order, ok := shortestOrder(movers, nil); ok {
 		w.showOrder(from, to, movers, order)
 		return
 	}
 	w.reportBarred(to, movers, smallestBar(movers))
+}
+
+// unfoldMany is for more movers than every order can be looked at of: each goes as soon as it can. What never can since something that stays bars it is
+// told; of one that the others bar it is not known whether another order would do.
+func (w *worker) unfoldMany(from, to *Mode, movers []mover) {
+	if order, ok := firstOrder(movers); ok {
+		w.showOrder(from, to, movers, order)
+		return
+	}
+	if slices.ContainsFunc(movers, func(m mover) bool { return len(m.walls) > 0 }) {
+		w.reportBarred(to, movers, nil)
+	}
 }
 
 // moversBetween are the things whose position differs.

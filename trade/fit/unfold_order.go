@@ -6,23 +6,23 @@ import "slices"
 // moved. A mover may go and come back to let another pass.
 func shortestOrder(movers []mover, away map[int]bool) ([]int, bool) {
 	free := make([]bool, len(movers))
-	var gone uint16
+	var gone uint64
 	for i, m := range movers {
 		free[i] = !slices.ContainsFunc(m.walls, func(m meeting) bool { return !away[m.fitting] })
 		if away[m.fitting] {
 			gone |= 1 << i
 		}
 	}
-	goal := uint16(1)<<len(movers) - 1
+	goal := uint64(1)<<len(movers) - 1
 	type step struct {
-		from  uint16
+		from  uint64
 		mover int8
 	}
-	came := map[uint16]step{0: {mover: -1}}
-	for queue := []uint16{0}; len(queue) > 0; queue = queue[1:] {
+	came := map[uint64]step{0: {mover: -1}}
+	for queue := []uint64{0}; len(queue) > 0; queue = queue[1:] {
 		state := queue[0]
 		if state == goal {
-			return backFrom(goal, func(s uint16) (uint16, int) { return came[s].from, int(came[s].mover) }), true
+			return backFrom(goal, func(s uint64) (uint64, int) { return came[s].from, int(came[s].mover) }), true
 		}
 		for i, m := range movers {
 			next := state ^ 1<<i
@@ -38,7 +38,7 @@ func shortestOrder(movers []mover, away map[int]bool) ([]int, bool) {
 }
 
 // backFrom follows the steps back to where none was taken.
-func backFrom(state uint16, step func(uint16) (uint16, int)) []int {
+func backFrom(state uint64, step func(uint64) (uint64, int)) []int {
 	var order []int
 	for {
 		from, mover := step(state)
@@ -48,6 +48,22 @@ func backFrom(state uint16, step func(uint16) (uint16, int)) []int {
 		}
 		order, state = append(order, mover), from
 	}
+}
+
+// firstOrder lets each mover go as soon as it can, in turn; none goes back.
+func firstOrder(movers []mover) ([]int, bool) {
+	var order []int
+	var state uint64
+	for went := true; went; {
+		went = false
+		for i, m := range movers {
+			if state>>i&1 == 0 && len(m.walls) == 0 && m.fromBar&^state|m.toBar&state == 0 {
+				state |= 1 << i
+				order, went = append(order, i), true
+			}
+		}
+	}
+	return order, len(order) == len(movers)
 }
 
 // mostSuspects is how many things are tried in turn as what bars the way.

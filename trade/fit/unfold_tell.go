@@ -64,7 +64,7 @@ func (w *worker) reportBarred(to *Mode, movers []mover, bar []int) {
 func firstStuck(movers []mover, bar []int) (int, meeting) {
 	for i, m := range movers {
 		for _, wall := range m.walls {
-			if wall.fitting < 0 || slices.Contains(bar, wall.fitting) {
+			if wall.fitting < 0 || len(bar) == 0 || slices.Contains(bar, wall.fitting) {
 				return i, wall
 			}
 		}

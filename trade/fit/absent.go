@@ -1,0 +1,32 @@
+package fit
+
+import (
+	"fmt"
+
+	"tumblehome/trade/finding"
+)
+
+var absentSource = finding.Source{Text: "where this build says people and things are", Sure: finding.Computed}
+
+// absent finds people who lie, sit or cook at what is not in the van then, or has no place.
+func (w *worker) absent() {
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		for _, pose := range mode.Poses {
+			i, known := w.index[pose.At]
+			if !known || len(mode.Standings[i].Solid) > 0 {
+				continue
+			}
+			name := pose.Person
+			if p, ok := w.people[pose.Person]; ok {
+				name = w.in.People[p].name()
+			}
+			w.find(finding.Finding{
+				Code: "fit.absent", Severity: finding.Fault, Mode: mode.Name, Source: absentSource,
+				About: []string{pointer("fittings", w.in.Fittings[i].ID), pointer("people", pose.Person)},
+				Title: fmt.Sprintf("%s %s at %s, which is not there in the mode %q", name, pose.Does, w.name(i), mode.Name),
+				Words: "It is out of the van then, or nothing says yet where it stands. Say where it is, or where else they are.",
+			})
+		}
+	}
+}
