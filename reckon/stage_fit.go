@@ -8,6 +8,7 @@ import (
 	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
 	"tumblehome/trade/fit"
+	"tumblehome/trade/shell"
 )
 
 // workFit judges whether it all fits. Where everything stands, and the words it was placed with, are known by the key of the arrangement, so
@@ -20,7 +21,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Rest   fit.Inputs
 	}{w.placesKey, w.today, w.fullMasses(), fit.Inputs{
 		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
-		Openings: fitOpenings(w.doc, w.today), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
+		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
 	return workBy(m, "fit", 3, key, func() fit.Result {
 		in := key.Rest
@@ -130,14 +131,39 @@ func poseOf(p build.Pose) (does, at string) {
 	return "stands", p.Stands
 }
 
-func fitOpenings(doc *build.Document, today quantity.Date) []fit.Opening {
+// fitOpenings are those of the document; where it has none, the doors that such a body usually has.
+func (w *stages) fitOpenings() []fit.Opening {
 	var out []fit.Opening
-	for _, id := range build.SortedKeys(doc.Shell.Openings) {
-		o := doc.Shell.Openings[id]
+	if len(w.doc.Shell.Openings) == 0 {
+		for _, side := range []string{shell.Left, shell.Right, shell.Rear} {
+			for _, o := range w.body.Openings(side) {
+				out = append(out, usualOpening(side, o))
+			}
+		}
+		return out
+	}
+	for _, id := range build.SortedKeys(w.doc.Shell.Openings) {
+		o := w.doc.Shell.Openings[id]
 		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut)),
-			Made: o.Door != "" || o.Through == "front" || isFitted(o.Made, today), In: o.In})
+			Made: o.Door != "" || o.Through == "front" || isFitted(o.Made, w.today), In: o.In})
 	}
 	return out
+}
+
+// usualOpening is a door that nobody wrote down.
+func usualOpening(side string, o shell.Opening) fit.Opening {
+	name := "side"
+	if side == shell.Rear {
+		name = "rear"
+	}
+	return fit.Opening{ID: name, About: "/shell/quick", Through: side, X: spanned(o.X), Y: spanned(o.Y), Z: spanned(o.Z), Door: o.Door != "", WayOut: o.WayOut, Made: o.Made}
+}
+
+func spanned(s *shell.Span) [2]float64 {
+	if s == nil {
+		return [2]float64{}
+	}
+	return [2]float64{s.From.Float(), s.To.Float()}
 }
 
 // fitRibs are the ribs and bows, each on every surface it is on.

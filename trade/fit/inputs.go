@@ -113,6 +113,7 @@ type Pose struct {
 // Opening is a door, window or hatch.
 type Opening struct {
 	ID      string
+	About   string // JSON Pointer of what says so; empty is its own place in the document
 	Through string
 	X, Y, Z [2]float64 // extents; the axis it goes through is not used
 	Door    bool
@@ -126,4 +127,11 @@ func (p Person) name() string {
 		return p.Name
 	}
 	return p.ID
+}
+
+func (o Opening) pointer() string {
+	if o.About != "" {
+		return o.About
+	}
+	return pointer("shell/openings", o.ID)
 }

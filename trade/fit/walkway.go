@@ -122,7 +122,7 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 		return
 	}
 	out := finding.Finding{
-		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", way.To), pointer("shell/openings", door.ID)}, Mode: mode.Name,
+		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", way.To), door.pointer()}, Mode: mode.Name,
 		Title:    fmt.Sprintf("The way from the %s door to %s is %s wide", door.ID, w.name(to), about(way.Width)),
 		Words:    fmt.Sprintf("At %s behind the front it is narrower than the %d mm wanted for getting out in a hurry.", about(way.X), escapeWidth),
 		Measured: mm(way.Width), Limit: mm(escapeWidth), Source: walkSource,

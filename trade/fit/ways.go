@@ -127,7 +127,7 @@ func (w *worker) waysWorking(worst place, shut map[string]int, free float64) wor
 		if slices.Contains(worst.ways, o.ID) {
 			value = 1
 		}
-		how.Lines = append(how.Lines, working.Line{Label: label, Value: value, Unit: "1", From: working.Origin{Pointer: pointer("shell/openings", o.ID)}})
+		how.Lines = append(how.Lines, working.Line{Label: label, Value: value, Unit: "1", From: working.Origin{Pointer: o.pointer()}})
 	}
 	how.Lines = append(how.Lines, working.Line{Symbol: "n", Label: "free", Value: free, Unit: "1", From: working.Origin{Here: true}})
 	return how
@@ -173,7 +173,7 @@ func listed(names []string) string {
 
 func (w *worker) reportBlocked(mode *Mode, o Opening, by int) {
 	out := finding.Finding{
-		Code: "fit.way-out.blocked", Severity: finding.Note, About: []string{pointer("shell/openings", o.ID)}, Mode: mode.Name,
+		Code: "fit.way-out.blocked", Severity: finding.Note, About: []string{o.pointer()}, Mode: mode.Name,
 		Title: fmt.Sprintf("The way out %s is blocked in the mode %q", o.ID, mode.Name),
 		Words: fmt.Sprintf("No square of %d mm is left free in front of it.", exitSquare), Source: exitSource,
 	}
