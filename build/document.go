@@ -84,6 +84,7 @@ type Trip struct {
 	Aboard  []string              `doc:"aboard" ref:"people" says:"who comes along"`
 	Driving *quantity.Rate        `doc:"driving" says:"hours at the wheel: 1 h/day, 5 h/trip"`
 	Keep    *quantity.Temperature `doc:"keep" range:"-20..35" says:"temperature kept at night"`
+	Wet     *quantity.Mass        `doc:"wet" range:"0..20" says:"water in the clothes that come in wet of an evening"`
 	HookUp  *quantity.Share       `doc:"hook-up" range:"0..1" says:"share of nights on mains"`
 	Note    string                `doc:"note" says:"a remark"`
 }

@@ -98,7 +98,7 @@ type reading struct {
 func (r *reading) listed() listed {
 	row := Row{
 		Name: r.cells[colName], Kind: r.cells[colKind], Group: r.cells[colGroup], Each: r.cells[colUnit],
-		Stands: r.cells[colStands], Source: r.cells[colKnownFrom], Note: r.cells[colNotes],
+		Flue: flues[r.cells[colID]], Stands: r.cells[colStands], Source: r.cells[colKnownFrom], Note: r.cells[colNotes],
 		ThickLeast: number[quantity.Length](r, colThickLeast), ThickMost: number[quantity.Length](r, colThickMost),
 		Density: number[quantity.Density](r, colDensity), Contents: number[quantity.Volume](r, colContents),
 		Waste: percent(r, colWaste), Volts: number[quantity.Voltage](r, colVolts), Watts: number[quantity.Power](r, colWatts),

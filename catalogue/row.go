@@ -34,6 +34,7 @@ type Row struct {
 	Conducts     *float64          `doc:"conducts" range:"0.005..500" says:"how well it conducts heat, W/mK"`
 	Vapour       *float64          `doc:"vapour" range:"1..1000000" says:"vapour resistance as a multiple of still air; 1000000 is tight"`
 	HeatCapacity *float64          `doc:"heat-capacity" range:"100..5000" says:"heat kept by a kilogram, J/kgK"`
+	Flue         string            `doc:"flue" one:"own none" says:"whether its fumes leave by a flue of its own, or stay in the room"`
 	Stands       string            `doc:"stands" one:"inside outside under cab" says:"where it usually stands"`
 	Source       string            `doc:"source" says:"how its figures are known"`
 	Note         string            `doc:"note" says:"use and warnings"`
@@ -61,6 +62,7 @@ func (r Row) over(base Row) Row {
 	text(&r.Group, base.Group)
 	text(&r.CoversHow, base.CoversHow)
 	text(&r.Each, base.Each)
+	text(&r.Flue, base.Flue)
 	text(&r.Stands, base.Stands)
 	text(&r.Source, base.Source)
 	text(&r.Note, base.Note)

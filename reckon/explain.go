@@ -12,11 +12,12 @@ import (
 	"tumblehome/trade/shell"
 	"tumblehome/trade/stock"
 	"tumblehome/trade/trips"
+	"tumblehome/trade/warmth"
 	"tumblehome/trade/weight"
 )
 
 // explanations are those of all trades, by code.
-var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
+var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, warmth.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
 
 func sortedExplanations(trades ...[]finding.Explanation) []finding.Explanation {
 	all := slices.Concat(trades...)

@@ -16,7 +16,9 @@ import (
 	"tumblehome/trade/stock"
 	"tumblehome/trade/takeoff"
 	"tumblehome/trade/trips"
+	"tumblehome/trade/warmth"
 	"tumblehome/trade/weight"
+	"tumblehome/trade/working"
 )
 
 // Results are what the trades found, for those who draw and show them.
@@ -29,6 +31,7 @@ type Results struct {
 	Climate climate.Result
 	Weight  weight.Result
 	Fit     fit.Result
+	Warmth  warmth.Result
 	Stock   stock.Result
 	Cost    cost.Result
 }
@@ -53,6 +56,16 @@ type stages struct {
 
 // Reckon works out everything that follows from a document on a day. The document's own day, if it names one, wins.
 func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
+	return m.reckon(doc, today, false)
+}
+
+// AtHand is Reckon for a glance at what is not yet settled, such as a thing being dragged: what takes longer than a blink (warmth) is worked out
+// anew only if nothing is known of it yet. Where the newest that is known is of another revision its figures are in the state older.
+func (m *Machine) AtHand(doc *build.Document, today quantity.Date) *Reckoning {
+	return m.reckon(doc, today, true)
+}
+
+func (m *Machine) reckon(doc *build.Document, today quantity.Date, atHand bool) *Reckoning {
 	if doc.Build.Today != nil {
 		today = *doc.Build.Today
 	}
@@ -77,6 +90,8 @@ func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
 	r.Fit, _ = m.workFit(w)
 	r.Stock, _ = m.workStock(w)
 	r.Cost, _ = m.workCost(w, r.Stock)
+	warm, older := m.workWarmth(w, r.Trips, r.Climate, atHand)
+	r.Warmth = warm
 
 	r.take(found{bare.Figures, bare.Findings, bare.Body})
 	r.take(found{lined.Figures, lined.Findings, lined})
@@ -86,6 +101,11 @@ func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
 	r.take(found{r.Fit.Figures, r.Fit.Findings, &r.Fit})
 	r.take(r.Stock)
 	r.take(r.Cost)
+	if older {
+		r.take(found{inState(warm.Figures(), working.Older), warm.Findings(), warm})
+	} else {
+		r.take(found{warm.Figures(), r.withRemedies(warm), warm})
+	}
 	r.settle()
 	return r
 }
@@ -99,3 +119,10 @@ type found struct {
 
 func (f found) Figures() []figure { return f.figures }
 func (f found) Findings() []note  { return f.findings }
+
+func inState(all []figure, state working.State) []figure {
+	for i := range all {
+		all[i].State = state
+	}
+	return all
+}

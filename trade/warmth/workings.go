@@ -1,0 +1,248 @@
+package warmth
+
+import (
+	"fmt"
+	"math"
+
+	"tumblehome/solve/conduction"
+	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
+)
+
+type (
+	line   = working.Line
+	origin = working.Origin
+)
+
+var (
+	here     = origin{Here: true}
+	iso6946  = finding.Source{Text: "ISO 6946 for layers, surfaces and air; ISO 10211 for the ribs (both from memory, checked with published examples)", Sure: finding.Memory}
+	balance  = finding.Source{Text: "heat and vapour balance of one room, as it underlies ISO 13788; Lewis relation at wet surfaces (from memory)", Sure: finding.Memory}
+	iso13788 = finding.Source{Text: "ISO 13788, monthly method (from memory, checked with a published example); the air that leaks past the lining is our own extension", Sure: finding.Memory}
+)
+
+// largest is the field of a group with most area.
+func (r *Result) largest(group string) *Lost {
+	var out *Lost
+	for i := range r.Lost {
+		l := &r.Lost[i]
+		if l.Field.Group == group && (out == nil || l.Field.Area > out.Field.Area) {
+			out = l
+		}
+	}
+	return out
+}
+
+func (r *Result) surface(group string) Surface {
+	for _, s := range r.Surfaces {
+		if s.Group == group {
+			return s
+		}
+	}
+	return Surface{}
+}
+
+// workingOfU shows the largest bay layer by layer, then what the ribs add over the whole surface.
+func (r *Result) workingOfU(group string) working.Working {
+	w := working.Working{Formula: "U0 = 1/(Rsi + Σ d/λ + Rse);  U = (Σ U0·A + Σ Ψ·l)/Σ A", Source: iso6946}
+	s, l := r.surface(group), r.largest(group)
+	w.Lines = l.stack()
+	w.Lines = append(w.Lines,
+		line{Symbol: "A", Label: "area of the surface", Value: s.Area, Unit: "m2", From: origin{Assumption: "measured on the bare body, less openings and wheel arches"}},
+		line{Symbol: "U0", Label: "all bays without ribs", Value: s.Plain, Unit: "W/m2K", From: here, Sum: "Σ U0·A / Σ A"})
+	for _, d := range l.Ribs {
+		w.Lines = append(w.Lines, line{Symbol: "Ψ/2", Label: "half a rib there adds, for each m of it", Value: d.Excess, Unit: "W/mK", From: here, Sum: "two-dimensional conduction of the section"},
+			line{Symbol: "fRsi", Label: "how near the surface over it stays to the room: 0 is outside, 1 inside", Value: d.Factor, Unit: "1", From: here})
+	}
+	if s.Combined != s.Plain {
+		w.Lines = append(w.Lines, line{Label: "by the combined method, which is not made for steel", Value: s.Combined, Unit: "W/m2K", From: here},
+			line{Label: "so much the ribs add to it in truth", Value: s.U - s.Combined, Unit: "W/m2K", From: here})
+	}
+	w.Lines = append(w.Lines, line{Symbol: "U", Label: "with ribs", Value: s.U, Unit: "W/m2K", From: here, Sum: fmt.Sprintf("%.1f W/K / %.2f m2", s.Loss, s.Area)})
+	w.Notes = []string{"Conductivities are those of the catalogue, good to 10 %.", "Ribs are hats of the skin's sheet with " + whatHollow + " in them unless insulation fills them."}
+	return w
+}
+
+const whatHollow = "still air"
+
+// stack lists the resistances of a field from the room outwards.
+func (l *Lost) stack() []line {
+	f := l.Field
+	out := []line{{Symbol: "Rsi", Label: "from the room to the surface, " + directions[f.Flow], Value: inner(f.Flow), Unit: "m2K/W", From: origin{Assumption: "ISO 6946"}}}
+	slabs := f.inBay()
+	for i := len(slabs) - 1; i >= 0; i-- {
+		s := slabs[i]
+		one := line{Symbol: "R", Value: s.mixed.even(), Unit: "m2K/W", Label: fmt.Sprintf("still air, %.4g mm", s.to-s.from), From: origin{Assumption: "ISO 6946, unventilated air layer"}}
+		if c := s.course; c != nil {
+			one.Label = fmt.Sprintf("%s, %.4g mm", c.Of.Name, s.to-s.from)
+			one.Sum = fmt.Sprintf("%.4g / %.3g", s.thick(), c.Of.Conducts)
+			one.From = origin{Row: c.Of.ID}
+			if c.Of.Assumed {
+				one.From = origin{Assumption: "how well it conducts is not in the catalogue; that of similar things"}
+			}
+			if len(s.mixed) > 1 {
+				one.Label, one.Sum = one.Label+", with what lies beside it", ""
+			}
+		}
+		out = append(out, one)
+	}
+	return append(out,
+		line{Symbol: "Rse", Label: "from the skin to what is outside of it", Value: f.outer(), Unit: "m2K/W", From: origin{Assumption: "ISO 6946"}},
+		line{Symbol: "U0", Label: "the largest bay, " + f.Bay + ", without ribs", Value: l.Plain, Unit: "W/m2K", From: here})
+}
+
+var directions = map[conduction.Direction]string{conduction.Level: "level", conduction.Upward: "upwards", conduction.Downward: "downwards"}
+
+func (r *Result) workingOfLoss() working.Working {
+	w := working.Working{Formula: "H = Σ U·A + Hcab + 0.34·Q", Source: iso6946}
+	for _, s := range r.Surfaces {
+		if s.Group != Front {
+			w.Lines = append(w.Lines, line{Symbol: "U·A", Label: "through " + groupLabels[s.Group], Value: s.Loss, Unit: "W/K", Sum: fmt.Sprintf("%.2f × %.2f", s.U, s.Area),
+				From: origin{Figure: "warmth.u." + s.Group}})
+		}
+	}
+	w.Lines = append(w.Lines,
+		line{Symbol: "U·A", Label: "through glass", Value: r.Glass, Unit: "W/K", From: here},
+		line{Symbol: "Hcab", Label: r.cabWords(), Value: r.Cab, Unit: "W/K", From: origin{Assumption: "a cold cab loses 40 W/K to outside; common practice"}})
+	w.Lines = append(w.Lines, r.airLines()...)
+	w.Lines = append(w.Lines,
+		line{Symbol: "0.34·Q", Label: "with the air that is exchanged", Value: r.airLoss(), Unit: "W/K", From: here},
+		line{Symbol: "s", Label: "how far off it may be, as the materials differ (standard deviation)", Value: r.Unsure, Unit: "W/K", From: origin{Assumption: "sheets of one kind differ by 10 % in how well they conduct"}},
+		line{Symbol: "H", Label: "in all", Value: r.Loss, Unit: "W/K", From: here})
+	return w
+}
+
+func (r *Result) cabWords() string {
+	switch {
+	case r.in.Cab.Partition:
+		return "through the partition into the cold cab"
+	case r.in.Cab.Curtain:
+		return "through the curtain into the cold cab"
+	case r.in.Cab.Opening > 0:
+		return "of the cab, which nothing closes off"
+	}
+	return "to the cab, which is closed off"
+}
+
+// airLines show what passes the vents in a usual night.
+func (r *Result) airLines() []line {
+	var out []line
+	for _, v := range r.in.Vents {
+		out = append(out, line{Symbol: "A", Label: fmt.Sprintf("open at night, %.4g above the floor", v.Z), Value: v.Free * cm2, Unit: "cm2", From: origin{Pointer: v.About}})
+	}
+	n, q := r.usual(), r.Flow
+	rise := n.Mean - mean(r.in.Months[n.Month-1].Usual.Outside[:])
+	return append(out,
+		line{Symbol: "Qs", Label: "by the warmth of the room (stack), at the night's mean difference", Value: 3600 * q.Stack * math.Sqrt(math.Abs(rise)/(n.Mean+kelvin)), Unit: "m3/h", From: here,
+			Sum: "Cd·A·√(2·g·H·ΔT/Ti)"},
+		line{Symbol: "Qw", Label: "by wind", Value: 3600 * q.Wind, Unit: "m3/h", From: origin{Assumption: "1.5 m/s at the vents"}, Sum: "Cd·A*·v·√ΔCp"},
+		line{Symbol: "Ql", Label: "through seals", Value: 3600 * q.Leak, Unit: "m3/h", From: origin{Assumption: fmt.Sprintf("%.4g times the air of the room in an hour", r.in.leak())}},
+		line{Symbol: "Q", Label: "in all, mean while people sleep", Value: n.Ventilate, Unit: "m3/h", From: here, Sum: "√(Qs² + Qw²) + Ql"})
+}
+
+func (r *Result) weatherLine() line {
+	n := r.usual()
+	d := r.in.Months[n.Month-1].Usual
+	from := origin{Assumption: "nobody said where the van will stand; " + r.in.Place + " stands in"}
+	if !r.in.PlaceAssumed && r.in.PlaceAbout != "" {
+		from = origin{Pointer: r.in.PlaceAbout}
+	}
+	return line{Symbol: "θe", Label: "coldest hour outside, " + months[n.Month-1], Value: lowest24(d), Unit: "°C", From: from}
+}
+
+func (r *Result) keepLine() line {
+	from, keep := origin{Assumption: "nobody said what to keep at night; 14 under covers"}, roomNight
+	if r.in.Keep != nil {
+		keep, from = *r.in.Keep, origin{Pointer: r.in.KeepAbout}
+	}
+	return line{Symbol: "θset", Label: "kept at night", Value: keep, Unit: "°C", From: from}
+}
+
+func (r *Result) heaterLine() line {
+	h := r.in.burning()
+	if h == nil {
+		return line{Symbol: "Pmax", Label: "no heater that may burn at night", Value: 0, Unit: "W", From: origin{Assumption: "none is fitted with a flue"}}
+	}
+	if h.Row != "" {
+		return line{Symbol: "Pmax", Label: "the heater gives at most", Value: h.Power, Unit: "W", From: origin{Row: h.Row}}
+	}
+	return line{Symbol: "Pmax", Label: "the heater gives at most", Value: h.Power, Unit: "W", From: origin{Pointer: h.About}}
+}
+
+func (r *Result) peopleLine() line {
+	return line{Symbol: "n", Label: "who sleeps in the van", Value: float64(len(r.in.Sleepers)), Unit: "1", From: origin{Assumption: "who lies down in the night, else who comes along, else all"}}
+}
+
+func (r *Result) workingOfLow() working.Working {
+	w := working.Working{Formula: "C·dθ/dt = Σ G·(θk − θ) + (L + ρc·Q)·(θe − θ) + Φ, from six in the evening in steps of 60 s", Source: balance}
+	w.Lines = []line{r.weatherLine(), r.peopleLine(), {Symbol: "H", Label: "heat lost for each degree", Value: r.Loss, Unit: "W/K", From: origin{Figure: "warmth.loss"}}, r.heaterLine(), r.keepLine(),
+		{Label: "hour in which it is coldest inside", Value: float64(r.usual().LowAt), Unit: "h", From: here},
+		{Label: "lowest on a night that one in ten passes", Value: r.coldest().Low, Unit: "°C", From: here},
+		{Symbol: "θ", Label: "lowest from ten in the evening on", Value: r.usual().Low, Unit: "°C", From: here}}
+	w.Notes = []string{"People give 45 W each asleep. At six the van is 5 K warmer than outside."}
+	return w
+}
+
+func (r *Result) workingOfHeater() working.Working {
+	w := working.Working{Formula: "E = ∫ P dt, P = what holds θset, at most Pmax", Source: balance}
+	n := r.usual()
+	w.Lines = []line{r.weatherLine(), {Symbol: "H", Label: "heat lost for each degree", Value: r.Loss, Unit: "W/K", From: origin{Figure: "warmth.loss"}}, r.keepLine(), r.heaterLine(),
+		{Symbol: "θeve", Label: "kept while people are up", Value: math.Max(roomEve, r.keepLine().Value), Unit: "°C", From: origin{Assumption: "comfort is 18 to 21"}},
+		{Label: "mean share of its power", Value: 100 * n.Share, Unit: "%", From: here},
+		{Symbol: "E", Label: "from six to eight", Value: n.Heat, Unit: "kWh", From: here}}
+	w.Notes = []string{"Heat, not fuel: a litre of diesel gives about 9.9 kWh, of which 75 to 85 % reach the room. A flat battery stops such a heater; that is for power to say."}
+	return w
+}
+
+func (r *Result) workingOfWater() working.Working {
+	w := working.Working{Formula: "V·dv/dt = Q·(ve − v) + S − Σ β·A·(v − vsat(θk)), β = hc/(ρ·cp)", Source: balance}
+	n := r.usual()
+	w.Lines = append([]line{r.weatherLine(), r.peopleLine()}, r.airLines()...)
+	w.Lines = append(w.Lines, line{Symbol: "S", Label: "water that people and pots gave, all night", Value: 1000 * n.Gives, Unit: "g", From: origin{Assumption: "40 g an hour asleep, 55 awake, 120 a head for a meal; gas and spirit as they burn"}})
+	for _, k := range []int{atLining, atRibs, atBare, atGlass} {
+		w.Lines = append(w.Lines, line{Symbol: "m", Label: "most that lay on " + lumpNames[k], Value: 1000 * n.Water[k], Unit: "g", From: here})
+	}
+	w.Lines = append(w.Lines, line{Symbol: "Σ m", Label: "in all", Value: 1000 * n.Condensed(), Unit: "g", From: here})
+	w.Notes = []string{"Cloth and bare timber take up some of it in the evening and give it back in the morning."}
+	return w
+}
+
+func (r *Result) workingOfCO2() working.Working {
+	w := working.Working{Formula: "C(t) = Ce + G/Q·(1 − e^(−Q·t/V)) + (C0 − Ce)·e^(−Q·t/V)", Source: finding.Source{Text: "balance of one room; 11 L/h measured of adults asleep (Indoor Air 31, 2021)", Sure: finding.Read}}
+	w.Lines = append([]line{r.peopleLine(), {Symbol: "V", Label: "air in the room", Value: r.in.Volume, Unit: "m3", From: origin{Assumption: "measured within the linings"}},
+		{Symbol: "G", Label: "an adult breathes out asleep", Value: 3.6e6 * asleep.co2, Unit: "l/h", From: origin{Assumption: "children less, by the two thirds power of their mass"}},
+		{Symbol: "Ce", Label: "outside", Value: 1e6 * outdoorCO2, Unit: "ppm", From: origin{Assumption: "air of today"}}}, r.airLines()...)
+	w.Lines = append(w.Lines, line{Symbol: "C", Label: "most in the night", Value: r.usual().CO2, Unit: "ppm", From: here})
+	w.Notes = []string{"Carbon dioxide shows how stale the air is. Carbon monoxide is another danger, and not foretold by this."}
+	return w
+}
+
+func (r *Result) workingOfClothes() working.Working {
+	n := r.usual()
+	return working.Working{Formula: "−dm/dt = β·A·(vsat(θcloth) − v)", Source: balance, Lines: []line{
+		{Symbol: "m0", Label: "water in the clothes at six", Value: r.in.Wet, Unit: "kg", From: origin{Pointer: r.in.WetAbout}},
+		{Symbol: "A", Label: "cloth in the air", Value: clothArea * r.in.Wet, Unit: "m2", From: origin{Assumption: "1.5 m2 for each kg of water, hung apart"}},
+		{Label: "still in them at eight", Value: r.in.Wet - n.Dried, Unit: "kg", From: here},
+		{Symbol: "m", Label: "dried", Value: n.Dried, Unit: "kg", From: here}}}
+}
+
+func (r *Result) workingOfWinter() working.Working {
+	w := working.Working{Formula: "g = δ0·(pi − psat(θ))/Σ μ·d + q·(vi − vsat(θ)), month by month from October", Source: iso13788}
+	worst := r.worst()
+	if worst.Field < 0 {
+		w.Lines = []line{{Symbol: "m", Label: "nothing is lined", Value: 0, Unit: "g/m2", From: here}}
+		return w
+	}
+	f := &r.in.Fields[worst.Field]
+	w.Lines = []line{{Symbol: "Σ μ·d", Label: "what keeps vapour from the steel at " + f.Bay + ", as still air", Value: worst.Sd, Unit: "m", From: origin{Pointer: f.About}},
+		{Symbol: "q", Label: "room air behind each m2 of lining", Value: leakPast, Unit: "m3/h", From: origin{Assumption: "edges and cable holes leak; our own extension of the standard"}}}
+	for i, m := range worst.Months {
+		w.Lines = append(w.Lines, line{Symbol: "m", Label: "at the end of " + months[m-1], Value: worst.Water[i], Unit: "g/m2", From: here})
+	}
+	w.Lines = append(w.Lines,
+		line{Label: "brought by leaking air over the year", Value: worst.ByAir, Unit: "g/m2", From: here},
+		line{Label: "left when the summer is over", Value: worst.Left, Unit: "g/m2", From: here},
+		line{Symbol: "max m", Label: "most, where most gathers", Value: worst.Most, Unit: "g/m2", From: here})
+	w.Notes = []string{"The nights in the van are those of the trips; between them the van stands empty and shut.", "A gap at the edges defeats any membrane."}
+	return w
+}
