@@ -134,12 +134,12 @@ func (s *surveyor) field(group, surface string, b shell.Bay, flow conduction.Dir
 	s.put(f, surface)
 }
 
-// put adds a field that something may be said about: its thickest layer, or what is bare.
+// put adds a field that something may be said about: the layer that keeps most heat, or what is bare.
 func (s *surveyor) put(f warmth.Field, surface string) {
-	thickest := 0.0
+	most := 0.0
 	for _, c := range f.Courses {
-		if t := c.InBay[1] - c.InBay[0]; t > thickest {
-			thickest, f.About = t, c.Pointer
+		if r := (c.InBay[1] - c.InBay[0]) / c.Of.Conducts; r > most && (c.Share == 0 || c.Share > 0.5) {
+			most, f.About = r, c.Pointer
 		}
 	}
 	if f.About == "" {
@@ -152,6 +152,9 @@ func (s *surveyor) put(f warmth.Field, surface string) {
 func (s *surveyor) bareAbout(surface string) string {
 	if _, ok := s.doc.Shell.Openings[surface]; ok {
 		return "/shell/openings/" + surface
+	}
+	if _, ok := s.doc.Shell.Arches[surface]; ok {
+		return "/shell/arches/" + surface
 	}
 	switch {
 	case s.doc.Shell.Offsets != nil:
@@ -250,7 +253,7 @@ func (s *surveyor) arches() {
 			at += t
 		}
 		if area > 0 {
-			s.put(f, a.Side)
+			s.put(f, a.ID)
 		}
 	}
 }

@@ -100,7 +100,7 @@ func lineValue(l working.Line) string {
 	return text + " " + unitWords(l.Unit)
 }
 
-var unitSigns = map[string]string{"m2": "m²", "m3": "m³", "mm2": "mm²", "kg/m2": "kg/m²"}
+var unitSigns = map[string]string{"m2": "m²", "m3": "m³", "mm2": "mm²", "cm2": "cm²", "kg/m2": "kg/m²", "g/m2": "g/m²", "W/m2K": "W/m²K", "m2K/W": "m²K/W", "m3/h": "m³/h", "kWh/m2": "kWh/m²"}
 
 func unitWords(unit string) string { return cmpOr(unitSigns[unit], unit) }
 

@@ -15,6 +15,8 @@ func TestFiguresReadAsAVanIs(t *testing.T) {
 		{"an area has one decimal", words.Amount(4.87, "m2"), "4.9\u202fm²"},
 		{"a temperature is whole", words.Amount(-6.63, "°C"), "−7\u202f°C"},
 		{"sunshine has one decimal", words.Amount(0.29, "kWh/m2"), "0.3\u202fkWh/m²"},
+		{"what a wall lets through has one decimal", words.Amount(1.12, "W/m2K"), "1.1\u202fW/m²K"},
+		{"stale air is rounded to a hundred parts", words.Amount(2216, "ppm"), "2\u202f200\u202fppm"},
 		{"a count has no unit", words.Amount(3, "1"), "3"},
 		{"nothing is never minus nothing", words.Amount(-0.4, "kg"), "0\u202fkg"},
 		{"just over a limit never reads as at it", words.Near(1951, 1950, "kg"), "1\u202f951\u202fkg"},

@@ -15,8 +15,10 @@ const (
 	runs       = 200.0  // g/m2: water runs off smooth surfaces (ISO 13788, from memory)
 	beads      = 50.0   // g/m2: beads that wet what touches them; common practice, no source
 	cupful     = 120.0  // g on all glass and bare steel, a small cup: more than a cloth takes up; common practice, no source
-	gathers    = 200.0  // g/m2 behind a lining
-	dry        = 5.0    // g/m2 left after a summer that count as dry
+	gathers    = 200.0  // g/m2 behind a lining, likewise
+	nearGather = 150.0  // g/m2 that are near it
+	leastBare  = 1.5    // m2 of bare steel of which nothing is said: wheel arches are seldom covered
+	dry        = 20.0   // g/m2 left after a summer that count as dry, a film of a fiftieth of a millimetre
 	tooBig     = 5.0    // times what the coldest night wants: a diesel heater soots when it seldom runs warm; common practice, no source
 	nearKeep   = 0.5    // K below what is kept that nobody notices
 	nearlyAll  = 0.9    // of a free area asked
@@ -210,11 +212,12 @@ func (r *Result) glass() (finding.Finding, bool) {
 		Words: fmt.Sprintf("By morning about %.0f g of water lie on the glass%s on a usual night in %s. Wipe it off and carry it out; what dries in the van comes back the next night.", round(grams, 10),
 			alsoBare(smooth-grams), months[n.Month-1]),
 		Measured: &finding.Measure{Value: each, Unit: "g/m2"}, Limit: &finding.Measure{Value: runs, Unit: "g/m2"}, Source: runoff}
-	if smooth >= cupful && each < runs {
+	much := smooth >= cupful && grams >= cupful/3
+	if much && each < runs {
 		out.Measured, out.Limit = &finding.Measure{Value: smooth, Unit: "g"}, &finding.Measure{Value: cupful, Unit: "g"}
 	}
 	switch {
-	case each >= runs || smooth >= cupful:
+	case each >= runs || much:
 		out.Severity, out.Title = finding.Close, "Glass runs with water at night"
 	case each < beads:
 		return out, false
@@ -236,7 +239,7 @@ func (r *Result) wetSurface() (finding.Finding, bool) {
 	most := 0.0
 	for _, k := range []int{atBare, atRibs} {
 		area, l := r.coldestOf(k)
-		if area <= 0 || l == nil {
+		if area <= 0 || l == nil || k == atBare && area < leastBare {
 			continue
 		}
 		each := 1000 * n.Water[k] / area
@@ -283,7 +286,7 @@ func (r *Result) coldestOf(lump int) (area float64, worst *Lost) {
 
 func (r *Result) gathering() (finding.Finding, bool) {
 	w := r.worst()
-	if w.Field < 0 || w.Most <= beads {
+	if w.Field < 0 || w.Most < nearGather && w.Left <= dry {
 		return finding.Finding{}, false
 	}
 	f := &r.in.Fields[w.Field]

@@ -81,6 +81,7 @@ type sleeping struct {
 	in     *Inputs
 	flow   Flow
 	zone   zone.Zone
+	where  [lumps]int // each lump among the zone's bodies; -1 is nowhere
 	people float64 // in adults
 	burner *Burner
 	takes  float64 // W that warm the air by one K within a minute
@@ -89,6 +90,7 @@ type sleeping struct {
 func (in *Inputs) sleeping(lost []Lost) *sleeping {
 	s := &sleeping{in: in}
 	s.zone = in.room(lost, &s.flow)
+	s.where = compact(&s.zone)
 	s.takes = s.zone.Volume * zone.AirHeat / step
 	for _, b := range s.zone.Bodies {
 		s.takes += b.ToAir
@@ -110,6 +112,14 @@ func (in *Inputs) burning() *Heater {
 		return nil
 	}
 	return in.Heater
+}
+
+// on is the state of a lump; of what there is none of, that of the air and dry.
+func (s *sleeping) on(state *zone.State, lump int) zone.BodyState {
+	if k := s.where[lump]; k >= 0 {
+		return state.Bodies[k]
+	}
+	return zone.BodyState{Temperature: state.Temperature}
 }
 
 // keep is the temperature kept at an hour of the night.
@@ -136,7 +146,9 @@ func (s *sleeping) spend(day Day) Night {
 	}
 	vapour := zone.Vapour(start, 1) * math.Min(1, day.Vapour/zone.Saturation(start))
 	state := s.zone.Even(start, vapour, outdoorCO2)
-	state.Bodies[atClothes].Water = s.in.Wet
+	if k := s.where[atClothes]; k >= 0 {
+		state.Bodies[k].Water = s.in.Wet
+	}
 	run, err := s.zone.Begin(state, step)
 	if err != nil {
 		return Night{Low: start, Mean: start, Vapour: day.Vapour}
@@ -158,8 +170,8 @@ func (s *sleeping) spend(day Day) Night {
 	}
 	n.Ventilate = air / float64(asleepFor) * 3600
 	n.Mean, n.Vapour = n.Mean/minutes, n.Vapour/minutes
-	n.Dried = s.in.Wet - state.Bodies[atClothes].Water
-	n.Water[atClothes] = state.Bodies[atClothes].Water
+	n.Water[atClothes] = s.on(&state, atClothes).Water
+	n.Dried = s.in.Wet - n.Water[atClothes]
 	n.Short = warm.short > 30
 	if s.in.burning() != nil {
 		n.Share = n.Heat * hour / (s.in.Heater.Power * minutes * step)
@@ -209,7 +221,7 @@ func (n *Night) note(s *sleeping, minute int, heat float64, d zone.Drive, state 
 		n.CO2 = math.Max(n.CO2, state.CO2*1e6)
 	}
 	for i := range n.Water {
-		n.Water[i] = math.Max(n.Water[i], state.Bodies[i].Water)
+		n.Water[i] = math.Max(n.Water[i], s.on(state, i).Water)
 	}
 	clock := (evening + minute/60) % 24
 	if minute >= 60*(22-evening) && state.Temperature < n.Low {
@@ -223,10 +235,10 @@ func (n *Night) note(s *sleeping, minute int, heat float64, d zone.Drive, state 
 	if minute%60 == 59 {
 		h.Outside, h.Inside, h.CO2 = d.Outside, state.Temperature, state.CO2*1e6
 		h.Humidity = zone.Humidity(state.Temperature, state.Vapour)
-		h.Glass, h.Ribs = state.Bodies[atGlass].Temperature, state.Bodies[atRibs].Temperature
-		h.OnGlass = 1000 * state.Bodies[atGlass].Water
-		h.OnSteel = 1000 * (state.Bodies[atBare].Water + state.Bodies[atRibs].Water + state.Bodies[atLining].Water)
-		h.Clothes, h.Air = 1000*state.Bodies[atClothes].Water, 3600*d.Ventilation
+		h.Glass, h.Ribs = s.on(state, atGlass).Temperature, s.on(state, atRibs).Temperature
+		h.OnGlass = 1000 * s.on(state, atGlass).Water
+		h.OnSteel = 1000 * (s.on(state, atBare).Water + s.on(state, atRibs).Water + s.on(state, atLining).Water)
+		h.Clothes, h.Air = 1000*s.on(state, atClothes).Water, 3600*d.Ventilation
 	}
 }
 

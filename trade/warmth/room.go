@@ -67,12 +67,24 @@ func (in *Inputs) room(lost []Lost, flow *Flow) zone.Zone {
 	bodies[atFurniture] = zone.Body{Name: lumpNames[atFurniture], Capacity: furniture * boardHeat * takesPart, ToAir: furniture * boardArea * still}
 	wet := math.Max(in.Wet, 0)
 	bodies[atClothes] = zone.Body{Name: lumpNames[atClothes], Capacity: 1000 + wet*4190, ToAir: clothAir * clothArea * wet, Area: clothArea * wet, Transfer: clothAir / lewis}
-	for i := range bodies {
-		bodies[i].Capacity = math.Max(bodies[i].Capacity, 100)
-	}
 	*flow = NewFlow(in.Vents, in.leak()*z.Volume)
 	z.Bodies = bodies
 	return z
+}
+
+// compact leaves out the lumps there are none of, and says where each of the others has come to; -1 is nowhere.
+func compact(z *zone.Zone) (where [lumps]int) {
+	var kept []zone.Body
+	for i, b := range z.Bodies {
+		where[i] = -1
+		if b.ToAir > 0 {
+			where[i] = len(kept)
+			b.Capacity = math.Max(b.Capacity, 100)
+			kept = append(kept, b)
+		}
+	}
+	z.Bodies = kept
+	return where
 }
 
 // open says whether the cab's air is the room's.

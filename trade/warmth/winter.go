@@ -7,7 +7,7 @@ import (
 	"tumblehome/solve/zone"
 )
 
-// Winter is what a year does behind one build-up, from October on: water in g for each m2 at the end of each month.
+// Winter is what a year does behind one build-up, from October on, as every year does: water in g for each m2 at the end of each month.
 type Winter struct {
 	Field    int       // the first field with this build-up
 	Bays     []string  // all of them
@@ -15,7 +15,7 @@ type Winter struct {
 	Water    []float64 // g/m2 at their ends
 	Most     float64   // g/m2
 	MostIn   int       // month
-	Left     float64   // g/m2 that the summer does not dry
+	Left     float64   // g/m2 that never dry
 	Sd       float64   // m of still air between room and steel
 	ByAir    float64   // g/m2 that leaking air brought, our own extension
 	ByVapour float64   // g/m2 that came through the layers
@@ -27,6 +27,7 @@ const (
 	monthLong  = 30.44  // days
 	nightLong  = minutes * step
 	idleWarmth = 1.0  // K that an empty van stands above outside over a day and night (sun); common practice, no source
+	foggiest   = 0.95 // of saturation: no month is fog throughout; common practice, no source
 	airSd      = 0.01 // m, of a layer of air however thick: ISO 13788 (from memory)
 	fewParts   = 6    // steps of a month and state
 )
@@ -63,40 +64,47 @@ func (f *Field) buildup() string {
 	return key
 }
 
-// year follows one build-up.
+// year follows one build-up through two years and tells of the second, so that it does not matter how dry it was at first.
 func (in *Inputs) year(field int, nights []Night) Winter {
 	f := &in.Fields[field]
 	w, reach := f.wet()
-	out := Winter{Field: field, Bays: []string{f.Bay}}
+	out := Winter{Field: field, Bays: []string{f.Bay}, Left: math.Inf(1)}
 	for _, l := range w.Layers {
 		out.Sd += l.Sd
 	}
-	for k := range 12 {
+	for k := range 24 {
 		number := (9+k)%12 + 1
-		m := &in.Months[number-1]
 		before := w.Total()
-		slept := math.Min(m.Nights, monthLong) * nightLong
-		if n := usualOf(nights, number); n != nil && slept > 0 {
-			c := Climate{Outside: mean(m.Usual.Outside[:]), OutsideVapour: m.Usual.Vapour, Inside: n.Mean, InsideVapour: n.Vapour}
-			out.ByAir += w.leak(c, reach, slept)
-			w.Spend(c, slept, fewParts)
+		air := in.month(w, reach, &in.Months[number-1], usualOf(nights, number))
+		now := 1000 * w.Total()
+		if k < 12 {
+			continue
 		}
-		empty := Climate{Outside: m.Mean, OutsideVapour: m.Usual.Vapour, Inside: m.Mean + idleWarmth, InsideVapour: m.Usual.Vapour}
-		rest := monthLong*86400 - slept
-		out.ByAir += w.leak(empty, reach, rest)
-		w.Spend(empty, rest, fewParts)
-		now := w.Total()
-		if now > before {
-			out.ByVapour += 1000 * (now - before)
+		out.ByAir += air
+		out.ByVapour += math.Max(0, now-1000*before-air)
+		out.Months, out.Water = append(out.Months, number), append(out.Water, now)
+		if now > out.Most {
+			out.Most, out.MostIn = now, number
 		}
-		out.Months, out.Water = append(out.Months, number), append(out.Water, 1000*now)
-		if 1000*now > out.Most {
-			out.Most, out.MostIn = 1000*now, number
-		}
-		out.Left = 1000 * now
+		out.Left = math.Min(out.Left, now)
 	}
-	out.ByVapour = math.Max(0, out.ByVapour-out.ByAir)
 	return out
+}
+
+// month spends first the nights with people, then the rest of a month with the van empty and shut. It tells how much water leaking air brought, g/m2.
+func (in *Inputs) month(w *Wet, reach int, m *Month, n *Night) (byAir float64) {
+	slept := math.Min(m.Nights, monthLong) * nightLong
+	if n != nil && slept > 0 {
+		c := Climate{Outside: mean(m.Usual.Outside[:]), OutsideVapour: m.Usual.Vapour, Inside: n.Mean, InsideVapour: n.Vapour}
+		byAir += w.leak(c, reach, slept)
+		w.Spend(c, slept, fewParts)
+	}
+	outdoors := math.Min(m.Usual.Vapour, foggiest*zone.Saturation(m.Mean))
+	empty := Climate{Outside: m.Mean, OutsideVapour: outdoors, Inside: m.Mean + idleWarmth, InsideVapour: outdoors}
+	rest := monthLong*86400 - slept
+	byAir += w.leak(empty, reach, rest)
+	w.Spend(empty, rest, fewParts)
+	return byAir
 }
 
 // wet is the build-up as vapour meets it, and how far outwards leaking air comes: to the steel, or to a sheet glued to it.

@@ -241,7 +241,7 @@ func (r *Result) workingOfWinter() working.Working {
 	}
 	w.Lines = append(w.Lines,
 		line{Label: "brought by leaking air over the year", Value: worst.ByAir, Unit: "g/m2", From: here},
-		line{Label: "left when the summer is over", Value: worst.Left, Unit: "g/m2", From: here},
+		line{Label: "so much never dries", Value: worst.Left, Unit: "g/m2", From: here},
 		line{Symbol: "max m", Label: "most, where most gathers", Value: worst.Most, Unit: "g/m2", From: here})
 	w.Notes = []string{"The nights in the van are those of the trips; between them the van stands empty and shut.", "A gap at the edges defeats any membrane."}
 	return w
