@@ -67,16 +67,14 @@ func workBy[Result any](m *Machine, stage string, version int, by any, do func()
 	return result, key
 }
 
-// lastOf is what a stage gave for a key, or else the newest it gave for any.
-func lastOf[Result any](m *Machine, stage string, key Digest) (result Result, same, ok bool) {
+// known is what a stage gave for a key, if that is remembered.
+func known[Result any](m *Machine, stage string, key Digest) (result Result, ok bool) {
 	m.mu.Lock()
 	defer m.mu.Unlock()
-	s := m.memory[stage]
-	if s == nil || len(s.results) == 0 {
-		return result, false, false
+	if s := m.memory[stage]; s != nil {
+		if found, there := s.find(key); there {
+			return found.(Result), true
+		}
 	}
-	if found, ok := s.find(key); ok {
-		return found.(Result), true, true
-	}
-	return s.results[len(s.results)-1].(Result), false, true
+	return result, false
 }

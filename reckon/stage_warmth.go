@@ -14,13 +14,14 @@ import (
 )
 
 // workWarmth finds out how warm and dry the van is. Nothing in its inputs tells where a fitting stands, so that moving one finds the last result.
-// At hand it takes the newest result there is, and says that it is older.
-func (m *Machine) workWarmth(w *stages, journeys trips.Result, weather climate.Result, atHand bool) (result warmth.Result, older bool) {
+// With a reckoning from before it works out nothing new: what is not remembered stays as it was there, and is older.
+func (m *Machine) workWarmth(w *stages, journeys trips.Result, weather climate.Result, before *Reckoning) (result warmth.Result, older bool) {
 	in := w.warmthInputs(m, journeys, weather)
-	if atHand {
-		if last, same, ok := lastOf[warmth.Result](m, "warmth", digestOf("warmth", warmthVersion, in)); ok {
-			return last, !same
+	if before != nil {
+		if result, ok := known[warmth.Result](m, "warmth", digestOf("warmth", warmthVersion, in)); ok {
+			return result, false
 		}
+		return before.Warmth, true
 	}
 	result, _ = work(m, "warmth", warmthVersion, warmth.Work, in)
 	return result, false

@@ -56,16 +56,17 @@ type stages struct {
 
 // Reckon works out everything that follows from a document on a day. The document's own day, if it names one, wins.
 func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
-	return m.reckon(doc, today, false)
+	return m.reckon(doc, today, nil)
 }
 
-// AtHand is Reckon for a glance at what is not yet settled, such as a thing being dragged: what takes longer than a blink (warmth) is worked out
-// anew only if nothing is known of it yet. Where the newest that is known is of another revision its figures are in the state older.
-func (m *Machine) AtHand(doc *build.Document, today quantity.Date) *Reckoning {
-	return m.reckon(doc, today, true)
+// AtHand is Reckon for a glance at what is not yet settled, such as a thing being dragged away from how it was before. What takes longer than a
+// blink (warmth) is worked out only if it follows from the same inputs as something remembered; else it stays as it was before, its figures in
+// the state older.
+func (m *Machine) AtHand(doc *build.Document, today quantity.Date, before *Reckoning) *Reckoning {
+	return m.reckon(doc, today, before)
 }
 
-func (m *Machine) reckon(doc *build.Document, today quantity.Date, atHand bool) *Reckoning {
+func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Reckoning) *Reckoning {
 	if doc.Build.Today != nil {
 		today = *doc.Build.Today
 	}
@@ -90,7 +91,7 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, atHand bool) 
 	r.Fit, _ = m.workFit(w)
 	r.Stock, _ = m.workStock(w)
 	r.Cost, _ = m.workCost(w, r.Stock)
-	warm, older := m.workWarmth(w, r.Trips, r.Climate, atHand)
+	warm, older := m.workWarmth(w, r.Trips, r.Climate, before)
 	r.Warmth = warm
 
 	r.take(found{bare.Figures, bare.Findings, bare.Body})

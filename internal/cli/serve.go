@@ -79,8 +79,9 @@ func (o workspace) serve(ctx context.Context, s *streams) (err error) {
 	}
 	defer func() { err = firstError(err, build.Close()) }()
 	tellOpened(s, build)
+	machine := reckon.NewMachine()
 	server, err := web.New(web.Options{
-		Store: build, Reckon: reckon.NewMachine().Reckon, Today: today,
+		Store: build, Reckon: machine.Reckon, AtHand: machine.AtHand, Today: today,
 		Log: slog.New(slog.NewTextHandler(s.err, nil)),
 	})
 	if err != nil {

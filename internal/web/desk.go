@@ -17,6 +17,7 @@ import (
 type desk struct {
 	store  Keeper
 	reckon func(*build.Document, quantity.Date) *reckon.Reckoning
+	atHand func(*build.Document, quantity.Date, *reckon.Reckoning) *reckon.Reckoning
 	today  func() quantity.Date
 	rows   *catalogue.Catalogue
 	news   *newsroom
@@ -41,7 +42,7 @@ type state struct {
 }
 
 // stagesAtHand are the parts of a reckoning that are worked out at once after a save.
-var stagesAtHand = []string{"shell", "lining", "arrangement", "weight", "fit", "stock", "cost"}
+var stagesAtHand = []string{"shell", "lining", "arrangement", "weight", "fit", "warmth", "stock", "cost"}
 
 // head is what lies on the desk. A new day makes a new reckoning: tyres age, prices too.
 func (d *desk) head(ctx context.Context) (*state, error) {
@@ -143,6 +144,6 @@ func (d *desk) try(ctx context.Context, patch tree.Patch) (tried, error) {
 	if err != nil {
 		return tried{}, err
 	}
-	to := d.reckon(doc, now.Day)
+	to := d.atHand(doc, now.Day, now.Reckoning)
 	return tried{from: now, to: to, Difference: reckon.Compare(now.Reckoning, to)}, nil
 }

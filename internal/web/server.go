@@ -35,11 +35,12 @@ type Keeper interface {
 // Options is what a server needs.
 type Options struct {
 	Store  Keeper
-	Reckon func(doc *build.Document, today quantity.Date) *reckon.Reckoning // (*reckon.Machine).Reckon
-	Draw   func(r *reckon.Reckoning, v sheet.View) draw.Scene               // the arrangement; nil is sheet.Arrangement
-	Today  func() quantity.Date                                             // the day the build is reckoned for
-	Static fs.FS                                                            // main.js, main.css, fonts; nil takes the bundled ones
-	Log    *slog.Logger                                                     // failures of the program; nil keeps none
+	Reckon func(doc *build.Document, today quantity.Date) *reckon.Reckoning                           // (*reckon.Machine).Reckon
+	AtHand func(doc *build.Document, today quantity.Date, before *reckon.Reckoning) *reckon.Reckoning // (*reckon.Machine).AtHand, for what is not saved; nil is Reckon
+	Draw   func(r *reckon.Reckoning, v sheet.View) draw.Scene                                         // the arrangement; nil is sheet.Arrangement
+	Today  func() quantity.Date                                                                       // the day the build is reckoned for
+	Static fs.FS                                                                                      // main.js, main.css, fonts; nil takes the bundled ones
+	Log    *slog.Logger                                                                               // failures of the program; nil keeps none
 }
 
 // Server shows one build.
@@ -61,11 +62,16 @@ func New(o Options) (*Server, error) {
 	if o.Draw == nil {
 		o.Draw = sheet.Arrangement
 	}
+	if o.AtHand == nil {
+		o.AtHand = func(doc *build.Document, today quantity.Date, _ *reckon.Reckoning) *reckon.Reckoning {
+			return o.Reckon(doc, today)
+		}
+	}
 	shelf, err := newAssets(o.Static)
 	if err != nil {
 		return nil, err
 	}
-	d := &desk{store: o.Store, reckon: o.Reckon, today: o.Today, news: newNewsroom(rand.Text()), rows: catalogue.Builtin()}
+	d := &desk{store: o.Store, reckon: o.Reckon, atHand: o.AtHand, today: o.Today, news: newNewsroom(rand.Text()), rows: catalogue.Builtin()}
 	d.notice(o.Store.Barred())
 	if err := d.renew(context.Background()); err != nil {
 		return nil, err

@@ -82,7 +82,7 @@ type sleeping struct {
 	flow   Flow
 	zone   zone.Zone
 	where  [lumps]int // each lump among the zone's bodies; -1 is nowhere
-	people float64 // in adults
+	people float64    // in adults
 	burner *Burner
 	takes  float64 // W that warm the air by one K within a minute
 }
