@@ -177,7 +177,7 @@ func TestTheScaleReadAboutAsMuchMoreThanEstimatedAsInTheStory(t *testing.T) {
 var planted = map[string][]string{
 	"dipper": {"fit.loose", "fit.bed.length", "weight.tyre.age", "fit.headroom.stand"},
 	"godwit": {"weight.rear-axle.over", "weight.licence", "weight.rear-axle.close", "fit.walkway", "fit.bed.growth"},
-	"twite":  {"fit.headroom.sit", "fit.way-out.blocked"},
+	"twite":  {"fit.headroom.sit", "warmth.glass.runs", "fit.way-out.blocked"},
 }
 
 func TestPlantedFindingsAreFoundAndNothingElseIsWrong(t *testing.T) {

@@ -33,6 +33,8 @@ func (r *Reckoning) patchOf(remedy warmth.Remedy) (tree.Patch, bool) {
 		return r.larger(remedy)
 	case warmth.Vents:
 		return r.newVents()
+	case warmth.Content:
+		return tree.Setting(tree.Pointer(remedy.About), tree.Plain(quantity.Temperature(remedy.By).String())), true
 	}
 	return r.layered(remedy)
 }
@@ -59,13 +61,16 @@ func (r *Reckoning) larger(remedy warmth.Remedy) (tree.Patch, bool) {
 // newVents cuts a low and a high opening that stay open, in the middle of the front of the van; the builder moves them.
 func (r *Reckoning) newVents() (tree.Patch, bool) {
 	const low, high = "grille-low", "vent-high"
+	if len(r.Document.Shell.Openings) == 0 { // those of a typical body stand in, and would be lost
+		return tree.Patch{}, false
+	}
 	if _, there := r.Document.Shell.Openings[low]; there {
 		return tree.Patch{}, false
 	}
 	if _, there := r.Document.Shell.Openings[high]; there {
 		return tree.Patch{}, false
 	}
-	x := math.Round(r.Lining.Room.Front()/10)*10 + 250
+	x := r.between()
 	hole := func(through, area string) *tree.Node {
 		along := strconv.Itoa(int(x)) + ".." + strconv.Itoa(int(x)+120)
 		return tree.MapOf(tree.Entry{Key: "through", Value: tree.Plain(through)}, tree.Entry{Key: "x", Value: tree.Plain(along)},
@@ -83,6 +88,17 @@ func (r *Reckoning) newVents() (tree.Patch, bool) {
 		tree.Entry{Key: "shell", Value: tree.MapOf(tree.Entry{Key: "openings", Value: openings})},
 		tree.Entry{Key: "air", Value: tree.MapOf(tree.Entry{Key: "always-open", Value: tree.ListOf(open...)})})))
 	return patch, err == nil
+}
+
+// between is where a hole of 120 lies in the middle of the foremost bay of the roof, clear of its bows.
+func (r *Reckoning) between() float64 {
+	bays := r.Body.Bays("roof")
+	for _, b := range bays {
+		if b.To-b.From > 300 {
+			return math.Round((b.From+b.To)/20)*10 - 60
+		}
+	}
+	return math.Round(r.Lining.Room.Middle()/10)*10 - 60
 }
 
 // layered changes one layer of a lining; its list is replaced whole, as lists are.
@@ -104,29 +120,11 @@ func (r *Reckoning) layered(remedy warmth.Remedy) (tree.Patch, bool) {
 			return tree.Patch{}, false
 		}
 		items[at] = with(items[at], "ribs", "bridged")
-	case warmth.Thicker:
-		thick, ok := r.thickOf(remedy.About)
-		if !ok {
-			return tree.Patch{}, false
-		}
-		items[at] = with(items[at], "thick", strconv.FormatFloat(thick+remedy.By, 'f', -1, 64))
 	case warmth.Membrane:
 		film := tree.MapOf(tree.Entry{Key: "lay", Value: tree.Plain("vcl-membrane-1500x50")})
 		items = append(items[:at+1:at+1], append([]*tree.Node{film}, items[at+1:]...)...)
 	}
 	return tree.Setting(place, tree.ListOf(items...)), true
-}
-
-// thickOf is how thick a layer is, as the lining laid it.
-func (r *Reckoning) thickOf(pointer string) (float64, bool) {
-	for i := range r.Warmth.Lost {
-		for _, c := range r.Warmth.Lost[i].Field.Courses {
-			if c.Pointer == pointer {
-				return c.InBay[1] - c.InBay[0], true
-			}
-		}
-	}
-	return 0, false
 }
 
 // with is a map with one entry set.

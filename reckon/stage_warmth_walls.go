@@ -3,7 +3,6 @@ package reckon
 import (
 	"slices"
 
-	"tumblehome/catalogue"
 	"tumblehome/solve/conduction"
 	"tumblehome/trade/lining"
 	"tumblehome/trade/shell"
@@ -25,30 +24,6 @@ func (m *Machine) walls(w *stages) walls {
 		Materials []warmth.Material
 	}{w.room, laid, materialsOf(laid, w.rows)}
 	out, _ := workBy(m, "walls", 1, key, func() walls { return w.measureWalls(laid) })
-	return out
-}
-
-func materialsOf(laid map[string][]lining.Layer, rows *catalogue.Catalogue) []warmth.Material {
-	var ids []string
-	add := func(l lining.Layer) {
-		ids = append(ids, l.Of.ID)
-		if l.Between != nil {
-			ids = append(ids, l.Between.Of.ID)
-		}
-	}
-	for _, all := range laid {
-		for _, l := range all {
-			add(l)
-			for _, instead := range l.Bays {
-				add(instead)
-			}
-		}
-	}
-	slices.Sort(ids)
-	var out []warmth.Material
-	for _, id := range slices.Compact(ids) {
-		out = append(out, heatOf(id, rows))
-	}
 	return out
 }
 
@@ -194,66 +169,4 @@ func (s *surveyor) floor() {
 		f.Valleys = p.Depth.Float()
 	}
 	s.put(f, "floor")
-}
-
-// doors are lined like the sides; their frames count as ribs all round, as deep as those beside them.
-func (s *surveyor) doors() {
-	for _, d := range s.body.Doors() {
-		courses, _, ok := s.lining.Section("doors", d.ID, (d.Low+d.Up)/2)
-		if d.Net <= 0 || !ok {
-			continue
-		}
-		f := warmth.Field{Group: warmth.Doors, Bay: d.ID, Flow: conduction.Level, Area: d.Net, Width: d.To - d.From, Courses: s.courses(courses)}
-		if depth := s.besides(d); depth > 0 && f.Width > 0 {
-			round := 2 * (d.To - d.From + d.Up - d.Low)
-			f.Ribs = []warmth.Rib{{Depth: depth, Flange: 50, Halves: round * f.Width / (d.Net * 1e6)}}
-		}
-		s.put(f, d.ID)
-	}
-}
-
-// besides is the depth of the shallowest ribs beside a side door.
-func (s *surveyor) besides(d shell.Door) float64 {
-	depth := 0.0
-	for _, b := range s.body.Bays(d.Surface) {
-		if d.Surface != "front" && d.Surface != "rear" && b.To > d.From && b.From < d.To && b.Depth > 0 && (depth == 0 || b.Depth < depth) {
-			depth = b.Depth
-		}
-	}
-	return depth
-}
-
-// front is the partition, where one is lined.
-func (s *surveyor) front() {
-	courses, _, ok := s.lining.Section("front", "front", s.body.Floor())
-	area, _ := s.body.Net("front", -far, far, -far, far)
-	if !ok || len(courses) == 0 || area <= 0 {
-		return
-	}
-	s.put(warmth.Field{Group: warmth.Front, Bay: "front", Flow: conduction.Level, Area: area, Courses: s.courses(courses)}, "front")
-}
-
-// arches are wheel arches with what of the sides' lining goes over them.
-func (s *surveyor) arches() {
-	for _, a := range s.body.Arches() {
-		area, _ := s.body.ArchArea(a)
-		f := warmth.Field{Group: warmth.Sides, Bay: a.ID, Flow: conduction.Level, Area: area}
-		at := 0.0
-		for _, line := range s.lining.Lines {
-			l, known := s.byPointer[line.Pointer]
-			if line.Bay != a.ID || line.Surface != a.Side || !known {
-				continue
-			}
-			t := l.Thick.Float()
-			if t == 0 {
-				t = l.Of.Thick.Float()
-			}
-			t *= float64(max(l.Times, 1))
-			f.Courses = append(f.Courses, warmth.Course{Pointer: l.Pointer, Of: heatOf(l.Of.ID, s.rows), InBay: [2]float64{at, at + t}, OnRib: [2]float64{at, at + t}, Share: l.Cover.Float()})
-			at += t
-		}
-		if area > 0 {
-			s.put(f, a.ID)
-		}
-	}
 }

@@ -87,3 +87,22 @@ func TestAGlanceAtAnotherLiningTellsOfTheOlderNights(t *testing.T) {
 		t.Errorf("once worked out a glance still says %s", f.State)
 	}
 }
+
+// A beginner has enough to read.
+func TestNoStartingArrangementDrownsABeginnerInWarmth(t *testing.T) {
+	all, err := others()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, b := range all {
+		notes := 0
+		for _, f := range b.Findings {
+			if strings.HasPrefix(f.Code, "warmth.") {
+				notes++
+			}
+		}
+		if b.doc.Use.Climate == "" && notes > 2 {
+			t.Errorf("%s: %d notes of warmth", b.name, notes)
+		}
+	}
+}

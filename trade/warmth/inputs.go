@@ -78,9 +78,6 @@ type Course struct {
 	Filled       bool      // it fills the hollows of the ribs too
 }
 
-// over says whether a course lies on the ribs and what is between them alike.
-func (c Course) over() bool { return c.InBay == c.OnRib && c.InBay[1] > c.InBay[0] }
-
 // Material is how a thing passes heat and vapour.
 type Material struct {
 	ID       string
@@ -112,6 +109,7 @@ type Vent struct {
 	ID    string
 	About string
 	Free  float64 // m2 open at night
+	Share float64 // how far that is open
 	Z     float64 // of its middle
 	Roof  bool
 	Fixed bool // it can not be closed

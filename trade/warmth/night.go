@@ -106,32 +106,12 @@ func (in *Inputs) sleeping(lost []Lost) *sleeping {
 	return s
 }
 
-// burning is the heater that may burn while people sleep: none without a flue ever does here.
-func (in *Inputs) burning() *Heater {
-	if in.Heater == nil || !in.Heater.Flued || in.Heater.Power <= 0 {
-		return nil
-	}
-	return in.Heater
-}
-
 // on is the state of a lump; of what there is none of, that of the air and dry.
 func (s *sleeping) on(state *zone.State, lump int) zone.BodyState {
 	if k := s.where[lump]; k >= 0 {
 		return state.Bodies[k]
 	}
 	return zone.BodyState{Temperature: state.Temperature}
-}
-
-// keep is the temperature kept at an hour of the night.
-func (s *sleeping) keep(up bool) float64 {
-	kept := roomNight
-	if s.in.Keep != nil {
-		kept = *s.in.Keep
-	}
-	if up {
-		return math.Max(kept, roomEve)
-	}
-	return kept
 }
 
 // up says whether people are awake so many minutes into the night, and cooks whether they cook.
@@ -240,22 +220,4 @@ func (n *Night) note(s *sleeping, minute int, heat float64, d zone.Drive, state 
 		h.OnSteel = 1000 * (s.on(state, atBare).Water + s.on(state, atRibs).Water + s.on(state, atLining).Water)
 		h.Clothes, h.Air = 1000*s.on(state, atClothes).Water, 3600*d.Ventilation
 	}
-}
-
-// regulator is a thermostat: each minute it moves the heater's power towards what would bring the air where it is wanted, within what the heater can.
-type regulator struct {
-	takes float64 // W that warm the air by one K within a minute
-	heat  float64 // W
-	short int     // minutes at full power and a degree too cold
-}
-
-func (r *regulator) next(h *Heater, cold float64) float64 {
-	if h == nil {
-		return 0
-	}
-	r.heat = math.Min(math.Max(r.heat+gently*r.takes*cold, 0), h.Power)
-	if r.heat == h.Power && cold > 1 {
-		r.short++
-	}
-	return r.heat
 }
