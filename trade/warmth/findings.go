@@ -1,6 +1,10 @@
 package warmth
 
-import "tumblehome/trade/finding"
+import (
+	"slices"
+
+	"tumblehome/trade/finding"
+)
 
 // Limits, and where each is from.
 const (
@@ -30,7 +34,9 @@ var (
 const fumes = "Never sleep with a flame alight that has no flue. Fit a carbon monoxide alarm; it is no leave to do so."
 
 // Findings are what the builder should know.
-func (r Result) Findings() []finding.Finding {
+func (r Result) Findings() []finding.Finding { return slices.Clone(r.found) }
+
+func (r *Result) judge() []finding.Finding {
 	var out []finding.Finding
 	put := func(f finding.Finding, ok bool) {
 		if ok {

@@ -34,7 +34,9 @@ const (
 )
 
 // Remedies are worth trying against a finding. Those of air and of strips over ribs were tried on the usual night; the others are untried.
-func (r Result) Remedies(f finding.Finding) []Remedy {
+func (r Result) Remedies(f finding.Finding) []Remedy { return r.remedies[f.Key()] }
+
+func (r *Result) tried(f finding.Finding) []Remedy {
 	switch f.Code {
 	case "warmth.air.fixed", "warmth.air.unsaid", "warmth.co2":
 		return append(r.moreAir(f.Code), r.newVents(f.Code)...)

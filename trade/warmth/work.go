@@ -1,6 +1,10 @@
 package warmth
 
-import "math"
+import (
+	"math"
+
+	"tumblehome/trade/finding"
+)
 
 // Result is how warm and how dry the van is.
 type Result struct {
@@ -19,7 +23,9 @@ type Result struct {
 	Fixed    Fixed
 	Year     Year
 
-	in Inputs
+	in       Inputs
+	found    []finding.Finding
+	remedies map[string][]Remedy // by the finding they are for
 }
 
 // Year is what other trades take up from here, by month (January first) and hour from midnight.
@@ -46,6 +52,10 @@ func Work(in Inputs) Result {
 	r.sum()
 	r.Winters = in.behind(r.Nights)
 	r.Year = r.year()
+	r.found, r.remedies = r.judge(), map[string][]Remedy{}
+	for _, f := range r.found {
+		r.remedies[f.Key()] = r.tried(f)
+	}
 	return r
 }
 
