@@ -9,6 +9,8 @@ import (
 )
 
 // Detail is the section through half a rib, or bow, and the bay beside it, as it is solved and drawn: outside at y = 0, the middle of the rib at x = 0. In m.
+// Where there is no rib it is a piece of the plain bay. Lines of one temperature and lines of heat flow are Solved.Field's Isotherms (0 is outside, 20 inside)
+// and HeatLines.
 type Detail struct {
 	Fields    []int // which fields have it
 	Name      string
@@ -80,7 +82,7 @@ func (f *Field) draft(r Rib, skin float64) *drafted {
 	d.stack(f.column(depth, f.ribTop(depth), func(c Course) [2]float64 { return c.OnRib }), 0, half)
 
 	bayTop, ribTop := skin+f.bayTop(), skin+f.ribTop(depth)
-	d.face("outside", 0, 0, wide, 0, outside, outer)
+	d.face("outside", 0, 0, wide, 0, outside, f.outer())
 	rsi := inner(f.Flow)
 	if math.Abs(bayTop-ribTop) < thinnest {
 		d.face("inside", 0, ribTop, wide, ribTop, inside, rsi)
@@ -89,6 +91,17 @@ func (f *Field) draft(r Rib, skin float64) *drafted {
 	d.face("on the rib", 0, ribTop, half, ribTop, inside, rsi)
 	d.face("beside it", half, math.Min(bayTop, ribTop), half, math.Max(bayTop, ribTop), inside, rsi)
 	d.face("in the bay", half, bayTop, wide, bayTop, inside, rsi)
+	return d
+}
+
+// draftPlain draws a piece of a bay without a rib.
+func (f *Field) draftPlain(skin float64) *drafted {
+	d := &drafted{skin: skin}
+	d.put("steel", 0, 0, beside, skin, steel)
+	d.stack(f.inBay(), 0, beside)
+	top := skin + f.bayTop()
+	d.face("outside", 0, 0, beside, 0, outside, f.outer())
+	d.face("inside", 0, top, beside, top, inside, inner(f.Flow))
 	return d
 }
 
@@ -126,7 +139,7 @@ func (d *drafted) solve(f *Field, in *Inputs) *Detail {
 		d.Trouble = err.Error()
 	}
 	d.Solved = result
-	resistance := inner(f.Flow) + outer + in.Skin/1000/steel
+	resistance := inner(f.Flow) + f.outer() + in.Skin/1000/steel
 	for _, s := range f.inBay() {
 		resistance += s.mixed.even()
 	}

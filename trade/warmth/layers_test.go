@@ -194,3 +194,21 @@ func TestRibsOfTheSameSectionAreWorkedOutOnce(t *testing.T) {
 		t.Error("ribs closer together do not lose more")
 	}
 }
+
+func TestEveryLinedFieldIsDrawnWithItsIsotherms(t *testing.T) {
+	in := wall(40, 50, course(of(0.04, 1), 0, 40, 40, 40), course(of(0.17, 90), 40, 44, 40, 44))
+	floor := warmth.Field{Group: warmth.Floor, Bay: "floor", About: "/lining/floor/0", Area: 4, Flow: conduction.Downward, Courses: []warmth.Course{course(of(0.035, 100), 0, 20, 0, 20)}}
+	in.Fields = append(in.Fields, floor)
+	drawn := map[int]bool{}
+	for _, d := range warmth.Work(in).Details {
+		for _, f := range d.Fields {
+			drawn[f] = true
+		}
+		if len(d.Materials) != len(d.Section.Regions) || len(d.Solved.Field.Isotherms(10)) == 0 || len(d.Solved.Field.HeatLines(8)) == 0 {
+			t.Errorf("%s: %d regions, %d materials, and no lines in it", d.Name, len(d.Section.Regions), len(d.Materials))
+		}
+	}
+	if !drawn[0] || !drawn[1] {
+		t.Errorf("drawn are %v", drawn)
+	}
+}

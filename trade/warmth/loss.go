@@ -29,39 +29,57 @@ type Lost struct {
 
 // losses are those of all fields, and their details: each distinct section once.
 func (in *Inputs) losses() ([]Lost, []*Detail) {
-	known := map[string]*Detail{}
-	var details []*Detail
+	album := album{in: in, known: map[string]*Detail{}}
 	out := make([]Lost, len(in.Fields))
 	for i := range in.Fields {
-		f := &in.Fields[i]
-		l := Lost{Field: f, Plain: f.plain(), Mixed: f.combined(in.Skin), Factor: 1 - inner(f.Flow)*f.plain()}
-		l.U = l.Plain
-		weighed := 0.0
-		for _, r := range f.Ribs {
-			if f.Width <= 0 || r.Halves <= 0 || r.Depth < 1 {
-				continue
-			}
-			d := f.draft(r, in.Skin)
-			key := d.key()
-			if known[key] == nil {
-				d.Name = f.Bay
-				known[key] = d.solve(f, in)
-				details = append(details, known[key])
-			}
-			detail := known[key]
-			detail.Fields = append(detail.Fields, i)
-			l.Ribs = append(l.Ribs, detail)
-			l.U += r.Halves * detail.Excess / (f.Width / 1000)
-			strip := math.Min(f.Area, f.Area*r.Halves*r.Flange/2/f.Width)
-			l.Strip += strip
-			weighed += strip * detail.Factor
-		}
-		if l.Strip > 0 {
-			l.Factor = weighed / l.Strip
-		}
-		out[i] = l
+		out[i] = album.lost(i)
 	}
-	return out, details
+	return out, album.all
+}
+
+// album holds each distinct section once.
+type album struct {
+	in    *Inputs
+	known map[string]*Detail
+	all   []*Detail
+}
+
+// lost is what goes through one field: the plain bay, and what its ribs add.
+func (a *album) lost(field int) Lost {
+	f := &a.in.Fields[field]
+	l := Lost{Field: f, Plain: f.plain(), Mixed: f.combined(a.in.Skin), Factor: 1 - inner(f.Flow)*f.plain()}
+	l.U = l.Plain
+	weighed := 0.0
+	for _, r := range f.Ribs {
+		if f.Width <= 0 || r.Halves <= 0 || r.Depth < 1 {
+			continue
+		}
+		d := a.take(field, f.draft(r, a.in.Skin))
+		l.Ribs = append(l.Ribs, d)
+		l.U += r.Halves * d.Excess / (f.Width / 1000)
+		strip := math.Min(f.Area, f.Area*r.Halves*r.Flange/2/f.Width)
+		l.Strip += strip
+		weighed += strip * d.Factor
+	}
+	if l.Strip > 0 {
+		l.Factor = weighed / l.Strip
+	}
+	if len(l.Ribs) == 0 && len(f.Courses) > 0 {
+		a.take(field, f.draftPlain(a.in.Skin))
+	}
+	return l
+}
+
+// take adds a section of a field, or finds the same.
+func (a *album) take(field int, d *drafted) *Detail {
+	key := d.key()
+	if a.known[key] == nil {
+		d.Name = a.in.Fields[field].Bay
+		a.known[key] = d.solve(&a.in.Fields[field], a.in)
+		a.all = append(a.all, a.known[key])
+	}
+	a.known[key].Fields = append(a.known[key].Fields, field)
+	return a.known[key]
 }
 
 // surfaces sum the fields by kind.
