@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"math"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/trade/climate"
@@ -26,7 +27,7 @@ func (m *Machine) workWarmth(w *stages, journeys trips.Result, weather climate.R
 const warmthVersion = 1
 
 func (w *stages) warmthInputs(m *Machine, journeys trips.Result, weather climate.Result) warmth.Inputs {
-	in := warmth.Inputs{Skin: valueOf(w.doc.Shell.Skin).Float(), Furniture: w.builtIn(), Solve: details.solve}
+	in := warmth.Inputs{Skin: valueOf(w.doc.Shell.Skin).Float(), Furniture: w.builtIn(), Fridge: w.fridges(), Solve: details.solve}
 	walls := m.walls(w)
 	in.Fields, in.Volume, in.Plan, in.Top = walls.Fields, walls.Volume, walls.Plan, walls.Top
 	in.Glass, in.Cab = w.glass(), w.cab()
@@ -46,6 +47,17 @@ func (w *stages) builtIn() float64 {
 		sum += l.Mass
 	}
 	return math.Round(sum/5) * 5
+}
+
+// fridges is the power of all that cools by electricity.
+func (w *stages) fridges() float64 {
+	sum := 0.0
+	for _, id := range build.SortedKeys(w.things) {
+		if t := w.things[id]; t.row != nil && !t.later() && (strings.Contains(t.Buy, "fridge") || strings.Contains(t.Buy, "coolbox")) {
+			sum += valueOf(t.row.Watts).Float()
+		}
+	}
+	return sum
 }
 
 // wanted is what the trips ask of a night: how warm, and how wet one comes home.

@@ -12,13 +12,14 @@
 //	air.go       what passes the vents: stack and wind
 //	fixed.go     how large openings must be that nobody can close
 //	room.go      the room as one volume of air with lumps about it
+//	thermostat.go what the heater gives, minute by minute
 //	night.go     from six in the evening to eight in the morning in steps of a minute
 //	glaser.go    vapour through layers month by month: ISO 13788
 //	winter.go    behind the lining, steel outermost, with air that leaks past it
 //
 // # What it assumes
 //
-//   - The fridge gives its nominal heat, no more; the battery never fails the heater. Power takes both up from here.
+//   - A fridge runs 30 % of the time and warms the room by what it takes; the battery never fails the heater. Power takes both up from here.
 //   - Ribs are hats of the skin's sheet, welded on with their feet; heat runs square to them. Layers in strips (battens, slats) are evened out where they cross a rib.
 //   - Where insulation lies free between ribs it reaches them; a closed-cell sheet is glued to the steel.
 //   - Doors have ribs all round, as deep as those beside them. Half of a floor with pressings lies on air.

@@ -25,6 +25,7 @@ type Inputs struct {
 	Wet       float64  // water in the clothes that come in wet of an evening, kg
 	WetAbout  string
 	Furniture float64 // mass of what is built in, kg
+	Fridge    float64 // power that fridges take while they run, W
 
 	Place        string // of the weather, as read
 	PlaceAssumed bool

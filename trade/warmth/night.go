@@ -17,6 +17,7 @@ const (
 	roomNight  = 14.0   // °C kept asleep where nobody said (14 to 18 under covers, from memory)
 	outdoorCO2 = 420e-6 // share of volume
 	grown      = 75.0   // kg of the adult that the figures of heat, water and breath are for
+	fridgeRuns = 0.3    // of the time a fridge runs, nominal; all it takes warms the room (common practice, no source)
 	gently     = 0.4    // of it the thermostat does in a minute
 	pot        = 0.120  // kg of water from pot and pan a head and evening: 200 to 400 g a meal for two (from memory)
 	flame      = 0.5    // of its power that a burner gives while one cooks
@@ -169,7 +170,7 @@ func (s *sleeping) drive(day Day, minute int, state *zone.State) zone.Drive {
 		who = sitting
 		d.Ventilation += ajar / 3600
 	}
-	d.Heat, d.Vapour, d.CO2 = s.people*who.heat, s.people*who.water, s.people*who.co2
+	d.Heat, d.Vapour, d.CO2 = s.people*who.heat+s.in.Fridge*fridgeRuns, s.people*who.water, s.people*who.co2
 	if cooks(minute) && s.burner != nil {
 		power := s.burner.Power * flame
 		water, co2 := gasWater, gasCO2

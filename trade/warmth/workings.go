@@ -59,11 +59,9 @@ func (r *Result) workingOfU(group string) working.Working {
 			line{Label: "so much the ribs add to it in truth", Value: s.U - s.Combined, Unit: "W/m2K", From: here})
 	}
 	w.Lines = append(w.Lines, line{Symbol: "U", Label: "with ribs", Value: s.U, Unit: "W/m2K", From: here, Sum: fmt.Sprintf("%.1f W/K / %.2f m2", s.Loss, s.Area)})
-	w.Notes = []string{"Conductivities are those of the catalogue, good to 10 %.", "Ribs are hats of the skin's sheet with " + whatHollow + " in them unless insulation fills them."}
+	w.Notes = []string{"Conductivities are those of the catalogue, good to 10 %.", "Ribs are hats of the skin's sheet with still air in them unless insulation fills them."}
 	return w
 }
-
-const whatHollow = "still air"
 
 // stack lists the resistances of a field from the room outwards.
 func (l *Lost) stack() []line {
