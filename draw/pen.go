@@ -22,6 +22,8 @@ const (
 	PenAttention Pen = "attention" // what needs attention
 	PenGhost     Pen = "ghost"     // where it was, where it folds to
 	PenSweep     Pen = "sweep"     // the space that moving things pass through
+	PenIsotherm  Pen = "isotherm"  // a line of one temperature
+	PenHeat      Pen = "heat"      // a way that heat takes
 	PenDimension Pen = "dimension" // dimension and extension lines
 	PenLeader    Pen = "leader"    // from a flag to its place
 	PenHatch     Pen = "hatch"     // hatching
@@ -33,7 +35,7 @@ const (
 // Pens lists every pen in the order of the stylesheet.
 var Pens = [...]Pen{
 	PenCut, PenOutline, PenFine, PenHidden, PenCentre, PenRib, PenWater, PenWaste, PenGas, PenCable, PenDuct,
-	PenPerson, PenAttention, PenGhost, PenSweep, PenDimension, PenLeader, PenHatch, PenHairline, PenBorder, PenEdge,
+	PenPerson, PenAttention, PenGhost, PenSweep, PenIsotherm, PenHeat, PenDimension, PenLeader, PenHatch, PenHairline, PenBorder, PenEdge,
 }
 
 // Nib is what a pen lays down: width and dashes in millimetres, colour by token.
@@ -77,6 +79,10 @@ func (p Pen) Nib() Nib {
 		return Nib{0.18, []float64{1.2, 1}, TokenQuiet}
 	case PenSweep:
 		return Nib{0.25, []float64{2.4, 1}, TokenGood}
+	case PenIsotherm:
+		return Nib{0.25, nil, TokenWater}
+	case PenHeat:
+		return Nib{0.25, []float64{1.6, 1}, TokenInk}
 	case PenHatch:
 		return Nib{0.13, nil, TokenQuiet}
 	case PenHairline:

@@ -16,7 +16,7 @@ func Card() draw.Scene {
 func pens(at draw.Point) []draw.Mark {
 	var out []draw.Mark
 	for i, p := range draw.Pens {
-		y := at.Y + float64(i)*6.6
+		y := at.Y + float64(i)*6.2
 		out = append(out, draw.Stroke(p, draw.Line(draw.Pt(at.X, y), draw.Pt(at.X+40, y))), name(string(p), draw.Pt(at.X+44, y)))
 	}
 	return out

@@ -4,6 +4,7 @@
 //     measures, and the open notes as flags. Inside a page, as a sheet of its own, or a single view for a phone.
 //   - Section is what lies on the steel at one place, with its rib, half full size.
 //   - Weight is what is heavy and where, and how full every load case makes each axle.
+//   - RibDetail is the way of the heat by a rib, Night one night hour by hour, Winter what gathers behind a lining.
 //   - Measuring is the sheet to take into the van with a tape.
 //
 // All are scenes of package draw; nothing is worked out here that a builder would call a figure. Every drawing carries its text

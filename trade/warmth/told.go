@@ -1,0 +1,48 @@
+package warmth
+
+// Told is what the nights were reckoned with, as a page says it beside them.
+type Told struct {
+	Sleepers     int
+	Keep         *float64 // temperature kept at night; nil is not said
+	Kept         float64  // what was kept then, °C
+	KeepAbout    string   // JSON Pointer of who says so
+	Heater       bool     // there is one
+	Warmed       bool     // and it may burn while people sleep
+	Power        float64  // of it, W
+	Burner       bool     // something burns in the van without a flue
+	Wet          float64  // water in the clothes that come in wet of an evening, kg
+	Vents        []Vent
+	AirSaid      bool
+	TripsAssumed bool
+}
+
+// Told says what the nights were reckoned with.
+func (r *Result) Told() Told {
+	in := &r.in
+	t := Told{Sleepers: len(in.Sleepers), Keep: in.Keep, Kept: roomNight, KeepAbout: in.KeepAbout, Heater: in.Heater != nil, Warmed: in.burning() != nil,
+		Burner: r.Fixed.Burner, Wet: in.Wet, Vents: in.Vents, AirSaid: in.AirSaid, TripsAssumed: in.TripsAssumed}
+	if in.Keep != nil {
+		t.Kept = *in.Keep
+	}
+	if in.Heater != nil {
+		t.Power = in.Heater.Power
+	}
+	return t
+}
+
+// The hours of a night: people come in, go to bed, get up, leave.
+const (
+	ComeIn = evening
+	ToBed  = 22
+	GetUp  = 7
+	Leave  = morning
+)
+
+// Marks beside which figures are laid: carbon dioxide [ppm] from which air counts as stale and sleep is disturbed, water [g] on the glass that a cloth no
+// longer takes up, and water behind a lining [g/m2] that runs.
+const (
+	Stale     = staleCO2
+	Disturbed = badCO2
+	Cupful    = cupful
+	Runs      = gathers
+)
