@@ -74,13 +74,19 @@ func pointerPath(pointer string) string {
 var homes = map[string]string{
 	"fittings": "/arrangement", "modes": "/arrangement", "shell": "/shell", "removed": "/shell", "lining": "/build-up",
 	"vehicle": "/weight", "people": "/weight", "use": "/weight", "spending": "/cost", "prices": "/cost", "build": "/cost",
-	"stock": "/cost", "alternatives": "/revisions",
+	"stock": "/cost", "air": "/warmth", "alternatives": "/revisions",
 }
+
+// warmsUs are the parts of the use of a van that stand on the page of warmth.
+var warmsUs = map[string]bool{"climate": true, "altitude": true, "weather": true, "trips": true}
 
 // addressOf is the page where a place of the document can be changed.
 func addressOf(pointer string) string {
 	steps := strings.Split(strings.TrimPrefix(pointer, "/"), "/")
 	home := homes[steps[0]]
+	if steps[0] == "use" && len(steps) > 1 && warmsUs[steps[1]] {
+		home = "/warmth"
+	}
 	if steps[0] == "fittings" && len(steps) > 1 {
 		return home + "#fitting-" + url.PathEscape(steps[1])
 	}

@@ -29,7 +29,7 @@ func openNotes(all []finding.Finding, mode string) []note {
 
 // concerns names the beginnings of codes that a page's margin is about; none means all of them.
 var concerns = map[string][]string{
-	"weight": {"weight"}, "shell": {"shell"}, "build-up": {"lining"}, "cost": {"cost", "stock"},
+	"weight": {"weight"}, "shell": {"shell"}, "build-up": {"lining"}, "warmth": {"warmth", "climate", "trips"}, "cost": {"cost", "stock"},
 }
 
 // notesFor are the notes of a page. Of the van of today what is only planned says nothing; the others keep their numbers, as the flags do.

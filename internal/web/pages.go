@@ -20,7 +20,7 @@ type page struct {
 
 // waysIn are the pages in the order of the work, as the navigation lists them.
 var waysIn = []choice{
-	{"arrangement", "Arrangement"}, {"shell", "Shell"}, {"build-up", "Build-up"}, {"weight", "Weight"}, {"cost", "Cost"}, {"revisions", "Revisions"},
+	{"arrangement", "Arrangement"}, {"shell", "Shell"}, {"build-up", "Build-up"}, {"warmth", "Warmth"}, {"weight", "Weight"}, {"cost", "Cost"}, {"revisions", "Revisions"},
 }
 
 func pages() map[string]page {
@@ -28,6 +28,7 @@ func pages() map[string]page {
 		"arrangement": {"What are we building?", arrangementPage},
 		"shell":       {"What have we got?", shellPage},
 		"build-up":    {"What goes on the steel?", buildUpPage},
+		"warmth":      {"Will we sleep warm and dry?", warmthPage},
 		"weight":      {"Is it legal, does it sit level?", weightPage},
 		"cost":        {"What has it cost, what will it?", costPage},
 		"revisions":   {"What did that change?", revisionsPage},
@@ -39,6 +40,7 @@ func regions() map[string]func(view) templ.Component {
 	return map[string]func(view) templ.Component{
 		"drawing": drawingRegion, "notes": notesRegion, "headline": headlineRegion, "fittings": fittingsRegion, "said": saidRegion, "mode": modeRegion, "suits": suitsRegion,
 		"notice": noticeRegion, "weight": weightRegion, "revisions": revisionsRegion, "shell": shellRegion, "build-up": buildUpRegion, "cost": costRegion,
+		"warmth": warmthRegion,
 	}
 }
 
@@ -75,6 +77,7 @@ func (s *Server) sendRefusal(w http.ResponseWriter, r *http.Request, now *state,
 	back, _ := url.Parse(backTo(r)) // backTo gives only addresses that parse
 	if name := strings.TrimPrefix(back.Path, "/"); s.pages[name].sheet != nil {
 		v = s.viewOf(r, now, name, back.Query().Get("mode"))
+		v.Night = nightChosen(back.Query())
 	}
 	v.Refused = f
 	if f.beside() {

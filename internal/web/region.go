@@ -61,7 +61,7 @@ func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
 		w.WriteHeader(http.StatusNotModified)
 		return
 	}
-	base := s.bases.of(v.Region+"?"+v.Page+"&"+v.Mode, sum, markOf(now.Revision))
+	base := s.bases.of(v.Region+"?"+v.Page+"&"+v.Mode+"&"+v.Night.query(), sum, markOf(now.Revision))
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	_, _ = w.Write(legible(based(text.Bytes(), base))) // a reader that left needs no answer
 }

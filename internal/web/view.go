@@ -24,8 +24,9 @@ type view struct {
 	Region  string // the region being drawn; ids begin with it, since one value may stand in two
 	Base    int    // the revision that forms are made for
 	Refused *refusal
-	WrongAt string // id of the first value said to be wrong on the page, where one is
-	Before  int    // of the history: only what is older
+	WrongAt string      // id of the first value said to be wrong on the page, where one is
+	Before  int         // of the history: only what is older
+	Night   chosenNight // on the page of warmth
 	ctx     context.Context
 	server  *Server
 }
@@ -36,7 +37,7 @@ func (s *Server) viewOf(r *http.Request, now *state, pageName, mode string) view
 		mode = now.firstMode()
 	}
 	before, _ := strconv.Atoi(r.FormValue("before")) // what is no number asks for the newest
-	return view{state: now, Page: pageName, Mode: mode, Show: overlayOf(r.FormValue("show")), Base: now.Revision.N, Before: max(before, 0), ctx: r.Context(), server: s}
+	return view{state: now, Page: pageName, Mode: mode, Show: overlayOf(r.FormValue("show")), Base: now.Revision.N, Before: max(before, 0), Night: nightChosen(r.Form), ctx: r.Context(), server: s}
 }
 
 // in is the view while one region of it is drawn.
@@ -49,6 +50,9 @@ func (v view) in(region string) view {
 func (v view) address() string {
 	if v.Page == "arrangement" {
 		return v.showing(v.Show)
+	}
+	if chosen := v.Night.query(); chosen != "" && v.Page == "warmth" {
+		return "/warmth?" + chosen
 	}
 	return "/" + v.Page
 }
@@ -84,6 +88,9 @@ func (v view) regionAddress(name string) string {
 	address := "/region/" + name + "?mode=" + url.QueryEscape(v.Mode) + "&page=" + url.QueryEscape(v.Page)
 	if v.Show != sheet.NoOverlay && name == "drawing" {
 		address += "&show=" + url.QueryEscape(string(v.Show))
+	}
+	if chosen := v.Night.query(); chosen != "" && name == "warmth" {
+		address += "&" + chosen
 	}
 	return address
 }

@@ -1,0 +1,120 @@
+package web
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"tumblehome/build"
+	"tumblehome/catalogue/climate"
+	"tumblehome/trade/warmth"
+)
+
+// ventRow is an opening as it is set at night.
+type ventRow struct {
+	Name, Free, High, Shuts string
+}
+
+// ventRows are the openings through which air passes at night, the lowest first.
+func ventRows(v view) []ventRow {
+	var out []ventRow
+	for _, vent := range v.Warmth.Told().Vents {
+		r := ventRow{Name: capital(openingName(v, vent.ID)), Free: squareCentimetres(1e4 * vent.Free), High: fmt.Sprintf("%.0f mm", 10*math.Round(vent.Z/10)), Shuts: "can be closed"}
+		if vent.Fixed {
+			r.Shuts = "never closed"
+		}
+		out = append(out, r)
+	}
+	return out
+}
+
+func openingName(v view, id string) string {
+	return cmp.Or(v.Doc.Shell.Openings[id].Title, unhyphen(id))
+}
+
+func squareCentimetres(v float64) string { return fmt.Sprintf("%.0f cm²", v) }
+
+// fixedWords compares the openings that nobody can close with what is asked.
+func fixedWords(f warmth.Fixed) string {
+	why := ""
+	if f.Burner {
+		why = ", as something burns in the van"
+	}
+	return fmt.Sprintf("What nobody can close: %s high up, where %s are asked%s; %s low down, where %s are asked.",
+		squareCentimetres(f.High), squareCentimetres(f.WantHigh), why, squareCentimetres(f.Low), squareCentimetres(f.WantLow))
+}
+
+// airEntries are what can be said of each opening at night, but for doors.
+func airEntries(v view) []entry {
+	out := []entry{{Path: "/air/always-open", Label: "never closed", List: true}}
+	fixed := []string{}
+	if v.Doc.Air != nil {
+		fixed = v.Doc.Air.AlwaysOpen
+	}
+	for _, id := range sortedKeys(v.Doc.Shell.Openings) {
+		if o := v.Doc.Shell.Openings[id]; o.Door == "" && (o.Glazed == nil || v.asleep(id)) && !slices.Contains(fixed, id) {
+			out = append(out, fieldOf("/air/asleep/"+id, openingName(v, id)+", how far open at night", ""))
+		}
+	}
+	return out
+}
+
+func (v view) asleep(id string) bool {
+	if v.Doc.Air == nil {
+		return false
+	}
+	_, said := v.Doc.Air.Asleep[id]
+	return said
+}
+
+// weatherEntries say where and how high the nights are spent.
+func weatherEntries(v view) []entry {
+	return []entry{{Path: "/use/climate", Label: "weather of", Choices: placesOf(v)}, fieldOf("/use/altitude", "height above the sea", "m")}
+}
+
+// placesOf are all places whose weather is known, the builder's own first.
+func placesOf(v view) []choice {
+	var out []choice
+	for _, id := range sortedKeys(v.Doc.Use.Weather) {
+		out = append(out, choice{id, capital(unhyphen(id))})
+	}
+	var known []choice
+	for _, p := range climate.All() {
+		if _, own := v.Doc.Use.Weather[p.ID]; !own {
+			known = append(known, choice{p.ID, p.Name})
+		}
+	}
+	slices.SortFunc(known, func(a, b choice) int { return cmp.Compare(a.Words, b.Words) })
+	return append(out, known...)
+}
+
+// tripEntries are what a kind of trip asks of a night.
+func tripEntries(id string) []entry {
+	at := "/use/trips/" + id
+	return []entry{fieldOf(at+"/keep", "as warm at night as", "°C"), fieldOf(at+"/wet", "water in wet clothes of an evening", "kg")}
+}
+
+// drawnFrom says what the nights were reckoned with where the document does not.
+func drawnFrom(v view) string {
+	told, text := v.Warmth.Told(), ""
+	if v.Climate.StandIn {
+		text = "No place is said yet: the weather of " + v.Climate.Place.Name + " stands in. "
+	}
+	if told.TripsAssumed {
+		text += "No nights are planned yet: a few from April to October are taken. "
+	}
+	if told.Keep == nil && told.Warmed {
+		text += fmt.Sprintf("Nobody said how warm it shall be: %s while people sleep. ", celsius(told.Kept))
+	}
+	return text
+}
+
+// clothesWords says how wet clothes come out of a night.
+func clothesWords(n *warmth.Night, told warmth.Told) string {
+	return fmt.Sprintf("Of %.1f kg of water in what comes in wet of an evening %.1f kg are gone by morning. It goes into the air of the van and has to leave with it: warmth and air together dry, either alone does not.",
+		told.Wet, math.Min(n.Dried, told.Wet))
+}
+
+// trips in the order of their names.
+func tripsOf(v view) []string { return build.SortedKeys(v.Doc.Use.Trips) }
