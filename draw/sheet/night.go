@@ -83,14 +83,18 @@ func (w *nightly) temperatures() {
 
 // name letters a line in the middle of the night, above it (-1) or below (1).
 func (w *nightly) name(c chart, run []place, text string, side float64) {
-	const from, to = 5, 11
-	worst := 0.0
+	const from, to = 5, 11 // what the words lie over
+	edge, low := math.Inf(int(side)), math.Inf(1)
 	for i, p := range run {
-		if i >= from && i <= to && (i == from || side*(p[1]-worst) < 0) {
-			worst = p[1]
+		if i >= from && i <= to && side*(p[1]-edge) < 0 {
+			edge = p[1]
 		}
+		low = math.Min(low, p[1])
 	}
-	l := draw.Lettering{Text: text + " " + degrees(worst), At: c.at(8.5, worst).Add(draw.Pt(0, side*1.8)), Anchor: draw.Middle, Level: draw.Baseline, Size: w.letters, Ground: draw.FillTone}
+	if len(run) <= to {
+		return
+	}
+	l := draw.Lettering{Text: text + ", lowest " + degrees(low), At: c.at(8.5, edge).Add(draw.Pt(0, side*1.8)), Anchor: draw.Middle, Level: draw.Baseline, Size: w.letters, Ground: draw.FillTone}
 	if side > 0 {
 		l.Level = draw.Topline
 	}

@@ -62,6 +62,9 @@ func headlineOf(f working.Figure) headline {
 // verdict says in a word how a figure stands to its limit.
 func verdict(f working.Figure) (word, severity string) {
 	share := f.Value / *f.Limit
+	if f.Unit == "°C" { // half of 20 °C is no half: it is the difference that one feels
+		return degreesVerdict(f)
+	}
 	if f.Least {
 		share = *f.Limit / math.Max(f.Value, 1e-9)
 	}
@@ -72,6 +75,19 @@ func verdict(f working.Figure) (word, severity string) {
 		return "too much", "fault"
 	case share >= closeShare:
 		return "close", "close"
+	}
+	return "", "good"
+}
+
+// felt is a difference that sleepers feel, in K; a thermostat swings by less.
+const felt = 0.5
+
+func degreesVerdict(f working.Figure) (word, severity string) {
+	switch over := f.Value - *f.Limit; {
+	case f.Least && over < -felt:
+		return "too little", "fault"
+	case !f.Least && over > felt:
+		return "too much", "fault"
 	}
 	return "", "good"
 }

@@ -54,20 +54,13 @@ func heaterWords(n *warmth.Night, told warmth.Told) string {
 const dryEnough = 5
 
 func glassWords(n *warmth.Night) string {
-	if len(n.Hours) == 0 {
-		return ""
-	}
-	glass, steel := 0.0, 0.0
-	for _, h := range n.Hours {
-		glass, steel = math.Max(glass, h.OnGlass), math.Max(steel, h.OnSteel)
-	}
-	switch all := glass + steel; {
+	switch all := 1000 * n.Condensed(); {
 	case all < dryEnough:
 		return "Glass and steel stay dry."
 	case all < warmth.Cupful:
-		return fmt.Sprintf("By morning %s of water lie on glass and steel: a cloth takes it up.", grams(all))
+		return fmt.Sprintf("Up to %s of water settle on glass and steel by morning: a cloth takes it up.", grams(all))
 	default:
-		return fmt.Sprintf("Glass and steel run with water: %s by morning.", grams(all))
+		return fmt.Sprintf("Glass and steel run with water: up to %s by morning.", grams(all))
 	}
 }
 
@@ -119,15 +112,15 @@ func lowestOutside(n *warmth.Night) float64 {
 func monthWords(month int) string { return time.Month(month).String() }
 
 // celsius, grams, kilowattHours and watts round to what one can tell.
-func celsius(t float64) string { return words.Fine(math.Round(t), "°C") }
+func celsius(t float64) string { return words.Amount(t, "°C") }
 
 func kilowattHours(v float64) string { return fmt.Sprintf("%.1f kWh", v) }
 
 func percent(share float64) string { return fmt.Sprintf("%.0f %%", 100*share) }
 
 func grams(v float64) string {
-	if v >= 100 {
-		v = 10 * math.Round(v/10)
+	if v >= 20 {
+		return words.Amount(v, "g")
 	}
 	return fmt.Sprintf("%.0f g", v)
 }

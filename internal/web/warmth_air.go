@@ -45,7 +45,7 @@ func fixedWords(f warmth.Fixed) string {
 		squareCentimetres(f.High), squareCentimetres(f.WantHigh), why, squareCentimetres(f.Low), squareCentimetres(f.WantLow))
 }
 
-// airEntries are what can be said of each opening at night, but for doors.
+// airEntries are what can be said of each opening that air can pass at night.
 func airEntries(v view) []entry {
 	out := []entry{{Path: "/air/always-open", Label: "never closed", List: true}}
 	fixed := []string{}
@@ -53,7 +53,7 @@ func airEntries(v view) []entry {
 		fixed = v.Doc.Air.AlwaysOpen
 	}
 	for _, id := range sortedKeys(v.Doc.Shell.Openings) {
-		if o := v.Doc.Shell.Openings[id]; o.Door == "" && (o.Glazed == nil || v.asleep(id)) && !slices.Contains(fixed, id) {
+		if o := v.Doc.Shell.Openings[id]; o.Door == "" && (o.FreeArea != nil || v.asleep(id)) && !slices.Contains(fixed, id) {
 			out = append(out, fieldOf("/air/asleep/"+id, openingName(v, id)+", how far open at night", ""))
 		}
 	}

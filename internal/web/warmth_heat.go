@@ -102,12 +102,12 @@ const leastThroughRibs = 0.01
 func throughRibs(u, plain float64) string {
 	share := (u - plain) / u
 	if !(share >= leastThroughRibs) {
-		return "no ribs to speak of"
+		return "there are no ribs in it"
 	}
 	return fmt.Sprintf("%s between the ribs; the ribs let through %s of the heat", transmittance(plain), percent(share))
 }
 
-func transmittance(u float64) string { return fmt.Sprintf("%.2g W/m²K", u) }
+func transmittance(u float64) string { return fmt.Sprintf("%.2f W/m²K", u) }
 
 func ribDrawing(v view, h heatView, phone bool) templ.Component {
 	return svgOf(sheet.RibDetail(v.Reckoning, h.Rib, paperWide(phone)), sized("rib-"+h.Key, phone))
