@@ -131,7 +131,7 @@ func (w *nightly) air() {
 		at, along float64
 		word      string
 		anchor    draw.Anchor
-	}{{warmth.Stale, 0, "stale", draw.Start}, {warmth.Disturbed, nightLong, "disturbs sleep", draw.End}} {
+	}{{warmth.Stale, 8.5, "stale", draw.Middle}, {warmth.Disturbed, nightLong, "disturbs sleep", draw.End}} {
 		w.marks = append(w.marks, draw.Stroke(draw.PenGhost, draw.Line(c.at(0, m.at), c.at(nightLong, m.at))),
 			draw.Lettering{Text: m.word, At: c.at(m.along, m.at).Add(draw.Pt(1-float64(m.anchor), -1)), Anchor: m.anchor, Size: w.letters, Ink: draw.InkQuiet})
 	}

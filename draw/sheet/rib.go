@@ -13,7 +13,7 @@ import (
 )
 
 // RibDetail draws the way of the heat by a rib: half the rib and the bay beside it, to scale, as it was worked out for 0 °C outside and 20 °C inside, with the
-// lines of one temperature, the ways of the heat, and the coldest place inside. A detail that could not be worked out gives an empty scene.
+// lines of one temperature, the ways of the heat, and the coldest place inside. Where there is no rib it is a piece of the bay. A detail that could not be worked out gives an empty scene.
 func RibDetail(r *reckon.Reckoning, d *warmth.Detail, width float64) draw.Scene {
 	if d == nil || len(d.Section.Regions) == 0 || len(d.Solved.Field.X) == 0 {
 		return draw.Scene{}

@@ -62,6 +62,17 @@ func (b *ribbed) names(all []ribLayer, bottom float64) []draw.Mark {
 	return out
 }
 
+// hasRib says whether there is more steel than the skin.
+func (b *ribbed) hasRib() bool {
+	sheets := 0
+	for _, id := range b.d.Materials {
+		if id == "steel" {
+			sheets++
+		}
+	}
+	return sheets > 1
+}
+
 // list says what the numbers stand for.
 func (b *ribbed) list(all []ribLayer, y float64) []draw.Mark {
 	var out []draw.Mark
@@ -75,10 +86,14 @@ func (b *ribbed) list(all []ribLayer, y float64) []draw.Mark {
 // sides say what is outside and what inside.
 func (b *ribbed) sides(foot float64) []draw.Mark {
 	right := b.view.At(b.long, 0).X
+	left := "half a rib"
+	if !b.hasRib() {
+		left = "a bay"
+	}
 	return []draw.Mark{
 		draw.Lettering{Text: "outside, 0 °C", At: draw.Pt(right, ribTop-2), Anchor: draw.End, Size: b.letters, Ink: draw.InkQuiet},
-		draw.Lettering{Text: "half a rib", At: draw.Pt(ribLeft, ribTop-2), Size: b.letters, Ink: draw.InkQuiet},
-		draw.Lettering{Text: "inside, 20 °C", At: draw.Pt(right, foot+2), Anchor: draw.End, Level: draw.Topline, Size: b.letters, Ink: draw.InkQuiet},
+		draw.Lettering{Text: left, At: draw.Pt(ribLeft, ribTop-2), Size: b.letters, Ink: draw.InkQuiet},
+		draw.Lettering{Text: "inside, 20 °C", At: draw.Pt((ribLeft+right)/2, foot+2), Anchor: draw.Middle, Level: draw.Topline, Size: b.letters, Ink: draw.InkQuiet},
 	}
 }
 
@@ -86,11 +101,14 @@ func (b *ribbed) sides(foot float64) []draw.Mark {
 func (b *ribbed) coldest(foot float64) []draw.Mark {
 	c := b.d.Coldest
 	at := b.view.At(c.X, c.Y)
-	words := draw.Pt(at.X+2, foot+b.letters+4)
+	words, aside, anchor := draw.Pt(at.X+2, foot+b.letters+4), -0.6, draw.Start
+	if c.X > b.long/2 { // its words have room on the other side only
+		words.X, aside, anchor = at.X-2, 0.6, draw.End
+	}
 	return []draw.Mark{
-		draw.Stroke(draw.PenLeader, draw.Polyline(at, draw.Pt(at.X, words.Y+b.letters/2), draw.Pt(words.X-0.6, words.Y+b.letters/2))),
+		draw.Stroke(draw.PenLeader, draw.Polyline(at, draw.Pt(at.X, words.Y+b.letters/2), draw.Pt(words.X+aside, words.Y+b.letters/2))),
 		draw.Shape{Path: draw.Circle(at, 1.1), Pen: draw.PenOutline, Fill: draw.FillLead},
-		draw.Lettering{Text: degrees(c.Temperature) + ": the coldest place inside", At: words, Level: draw.Topline, Size: b.letters, Strong: true},
+		draw.Lettering{Text: degrees(c.Temperature) + ": the coldest place inside", At: words, Anchor: anchor, Level: draw.Topline, Size: b.letters, Strong: true},
 	}
 }
 
@@ -115,6 +133,10 @@ func (b *ribbed) words() string {
 	for _, l := range b.layers() {
 		names = append(names, l.name)
 	}
-	text := "Half a rib and the bay beside it, from outside inwards: " + strings.Join(names, "; ") + ". "
+	what := "Half a rib and the bay beside it"
+	if !b.hasRib() {
+		what = "A bay without ribs"
+	}
+	text := what + ", from outside inwards: " + strings.Join(names, "; ") + ". "
 	return text + fmt.Sprintf("With 0 °C outside and 20 °C inside the coldest place inside has %s.", degrees(b.d.Coldest.Temperature))
 }

@@ -58,11 +58,21 @@ func TestANightSaysInWordsWhatItShows(t *testing.T) {
 	}
 }
 
+// firstRib is the section by the first rib of all.
+func firstRib(w warmth.Result) *warmth.Detail {
+	for _, l := range w.Lost {
+		if len(l.Ribs) > 0 {
+			return l.Ribs[0]
+		}
+	}
+	return nil
+}
+
 func TestGoldenWarmth(t *testing.T) {
 	r := demo(t, "dipper")
 	for name, s := range map[string]draw.Scene{
 		"warm-night": sheet.Night(r.Warmth.Nights[r.Warmth.Usual], r.Warmth.Told().Power, sheet.WideChart),
-		"rib":        sheet.RibDetail(r, r.Warmth.Details[0], sheet.WideChart),
+		"rib":        sheet.RibDetail(r, firstRib(r.Warmth), sheet.WideChart),
 		"winter":     sheet.Winter(damp, sheet.WideChart),
 	} {
 		var text bytes.Buffer

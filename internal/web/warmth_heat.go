@@ -91,7 +91,7 @@ func heatThrough(v view, key string) (h heatView, ok bool) {
 	}
 	h.Words = throughRibs(h.U, h.Plain)
 	if h.Rib != nil {
-		h.RibCaption = fmt.Sprintf("The rib beside which it is coldest, at %s; where it is 0 °C outside and 20 °C inside.", unhyphen(h.Rib.Name))
+		h.RibCaption = fmt.Sprintf("The coldest of its ribs (%s), with %s outside and %s inside.", unhyphen(h.Rib.Name), celsius(0), celsius(20))
 	}
 	return h, true
 }
