@@ -67,12 +67,15 @@ type worker struct {
 	cabThing int     // what stands low and farthest into an open cab
 	cabBy    float64 // and how far
 
+	gaps map[gapSpot]float64 // measured so far
+
 	was, now *Memory
 }
 
 func newWorker(in Inputs) *worker {
 	w := &worker{in: in, index: make(map[string]int, len(in.Fittings)), people: make(map[string]int, len(in.People))}
 	w.result.workings = make(map[string]working.Working)
+	w.gaps = map[gapSpot]float64{}
 	w.was, w.now = remember(in)
 	w.result.Memory = w.now
 	w.in.Error = max(1, in.Error)

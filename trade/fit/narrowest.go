@@ -24,9 +24,9 @@ func (w *worker) narrowest(mode *Mode, ways widest, at, least int32) (width, x, 
 	}
 	slices.SortStableFunc(places, func(a, b int32) int { return int(d[a] - d[b]) })
 	width = math.Inf(1)
-	for k, every := 0, (len(places)+looked-1)/looked; k < len(places); k += every {
+	for k, every := 0, (len(places)+looked-1)/looked; k < len(places) && 2*roomAt(d[places[k]])-cell < width; k += every { // none after it is narrower
 		px, py := g.atX(int(places[k])/g.ny), g.atY(int(places[k])%g.ny)
-		if v := w.gapAt(mode, px, py, roomAt(d[places[k]])+4*cell); v < width {
+		if v := w.gapOnce(mode, places[k], px, py, roomAt(d[places[k]])+4*cell); v < width {
 			width, x, y = v, px, py
 		}
 	}
@@ -55,6 +55,23 @@ func (g *Ground) ridge(d []int32, c int32) bool {
 type sided struct {
 	edge
 	d, x, y float64 // nearest point, from the place
+}
+
+// gapSpot is a cell of the floor in a mode.
+type gapSpot struct {
+	mode *Mode
+	cell int32
+}
+
+// gapOnce is gapAt, measured once for a cell: many ways lead over the same narrow places.
+func (w *worker) gapOnce(mode *Mode, c int32, x, y, within float64) float64 {
+	at := gapSpot{mode, c}
+	gap, known := w.gaps[at]
+	if !known {
+		gap = w.gapAt(mode, x, y, within)
+		w.gaps[at] = gap
+	}
+	return gap
 }
 
 // gapAt is the distance between two things whose gap has its middle near a place; infinite if the place lies in no such gap. Within is
