@@ -3,6 +3,7 @@ package cli
 import (
 	"context"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"time"
@@ -65,12 +66,20 @@ func load(path string) (*build.Document, error) {
 }
 
 func loadText(path string) (*build.Document, build.Report, error) {
-	text, err := os.ReadFile(path)
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, build.Report{}, err
+	}
+	defer file.Close()
+	text, err := io.ReadAll(io.LimitReader(file, mostRead))
 	if err != nil {
 		return nil, build.Report{}, err
 	}
 	return build.Decode(filepath.Base(path), text, catalogue.Builtin())
 }
+
+// mostRead is one byte more than a document may have: what is longer is refused for it, and never read whole.
+const mostRead = 4<<20 + 1
 
 func loadStore(path string) (doc *build.Document, err error) {
 	if _, err := os.Stat(path); err != nil {

@@ -27,7 +27,7 @@ export function begin(): void {
 	});
 	document.addEventListener("keyup", (e) => e.key === " " && release(e));
 	document.addEventListener("focusout", (e) => {
-		if (burst.open && (e.target as Element).matches(".fittings [data-fitting]")) burst.close();
+		if (burst.open && (e.target as Element).matches(".fittings [data-fitting], .hand *")) burst.close();
 	});
 	window.addEventListener("pagehide", () => burst.close());
 }
@@ -50,13 +50,18 @@ const typing = (e: Element): boolean => e.matches("input:not([type=checkbox], [t
 function onLine(e: KeyboardEvent): boolean {
 	const line = e.target as HTMLElement;
 	if (e.ctrlKey || e.metaKey || !line.matches?.(".fittings [data-fitting]")) return false;
+	if (selection.all().length === 0 && e.key !== "Escape") selection.select(line.dataset["fitting"]);
 	if (!nudge(e) && !command(line, e.key)) return false;
 	e.preventDefault();
 	return true;
 }
 
-/** Keys for the paper and its tools, anywhere off a field. */
+/** Keys for the paper and its tools, anywhere off a field; on a button of the hand's bar the arrows go on moving what is chosen. */
 function onPaper(e: KeyboardEvent): void {
+	if ((e.target as Element).closest?.(".hand") && e.key.startsWith("Arrow") && selection.all().length > 0 && nudge(e)) {
+		e.preventDefault();
+		return;
+	}
 	if (!sheet() || e.defaultPrevented || e.altKey || e.metaKey || typing(e.target as Element)) return;
 	const act = e.ctrlKey ? (e.key.toLowerCase() === "d" && selection.all().length > 0 ? copy : undefined) : acts[e.key];
 	if (!act || (e.key === " " && (e.target as Element).closest("button, summary, a"))) return;
@@ -80,7 +85,7 @@ const acts: Readonly<Record<string, (e: KeyboardEvent) => void>> = {
 	m: () => measure.use(!measure.on()),
 	l: () => void chosen.lock(),
 	" ": (e) => !e.repeat && paper.hold(true),
-	Escape: () => !measure.on() && selection.all().length > 1 && selection.select(selection.current()),
+	Escape: () => !measure.on() && selection.select(undefined),
 };
 
 /** The space bar let go: if it moved no paper, it keeps what has the focus in the list. */
