@@ -159,8 +159,10 @@ func TestAFingerDragsOnAPhone(t *testing.T) {
 	w := open(t, dipper)
 	p := browser.Open(t, w.http.URL+"/arrangement?mode=drive", browser.Phone)
 	n := w.rests(p)
-	from := spot(t, p, "plan", "dry-locker")
-	for range 6 { // a tap in one place selects what lies there, one after the other
+	spot(t, p, "plan", "dry-locker") // brings it into sight
+	middle := browser.Eval[[]float64](p, `(() => { const r = document.querySelector("#plan-dry-locker").getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2] })()`)
+	from := browser.Point{X: middle[0], Y: middle[1]} // away from the handles that it has once chosen
+	for range 6 {                                     // a tap in one place selects what lies there, one after the other
 		p.TouchDrag(browser.Path{From: from, To: from})
 		if browser.Eval[bool](p, `document.querySelector("#plan-dry-locker.is-selected") != null`) {
 			break

@@ -49,9 +49,17 @@ export function begin(): void {
 	});
 	bar.append(words, one, many, tools);
 	sheet()!.before(bar, ruler, keys);
-	whenChosen(show);
-	kits.whenCame(show);
+	whenChosen(() => steady(show));
+	kits.whenCame(() => steady(show));
 	show();
+}
+
+/** Changes the bar and keeps the drawing where it is in the window, under the finger that pressed it. */
+function steady(change: () => void): void {
+	const before = sheet()?.getBoundingClientRect().top ?? 0;
+	change();
+	const moved = (sheet()?.getBoundingClientRect().top ?? 0) - before;
+	if (moved !== 0) window.scrollBy(0, moved);
 }
 
 /** Shows the list of keys, or hides it. */
