@@ -34,13 +34,14 @@ func (s *Store) inPlace(kept string) error {
 	case !os.SameFile(now.info, s.file.info):
 		return trouble(ErrGone, "Another file has taken the place of %s while it was open. %s Close the program and open the build again.", s.path, kept)
 	case !wholeAtHead(s.path):
-		return trouble(ErrDamaged, "%s was written over or cut short by another program while it was open. %s Restore a backup under another name.", s.path, kept)
+		return trouble(ErrDamaged, "%s was written over by another program while it was open. %s Restore a backup under another name.", s.path, kept)
 	}
 	return nil
 }
 
-// wholeAtHead says whether a file still begins as a build's own does and is as long as its header says: who goes on writing to the log of one that
-// does not loses it all. Offsets are those of SQLite's file format (sqlite.org/fileformat2, section 1.3).
+// wholeAtHead says whether a file still begins as a build's own does: who goes on writing to the log of one that does not loses it all. How long it is
+// says nothing: while the log is brought in it may be shorter than its header has it. Offsets are those of SQLite's file format
+// (sqlite.org/fileformat2, section 1.3).
 func wholeAtHead(path string) bool {
 	file, err := os.Open(path)
 	if err != nil {
@@ -51,16 +52,7 @@ func wholeAtHead(path string) bool {
 	if _, err := io.ReadFull(file, head[:]); err != nil {
 		return false
 	}
-	info, err := file.Stat()
-	if err != nil {
-		return true
-	}
-	page := int64(binary.BigEndian.Uint16(head[16:]))
-	if page == 1 { // stands for 65536
-		page = 1 << 16
-	}
-	return string(head[:16]) == "SQLite format 3\x00" && binary.BigEndian.Uint32(head[68:]) == applicationID &&
-		info.Size() >= page*int64(binary.BigEndian.Uint32(head[28:]))
+	return string(head[:16]) == "SQLite format 3\x00" && binary.BigEndian.Uint32(head[68:]) == applicationID
 }
 
 // freeName is the first of "stem.tumblehome", "stem-2.tumblehome", "stem-3…" that is not taken, alone or by a log.
