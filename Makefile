@@ -73,10 +73,12 @@ internal/web/static/main.js: $(shell find web internal/tools/bundle -type f) nod
 go:
 	go test -timeout 20m ./...
 
-# Only these two have goroutines of their own that share something; of the pages' tests those are left out that ask one thing after another.
+# Only these two have goroutines of their own that share something; of the pages' tests those in which several do something at once.
 race: compiler
 	CGO_ENABLED=1 go test -race -short -timeout 20m ./internal/store/...
-	CGO_ENABLED=1 go test -race -short -timeout 20m -skip 'TestEvery|TestWhatADragPredicts|TestArrangingByHand|TestAScenario' ./internal/web/...
+	CGO_ENABLED=1 go test -race -short -timeout 20m -run $(AT_ONCE) ./internal/web
+
+AT_ONCE = 'TwoPeople|TwoWindows|NobodyTakes|EditsOf|APreview|News|Serving|Queue|Pictures|ARegion|AnotherProgram|AsLongAs|OnlyBeRead|AnotherHistory'
 
 compiler:
 	@command -v gcc >/dev/null || test "$$(id -u)" != 0 || \
