@@ -32,8 +32,8 @@ func (d Day) Length() time.Duration {
 // Times are in UTC, found to 0.1 s; the true air moves them by up to a few minutes.
 func DayOf(noon time.Time, latitude, longitude float64) Day {
 	d := days(noon)
-	n := transit(d, longitude, 0)
-	before, after := transit(n-0.5, longitude, math.Pi), transit(n+0.5, longitude, math.Pi)
+	n := whenAt(d, longitude, 0)
+	before, after := whenAt(n-0.5, longitude, math.Pi), whenAt(n+0.5, longitude, math.Pi)
 	over := func(d float64) float64 { return at(d).From(latitude, longitude).Elevation - horizon }
 	day := Day{Noon: instant(n, noon), Up: over(n) > 0}
 	dips, sinks := over(before) < 0, over(after) < 0
@@ -50,8 +50,8 @@ func DayOf(noon time.Time, latitude, longitude float64) Day {
 	return day
 }
 
-// transit is when, nearest to d, the sun's hour angle is the one wanted.
-func transit(d, longitude, wanted float64) float64 {
+// whenAt is when, nearest to d, the sun's hour angle is the one wanted.
+func whenAt(d, longitude, wanted float64) float64 {
 	for range 3 { // each halves more than the digits: the sun's own motion is 1/365 of the sky's
 		off := math.Remainder(at(d).HourAngle(longitude)-wanted, 2*math.Pi)
 		d -= off / (2 * math.Pi)
