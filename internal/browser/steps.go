@@ -73,11 +73,12 @@ func (p *Page) Text(selector string) string {
 	return Eval[string](p, fmt.Sprintf("document.querySelector(%q).innerText", selector))
 }
 
-// WaitFor waits until the JavaScript expression is true.
+// WaitFor waits until the page has loaded and the JavaScript expression is true: an
+// address changes before anything of the new page is there.
 func (p *Page) WaitFor(condition string) {
 	p.t.Helper()
 	p.until("wait for "+condition, func() (bool, error) {
-		return within(p, chromedp.Evaluate[bool]("!!("+condition+")"))
+		return within(p, chromedp.Evaluate[bool]("document.readyState == 'complete' && !!("+condition+")"))
 	})
 }
 
