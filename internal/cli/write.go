@@ -16,6 +16,12 @@ func writeTo(path string, text []byte, s *streams) error {
 	if isStore(path) {
 		return fmt.Errorf("%s: a name ending in .tumblehome is for a build's own file; choose another ending", path)
 	}
+	if real, err := filepath.EvalSymlinks(path); err == nil {
+		path = real // a link stays one; what it points to is written
+	}
+	if at, err := os.Stat(path); err == nil && !at.Mode().IsRegular() {
+		return writeThrough(path, text)
+	}
 	unfinished, err := os.CreateTemp(filepath.Dir(path), ".tumblehome-")
 	if err != nil {
 		return plain(err)
@@ -27,4 +33,14 @@ func writeTo(path string, text []byte, s *streams) error {
 		return plain(err)
 	}
 	return plain(os.Rename(unfinished.Name(), path))
+}
+
+// writeThrough writes to what is no file, such as a pipe or the terminal, and stays what it is.
+func writeThrough(path string, text []byte) error {
+	out, err := os.OpenFile(path, os.O_WRONLY, 0)
+	if err != nil {
+		return plain(err)
+	}
+	_, err = out.Write(text)
+	return plain(firstError(err, out.Close()))
 }

@@ -34,7 +34,9 @@ func BackUp(ctx context.Context, path, folder string, keep int, o Options) (made
 	if err := os.MkdirAll(folder, 0o700); err != nil {
 		return made, nil, err
 	}
-	unfinished := unfinishedName(filepath.Join(folder, filepath.Base(path)))
+	inFolder := filepath.Join(folder, filepath.Base(path))
+	sweep(inFolder)
+	unfinished := unfinishedName(inFolder)
 	defer discard(unfinished)
 	if err := vacuumInto(ctx, s.read, unfinished); err != nil {
 		return made, nil, err

@@ -248,6 +248,30 @@ func TestRestoringIsRefused(t *testing.T) {
 	}
 }
 
+func TestWhatAKilledBackupLeftIsSweptAwayOnceNobodyCanBeAtIt(t *testing.T) {
+	t.Parallel()
+	s := newShed(t)
+	s.sealed("wherry.tumblehome", 3)
+	folder := filepath.Dir(s.backUp("wherry.tumblehome", 5).Path)
+	old, young := filepath.Join(folder, ".wherry.tumblehome.unfinished-OLD"), filepath.Join(folder, ".wherry.tumblehome.unfinished-YOUNG")
+	for name, age := range map[string]time.Duration{old: 2 * time.Hour, young: time.Minute} {
+		if err := os.WriteFile(name, nil, 0o600); err != nil {
+			t.Fatal(err)
+		}
+		when := time.Now().Add(-age)
+		if err := os.Chtimes(name, when, when); err != nil {
+			t.Fatal(err)
+		}
+	}
+	s.backUp("wherry.tumblehome", 5)
+	if _, err := os.Stat(old); !errors.Is(err, os.ErrNotExist) {
+		t.Errorf("the old one: %v", err)
+	}
+	if _, err := os.Stat(young); err != nil {
+		t.Errorf("somebody may still be at the young one: %v", err)
+	}
+}
+
 func TestRestoringTwiceKeepsBoth(t *testing.T) {
 	t.Parallel()
 	s := newShed(t)

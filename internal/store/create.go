@@ -6,6 +6,8 @@ import (
 	"database/sql"
 	"os"
 	"path/filepath"
+	"strings"
+	"time"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
@@ -65,7 +67,24 @@ func createFile(ctx context.Context, path string, o Options, fill func(context.C
 
 // unfinishedName is a name beside a path that nobody else has. What a power cut leaves under it may be deleted.
 func unfinishedName(path string) string {
-	return filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+".unfinished-"+rand.Text()[:8])
+	return filepath.Join(filepath.Dir(path), unfinishedBeginning(path)+rand.Text()[:8])
+}
+
+func unfinishedBeginning(path string) string { return "." + filepath.Base(path) + ".unfinished-" }
+
+// abandoned is how old an unfinished file is when nobody can be at it any more: a program was killed or lost its power.
+const abandoned = time.Hour
+
+// sweep takes away what abandoned attempts at a file have left.
+func sweep(path string) {
+	folder, beginning := filepath.Dir(path), unfinishedBeginning(path)
+	entries, _ := os.ReadDir(folder) // what cannot be listed cannot be swept
+	for _, e := range entries {
+		at, err := e.Info()
+		if err == nil && strings.HasPrefix(e.Name(), beginning) && time.Since(at.ModTime()) > abandoned {
+			discard(filepath.Join(folder, e.Name()))
+		}
+	}
 }
 
 // discard takes an unfinished file away, if it is still there.

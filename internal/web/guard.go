@@ -3,6 +3,7 @@ package web
 import (
 	"net"
 	"net/http"
+	"strconv"
 	"strings"
 )
 
@@ -48,9 +49,11 @@ func changes(method string) bool { return method != http.MethodGet && method != 
 
 // loopbackHost reports whether a Host header names this machine itself.
 func loopbackHost(host string) bool {
-	name, _, err := net.SplitHostPort(host)
+	name, port, err := net.SplitHostPort(host)
 	if err != nil {
 		name = host
+	} else if _, err := strconv.ParseUint(port, 10, 16); err != nil {
+		return false
 	}
 	if strings.EqualFold(name, "localhost") {
 		return true

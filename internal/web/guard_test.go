@@ -22,6 +22,7 @@ func TestOnlyPagesOfThisMachineGetIn(t *testing.T) {
 		{name: "the other loopback address is this machine", request: with(get("/weight"), func(r *http.Request) { r.Host = "[::1]:7070" }), status: 200},
 		{name: "another name is refused, even if it leads here", request: with(get("/weight"), func(r *http.Request) { r.Host = "evil.example:7070" }),
 			status: http.StatusMisdirectedRequest, lacks: []string{"Dipper", "What"}},
+		{name: "a port that is none is refused", request: with(get("/weight"), func(r *http.Request) { r.Host = "localhost:evil" }), status: http.StatusMisdirectedRequest},
 		{name: "an address of the house is refused", request: with(get("/weight"), func(r *http.Request) { r.Host = "192.168.1.5:7070" }), status: http.StatusMisdirectedRequest},
 		{name: "another name is refused for news too", request: with(get("/events"), func(r *http.Request) { r.Host = "evil.example" }), status: http.StatusMisdirectedRequest},
 		{name: "a form of this workspace is taken", request: edit(), status: http.StatusSeeOther, location: "/arrangement"},
