@@ -9,7 +9,7 @@ import (
 )
 
 // patience is how long a step waits. It is generous because CI shares two slow cores.
-const patience = 20 * time.Second
+const patience = time.Minute
 
 // A Page is one open tab.
 type Page struct {

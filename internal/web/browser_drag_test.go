@@ -32,6 +32,11 @@ func spot(t *testing.T, p *browser.Page, view, id string) browser.Point {
 // selected takes hold of a fitting by its line of the list, as with keys, and waits until a drag can be predicted.
 func selected(p *browser.Page, id string) {
 	browser.Eval[bool](p, fmt.Sprintf(`(document.querySelector('.fittings [data-fitting="%s"]').focus({preventScroll: true}), true)`, id))
+	predicts(p)
+}
+
+// predicts waits until a drag can be predicted.
+func predicts(p *browser.Page) {
 	p.WaitFor(`performance.getEntriesByType("resource").some(e => e.name.includes("drag-kit") && e.responseEnd > 0)`)
 }
 
@@ -51,7 +56,7 @@ func (w *workshop) rests(p *browser.Page) int {
 // saved waits for the next revision after n.
 func (w *workshop) saved(n int) {
 	w.t.Helper()
-	for range 500 {
+	for end := time.Now().Add(time.Minute); time.Now().Before(end); {
 		if head, _ := w.store.Head(); head.N > n {
 			return
 		}
@@ -155,21 +160,28 @@ func TestTheArrangementIsChangedByKeysAlone(t *testing.T) {
 	p.WaitFor(`document.activeElement.matches(".fittings [data-fitting=galley]")`)
 }
 
+// middle is the middle of the first element that the CSS selector finds.
+func middle(p *browser.Page, selector string) browser.Point {
+	at := browser.Eval[[]float64](p, fmt.Sprintf(`(() => { const r = document.querySelector(%q).getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2] })()`, selector))
+	return browser.Point{X: at[0], Y: at[1]}
+}
+
 func TestAFingerDragsOnAPhone(t *testing.T) {
 	w := open(t, dipper)
 	p := browser.Open(t, w.http.URL+"/arrangement?mode=drive", browser.Phone)
 	n := w.rests(p)
-	spot(t, p, "plan", "dry-locker") // brings it into sight
-	middle := browser.Eval[[]float64](p, `(() => { const r = document.querySelector("#plan-dry-locker").getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2] })()`)
-	from := browser.Point{X: middle[0], Y: middle[1]} // away from the handles that it has once chosen
-	for range 6 {                                     // a tap in one place selects what lies there, one after the other
+	spot(t, p, "plan", "dry-locker")      // brings it into sight
+	from := middle(p, "#plan-dry-locker") // away from the handles that it has once chosen
+	for range 6 {                         // a tap in one place selects what lies there, one after the other
 		p.TouchDrag(browser.Path{From: from, To: from})
 		if browser.Eval[bool](p, `document.querySelector("#plan-dry-locker.is-selected") != null`) {
 			break
 		}
 	}
 	p.WaitFor(`document.querySelector("#plan-dry-locker.is-selected")`)
+	predicts(p)
 	was := w.place("dry-locker")
+	from = middle(p, "#plan-dry-locker") // what is told of it may have moved the drawing
 	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X + math.Max(15, px(p, 150)), Y: from.Y}})
 	w.saved(n)
 	w.rests(p)
