@@ -1,0 +1,3 @@
+package cables
+
+type net struct{}
