@@ -6,7 +6,9 @@ type Inputs struct {
 	Circuits []Circuit // by id
 	Sources  []Source  // by id
 	Mains    Mains
-	Prices   map[string]Row // catalogue rows that the bill may name, by id
+	Rows     map[string]Row // catalogue rows that the bill may name, by id
+	Rules    string         // gb, eu or us
+	Counted  []string       // fittings that stand for cables, fuses and terminals in mass and money
 }
 
 // Bank is the batteries that belong together.

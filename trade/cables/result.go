@@ -20,7 +20,8 @@ type Result struct {
 type Supply struct {
 	Bank
 	Volts      float64 // at its posts, without load
-	Resistance float64 // Ω, between its posts and its poles
+	Resistance float64 // Ω, inside
+	Drive      float64 // V that drive a short when it is full
 	Fault      float64 // A into a short at its posts
 	Trunk      string  // number of the cable to the fuse board
 	AtBoard    float64 // A into a short at the fuse board
@@ -32,6 +33,9 @@ type Supply struct {
 type Collapsed struct {
 	Share float64 // of what is drawn, the most that is carried
 	Tips  string  // id of the circuit that tips it
+	Asked float64 // what that circuit asks for, in Unit
+	Alone float64 // the most it can have beside the others, in Unit
+	Unit  string  // W or A
 }
 
 // Role is what a cable is for.
@@ -66,12 +70,18 @@ type Cable struct {
 	Rating  Rating
 	Fuse    Protection  // at its From; of a charge cable at the source
 	FarFuse *Protection // at its To, where that end is a source too
+	Ends    string      // of a charge cable between two batteries: which ends are said to have the fuse, "both", "house" or "source"
 	Drop    Drop
 	Fault   [2]float64 // A into a short at its From, before the fuse, and at its To
 
 	Positive, Negative string  // colours
 	Cut                float64 // length of each of its two cores as cut from the reel
 	Terminals          []Terminal
+
+	way Way
+	own float64 // A of its own loads, without what hangs on its far end
+	sum float64 // A of all that hangs on a trunk
+	fed string  // id of the circuit that feeds it; "" is the board
 }
 
 // End is where a cable ends.
@@ -133,14 +143,15 @@ type Demand struct {
 
 // Rating is what a cable carries for good where it lies.
 type Rating struct {
-	Table   float64 // A alone at 30 °C, the lower of the two tables
-	From    string  // which of the tables that is
-	Ambient float64 // factor
-	Air     float64 // °C
-	Bundle  float64 // factor
-	Cores   int     // loaded cores side by side
-	Wrapped float64 // factor of insulation all round
-	Amps    float64 // what is left
+	Table      float64        // A alone at 30 °C, the lower of the two tables
+	From       finding.Source // which of the tables that is
+	Insulation float64        // what it stands, °C
+	Ambient    float64        // factor
+	Air        float64        // °C
+	Bundle     float64        // factor
+	Cores      int            // loaded cores side by side
+	Wrapped    float64        // factor of insulation all round
+	Amps       float64        // what is left
 }
 
 // Protection is the fuse at one end of a cable.
@@ -155,6 +166,8 @@ type Protection struct {
 	Least    float64 // smallest rating that carries the load
 	Most     float64 // greatest rating that the cable stands
 	Colour   string  // of a blade fuse
+	Backed   bool    // the main fuse breaks what this one cannot
+	End      string  // which end of the cable it is at: "from" or "to"
 	Where    string  // "at the fuse board", "within 200 mm of the battery's post"
 	About    string
 }
@@ -165,6 +178,7 @@ type Drop struct {
 	Shared float64 // in those of the cables that feed it, with everything on
 	Joints float64 // in fuses and joints on the way, all of them
 	Limit  float64 // share of Own + Shared that it may have
+	Wanted float64 // share that the builder wants; 0 is not said
 	Aim    float64 // share of Own that is aimed for where the program chooses
 	At     float64 // V at its far end with everything on
 	Alone  float64 // V lost from the battery's posts to its far end, joints too, with only this circuit on

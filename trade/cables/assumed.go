@@ -1,0 +1,27 @@
+package cables
+
+import "fmt"
+
+// assumed says what was taken for want of a word in the document.
+func (r *Result) assumed() []string {
+	if len(r.Cables) == 0 {
+		return nil
+	}
+	out := []string{
+		fmt.Sprintf("Losses are told at %.1f V and with copper at %.0f °C, everything on at once, with the largest resistance that the standard allows; sold cable is a little better.", houseVolts, warmCopper),
+		fmt.Sprintf("Cables stand %.0f °C and lie in air of %.0f °C, or of %.0f °C beside an engine or under the roof, unless you say otherwise.", usualInsulation, usualAir, hotAir),
+	}
+	for _, c := range r.Cables {
+		if c.Length.Known == Assumed && c.Role != Bond {
+			out = append(out, fmt.Sprintf("%s (%s): nobody has measured it yet; %.1f m are taken one way.", c.Number, c.Title, c.Length.MM/1000))
+		}
+	}
+	for _, s := range r.Supplies {
+		if s.FaultSaid == 0 && s.Trunk != "" {
+			out = append(out, fmt.Sprintf("Into a short the battery is taken to give about %.0f A, from its kind and size; its label or sheet knows better.", roundTo(s.Fault, 100)))
+		}
+	}
+	return out
+}
+
+func roundTo(v, step float64) float64 { return step * float64(int(v/step+0.5)) }

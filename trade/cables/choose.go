@@ -1,0 +1,110 @@
+package cables
+
+import (
+	"fmt"
+
+	"tumblehome/trade/finding"
+)
+
+const leastStrand = 1.0 // mm2 of a single cable of more than 200 mm
+
+var (
+	strandSource = finding.Source{Text: "ISO 10133: a cable run alone has at least 1 mm2; the US law asks for 1.3", Sure: finding.Read}
+	dropSource   = finding.Source{Text: "ISO 10133 as a public excerpt gives it: 3 % for feeders and what safety hangs on; 10 % for everything else and 5 % as a general value from memory", Sure: finding.Memory}
+)
+
+// choose settles the cross-section and the fuse of a cable: what is written counts, what is not is chosen.
+func (c *Cable) choose() {
+	f := c.way.Fuse
+	c.Fuse = Protection{Amps: f.Amps, Said: f.Said, None: f.None, About: f.About, End: "from", Least: leastFuse(c.Current)}
+	if !f.Said {
+		c.Fuse.Amps = c.Fuse.Least
+	}
+	c.Section = c.demands()
+	c.Rating = c.way.rating(c.Section.MM2)
+	c.Fuse.Most = greatestFuse(c.Rating.Amps)
+	if !f.Said {
+		c.Fuse.Amps = min(c.Fuse.Least, c.Fuse.Most)
+	}
+	c.Fuse.Colour = bladeColours[c.Fuse.Amps]
+}
+
+// demands asks each rule for the smallest standard cross-section that passes it.
+func (c *Cable) demands() Section {
+	s := Section{MM2: c.way.Section, Said: c.way.Section > 0}
+	ask := func(rule Rule, source finding.Source, words string, passes func(float64) bool) {
+		mm2, _ := nextStandard(passes)
+		s.Steps = append(s.Steps, Demand{Rule: rule, MM2: mm2, Words: words, Source: source})
+	}
+	ask(RuleCurrent, lawSource, fmt.Sprintf("it carries %.3g A where it lies", c.Current), func(a float64) bool { return c.way.rating(a).Amps >= c.Current })
+	if c.Fuse.Amps > 0 {
+		ask(RuleFuse, protectSource, fmt.Sprintf("it stands what a fuse of %.3g A lets pass for good", c.Fuse.Amps), func(a float64) bool { return c.way.rating(a).Amps >= c.Fuse.Amps })
+		through := letsThrough(c.way.Fuse.Kind, c.Fuse.Amps)
+		ask(RuleShort, shortSource, "it lives through a short until the fuse has gone", func(a float64) bool { return Withstands(a) >= through })
+	}
+	ask(RuleDrop, dropSource, fmt.Sprintf("it loses at most %.3g %% of %.3g V along %.2g m", 100*c.Drop.Aim, c.Volts, c.Length.MM/1000),
+		func(a float64) bool { return Loss(c.Length.MM, a, c.Current, warmCopper) <= c.Drop.Aim*c.Volts })
+	ask(RuleMechanical, strandSource, "thinner strands break when they are pulled and shaken", func(a float64) bool { return a >= leastStrand })
+	s.decide()
+	return s
+}
+
+// decide takes the most that any rule asks for. Where none of the standard ones is enough for a rule, the thickest is reckoned with.
+func (s *Section) decide() {
+	failed := false
+	for _, d := range s.Steps {
+		if d.MM2 == 0 && !failed {
+			s.Rule, failed = d.Rule, true
+		}
+		if d.MM2 > s.Need && !failed {
+			s.Need, s.Rule = d.MM2, d.Rule
+		}
+	}
+	if failed {
+		s.Need = 0
+	}
+	if s.Said {
+		return
+	}
+	s.MM2 = s.Need
+	if failed {
+		s.MM2 = standard[len(standard)-1]
+	}
+}
+
+// protectMain chooses for the trunk, whose fuse must let those behind it go first.
+func (c *Cable) protectMain(behind []Cable) {
+	c.choose()
+	c.Fuse.Where = "within 200 mm of the battery's post"
+	if c.Fuse.Said {
+		return
+	}
+	for _, b := range behind {
+		c.Fuse.Least = max(c.Fuse.Least, nextFuse(b.Fuse.Amps*bladeRatio))
+	}
+	if !c.Section.Said {
+		c.way.Fuse.Amps, c.Fuse.Amps = c.Fuse.Least, c.Fuse.Least
+		c.Section = c.demands()
+		c.way.Fuse.Amps = 0
+		c.Rating = c.way.rating(c.Section.MM2)
+		c.Fuse.Most = greatestFuse(c.Rating.Amps)
+	}
+	c.Fuse.Amps = min(c.Fuse.Least, c.Fuse.Most)
+	c.Fuse.Colour = bladeColours[c.Fuse.Amps]
+}
+
+// Ratio of ratings from one level to the next so that only the lower fuse goes, from memory.
+const (
+	bladeRatio  = 2.0
+	boltedRatio = 1.6
+)
+
+// nextFuse is the smallest rating that is sold and at least so large.
+func nextFuse(amps float64) float64 {
+	for _, r := range soldRatings {
+		if r >= amps {
+			return r
+		}
+	}
+	return soldRatings[len(soldRatings)-1]
+}

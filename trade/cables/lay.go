@@ -1,0 +1,161 @@
+package cables
+
+import "strings"
+
+const (
+	usualTrunk  = 500.0 // mm from the battery to its fuse board; common practice
+	usualRoute  = 3000.0
+	usualLoad   = 5.0  // A of a circuit of which nothing is known
+	converting  = 0.9  // of what an inverter takes that it gives; common practice
+	inverterLow = 11.0 // V at which an inverter still works: there it draws most
+)
+
+// trunk is the cable from the battery to its fuse board: that of the circuit that feeds nothing of its own, or one that nobody wrote.
+func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
+	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "battery to fuse board", Volts: houseVolts}
+	c.From, c.To = b.end(), b.board()
+	for _, f := range feeds {
+		if f.From == b.ID && len(f.Loads) == 0 && c.ID == "" {
+			c.ID, c.About, c.way, c.Current, c.Drop.Wanted = f.ID, f.About, f.Way, f.Current, f.Wanted
+		}
+	}
+	c.Length = c.way.Length
+	if c.Length.MM == 0 {
+		c.Length = Length{MM: usualTrunk, Known: Assumed}
+	}
+	for _, f := range feeds {
+		if f.ID != c.ID {
+			c.sum += f.amps()
+		}
+	}
+	if c.Current == 0 {
+		c.Current = c.sum
+	}
+	c.way.Fuse = b.mainFuse(c.way.Fuse)
+	c.Drop.Limit, c.Drop.Aim = criticalLimit, criticalAim
+	return c
+}
+
+// mainFuse is the bank's, with what the circuit to the fuse board says of it.
+func (b Bank) mainFuse(also Fuse) Fuse {
+	f := b.MainFuse
+	if !f.Said && also.Said {
+		return also
+	}
+	if f.Kind == Unsaid {
+		f.Kind = also.Kind
+	}
+	if f.Breaking == 0 {
+		f.Breaking = also.Breaking
+	}
+	if f.Away < 0 && also.Said {
+		f.Away = also.Away
+	}
+	return f
+}
+
+// feed is a circuit's cable with its cross-section and fuse.
+func (r *Result) feed(b Bank, f Circuit) Cable {
+	c := Cable{ID: f.ID, About: f.About, Bank: b.ID, Role: Feed, Title: f.Title, Loads: f.Loads, Length: f.Length, Volts: houseVolts, way: f.Way}
+	c.From, c.To = b.board(), toLoads(f.Loads)
+	c.own = f.amps()
+	c.Current = c.own
+	for _, other := range r.in.feeds(f.ID) {
+		c.Current += other.amps()
+	}
+	if f.From != b.ID && f.From != r.Cables[r.trunkOf(b.ID)].ID {
+		c.fed = f.From
+	}
+	if c.Length.MM == 0 {
+		c.Length = Length{MM: usualRoute, Known: Assumed}
+	}
+	c.Body, c.Drop.Wanted = f.Body, f.Wanted
+	c.Drop.Limit, c.Drop.Aim = limits(f.Loads)
+	if f.Wanted > 0 {
+		c.Drop.Limit, c.Drop.Aim = min(f.Wanted, c.Drop.Limit), min(f.Wanted, c.Drop.Aim)
+	}
+	c.choose()
+	return c
+}
+
+func (r *Result) trunkOf(bank string) int {
+	for i, c := range r.Cables {
+		if c.Bank == bank && c.Role == Trunk {
+			return i
+		}
+	}
+	return -1
+}
+
+// amps is what a circuit draws with all of it on: what is written, else what its loads draw.
+func (f Circuit) amps() float64 {
+	if f.Current > 0 {
+		return f.Current
+	}
+	sum := 0.0
+	for _, l := range f.Loads {
+		if l.Kind == Inverter {
+			sum += l.Watts / converting / inverterLow
+		} else {
+			sum += l.Watts / houseVolts
+		}
+	}
+	if sum == 0 && len(f.Loads) > 0 {
+		return usualLoad
+	}
+	return sum
+}
+
+// Losses that are borne: shares of the voltage, in cables.
+const (
+	criticalAim   = 0.03 // ISO 10133 for feeders and what safety hangs on
+	criticalLimit = 0.05 // a general value in print for 12 V
+	easyAim       = 0.05
+	easyLimit     = 0.10 // ISO 10133 for everything else
+	chargeLimit   = 0.03
+)
+
+// limits are what a circuit may lose at most, and what is aimed for where the program chooses.
+func limits(loads []Load) (limit, aim float64) {
+	for _, l := range loads {
+		switch l.Kind {
+		case Fridge, Pump, Heater, Inverter:
+			return criticalLimit, criticalAim
+		}
+	}
+	return easyLimit, easyAim
+}
+
+func (b Bank) end() End {
+	e := End{Words: "the battery", Symbol: SymbolBattery}
+	if len(b.Batteries) > 0 {
+		e.Fitting = b.Batteries[0].ID
+	}
+	return e
+}
+
+func (b Bank) board() End {
+	e := End{Words: "the fuse board", Symbol: SymbolBoard}
+	if b.FuseBoard != nil {
+		e.Fitting = b.FuseBoard.ID
+	}
+	return e
+}
+
+var symbols = map[Appliance]Symbol{Fridge: SymbolFridge, Pump: SymbolMotor, Fan: SymbolMotor, Heater: SymbolHeater, Light: SymbolLamp, Socket: SymbolSocket, Inverter: SymbolInverter}
+
+func toLoads(loads []Load) End {
+	if len(loads) == 0 {
+		return End{Words: "its load", Symbol: SymbolLoad}
+	}
+	e := End{Fitting: loads[0].ID, Symbol: symbols[loads[0].Kind]}
+	if e.Symbol == "" {
+		e.Symbol = SymbolLoad
+	}
+	var names []string
+	for _, l := range loads {
+		names = append(names, l.Name)
+	}
+	e.Words = strings.Join(names, " and ")
+	return e
+}

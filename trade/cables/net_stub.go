@@ -1,3 +1,0 @@
-package cables
-
-type net struct{}

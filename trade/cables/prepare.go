@@ -1,0 +1,155 @@
+package cables
+
+import (
+	"fmt"
+	"math"
+	"slices"
+)
+
+const (
+	slack   = 1.1   // of the route, for bends and mistakes; common practice
+	endLeft = 300.0 // mm left at each end; common practice
+)
+
+// prepare says what is cut, crimped, bought and tested.
+func (r *Result) prepare() {
+	for i := range r.Cables {
+		c := &r.Cables[i]
+		c.Cut = math.Ceil((c.Length.MM*slack+2*endLeft)/50) * 50
+		c.Terminals = c.crimps()
+	}
+	r.Bill = r.bill()
+	r.Tests = r.tests()
+	r.Assumed = r.assumed()
+}
+
+// cores are how many of its length are cut.
+func (c Cable) cores() int {
+	if c.Body || c.Role == Bond {
+		return 1
+	}
+	return 2
+}
+
+// crimps are what goes on its ends: lugs on studs for thick cable, insulated crimps by colour for thin.
+func (c Cable) crimps() []Terminal {
+	each := c.cores()
+	if c.Section.MM2 >= 10 {
+		words := fmt.Sprintf("ring lug %s for %.4g mm2, with heat-shrink", studFor(c.Section.MM2), c.Section.MM2)
+		return []Terminal{{Words: words, Count: 2 * each, At: "both ends", Row: "lug-crimp-set"}}
+	}
+	colour := crimpColour(c.Section.MM2)
+	return []Terminal{
+		{Words: colour + " ring or blade crimp", Count: each, At: "at the fuse board", Row: "terminal-crimp-set"},
+		{Words: colour + " crimp to suit the appliance", Count: each, At: "at the other end", Row: "terminal-crimp-set"},
+	}
+}
+
+// crimpColour is that of insulated crimps by the copper they are for.
+func crimpColour(area float64) string {
+	switch {
+	case area <= 1.5:
+		return "red"
+	case area <= 2.5:
+		return "blue"
+	}
+	return "yellow"
+}
+
+// studFor is the bolt that usually carries a lug; the part's own sheet wins.
+func studFor(area float64) string {
+	switch {
+	case area <= 10:
+		return "M6"
+	case area <= 50:
+		return "M8"
+	}
+	return "M10"
+}
+
+// bill gathers what to buy: cable by colour and cross-section, fuses by kind and rating, crimps by kind.
+func (r *Result) bill() []Item {
+	var out []Item
+	add := func(row, words, unit string, count float64, cable string) {
+		i := slices.IndexFunc(out, func(it Item) bool { return it.Words == words })
+		if i < 0 {
+			i, out = len(out), append(out, Item{Row: row, Words: words, Unit: unit, Once: len(r.in.Counted) > 0})
+		}
+		out[i].Count += count
+		if !slices.Contains(out[i].Cables, cable) {
+			out[i].Cables = append(out[i].Cables, cable)
+		}
+	}
+	for _, c := range r.Cables {
+		row := "cable-" + dashed(c.Section.MM2) + "mm2"
+		for _, colour := range []string{c.Positive, c.Negative} {
+			if colour != "" {
+				add(row, fmt.Sprintf("%s cable %.4g mm2", colour, c.Section.MM2), "m", c.Cut/1000, c.Number)
+			}
+		}
+	}
+	for _, c := range r.Cables {
+		for _, p := range c.fuses() {
+			add(fuseRow(p), "fuse "+p.Words(), "piece", 1, c.Number)
+		}
+		for _, t := range c.Terminals {
+			add(t.Row, t.Words, "piece", float64(t.Count), c.Number)
+		}
+	}
+	for i := range out {
+		r.priced(&out[i])
+	}
+	return out
+}
+
+// fuses are those of a cable that there are or should be.
+func (c Cable) fuses() []Protection {
+	var out []Protection
+	if c.Fuse.Amps > 0 {
+		out = append(out, c.Fuse)
+	}
+	if c.FarFuse != nil && c.FarFuse.Amps > 0 {
+		out = append(out, *c.FarFuse)
+	}
+	return out
+}
+
+// priced rounds up to what is sold and looks its price up; sets of crimps and blade fuses are priced by nobody here, since one set serves many.
+func (r *Result) priced(it *Item) {
+	if it.Unit == "m" {
+		it.Count = math.Ceil(it.Count - 1e-9)
+	}
+	row, known := r.in.Rows[it.Row]
+	if !known {
+		it.Row = ""
+		return
+	}
+	if it.Unit == "m" || row.Unit == "piece" && it.Row != "lug-crimp-set" && it.Row != "terminal-crimp-set" && it.Row != "fuse-blade-set" {
+		it.Price = it.Count * row.Price
+	}
+}
+
+func fuseRow(p Protection) string {
+	switch {
+	case p.Kind == Blade:
+		return "fuse-blade-set"
+	case p.Kind == SF30 && p.Amps == 60:
+		return "fuse-strip-sf30-60"
+	case p.Kind == SF51 && p.Amps == 150:
+		return "fuse-strip-sf51-150"
+	case p.Kind == ClassT && p.Amps == 200:
+		return "fuse-classt-200"
+	}
+	return ""
+}
+
+// dashed writes a cross-section as catalogue rows do: 1-5.
+func dashed(area float64) string {
+	text := []byte(fmt.Sprintf("%.4g", area))
+	for i, b := range text {
+		if b == '.' {
+			text[i] = '-'
+		}
+	}
+	return string(text)
+}

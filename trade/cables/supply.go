@@ -1,0 +1,113 @@
+package cables
+
+import "tumblehome/trade/finding"
+
+// Inner resistance of a battery of 100 Ah [Ω], and the voltage that drives a short when it is full [V]: from memory, with a spread of a third.
+var (
+	inner = map[Chemistry]float64{Flooded: 0.005, AGM: 0.0035, Gel: 0.0055, Lithium: 0.003}
+	full  = map[Chemistry]float64{Flooded: 12.8, AGM: 12.8, Gel: 12.8, Lithium: 13.6}
+)
+
+var innerSource = finding.Source{Text: "inner resistance by chemistry and size, from memory; the battery's own label or sheet wins", Sure: finding.Memory}
+
+const (
+	usualHours  = 100.0 // Ah of a battery of which nothing is known
+	starterOhms = 0.005 // Ω inside a starter battery; common practice
+)
+
+// supply is a bank with what it gives into a short.
+func (b Bank) supply() Supply {
+	s := Supply{Bank: b, Volts: houseVolts}
+	conductance, drive := 0.0, 0.0
+	for _, one := range b.Batteries {
+		conductance += 1 / one.ohms()
+		drive = max(drive, full[one.chemistry()])
+	}
+	if conductance == 0 {
+		one := Battery{}
+		conductance, drive = 1/one.ohms(), full[one.chemistry()]
+	}
+	s.Resistance, s.Drive = 1/conductance, drive
+	if b.FaultSaid > 0 {
+		s.Resistance = drive / b.FaultSaid
+	}
+	s.Fault = drive / s.Resistance
+	return s
+}
+
+func (b Battery) chemistry() Chemistry {
+	if b.Chemistry == Unknown {
+		return Flooded
+	}
+	return b.Chemistry
+}
+
+// ohms is the inner resistance: it falls as the battery gets larger.
+func (b Battery) ohms() float64 {
+	hours := b.AmpHours
+	if hours <= 0 {
+		hours = usualHours
+	}
+	return inner[b.chemistry()] * 100 / hours
+}
+
+// settle takes over what the solved voltages say.
+func (s *Supply) settle(n net, all []Cable) {
+	s.Collapsed = n.tipped
+	if n.tipped == nil {
+		s.Together = n.through("the trunk")
+	}
+	for i := range all {
+		c := &all[i]
+		c.losses(n, all)
+		start, end := n.toBoard(), n.toBoard()
+		if c.Role == Trunk {
+			start = n.inside
+		} else {
+			start, end = n.toStart(c.ID), n.toEnd(c.ID)
+		}
+		c.Fault = [2]float64{s.Drive / start, s.Drive / end}
+	}
+	s.AtBoard = s.Drive / n.toBoard()
+}
+
+// losses takes a cable's losses from the solved voltages.
+func (c *Cable) losses(n net, all []Cable) {
+	if n.tipped != nil {
+		return
+	}
+	if c.Role == Trunk {
+		i := n.through("the trunk")
+		c.Drop.Own, c.Drop.Joints = i*n.trunk, i*(n.mainFuse+n.isolator)
+		c.Drop.At, c.Drop.Alone = n.at(board), c.Drop.Own+c.Drop.Joints
+		return
+	}
+	c.Drop.Own = n.through(c.ID) * n.find(c.ID).cable
+	c.Drop.Shared = n.through("the trunk") * n.trunk
+	c.Drop.At = n.at(c.ID)
+	for from := c.fed; from != ""; from = n.find(from).from {
+		c.Drop.Shared += n.through(from) * n.find(from).cable
+	}
+	c.Drop.Joints = n.at(posts) - c.Drop.At - c.Drop.Cables()
+}
+
+// tried finds what each circuit loses with only itself on.
+func (r *Result) tried() {
+	for i := range r.Cables {
+		c := &r.Cables[i]
+		if n := r.nets[c.Bank]; c.Role == Feed && n.tipped == nil {
+			v, ok := n.alone(c.ID)
+			if ok {
+				c.Drop.Alone = n.volts - n.inside*r.aloneAmps(c, v) - v
+			}
+		}
+	}
+}
+
+// aloneAmps is what its load draws at a voltage.
+func (r *Result) aloneAmps(c *Cable, volts float64) float64 {
+	if motors(c.Loads) {
+		return volts * c.own / houseVolts
+	}
+	return houseVolts * c.own / volts
+}
