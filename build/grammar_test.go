@@ -145,6 +145,20 @@ var grammarTable = []struct{ rule, takes, refuses, want string }{
 	{"a circuit is fed by a bank of batteries", "power: {sources: {sun: {is: [lamp], to: house}}}", "power: {sources: {sun: {is: [lamp], to: hause}}}",
 		"power.sources.sun.to: `hause` is not in power.batteries; did you mean `house`?"},
 
+	{"a circuit may begin where another ends", "power: {circuits: {lights: {from: house}, reading: {from: lights}}}", "power: {circuits: {lights: {from: reading}, reading: {from: lights}}}",
+		"power.circuits.lights.from: `lights` feeds itself in the end; expected a circuit that begins at a battery\n" +
+			"power.circuits.reading.from: `reading` feeds itself in the end; expected a circuit that begins at a battery"},
+	{"a cable may be written to have no fuse", "power: {circuits: {lights: {from: house, fuse: none}}}", "power: {circuits: {lights: {from: house, fuse: nowhere}}}",
+		"power.circuits.lights.fuse: `nowhere` is not a current; expected a current such as `5` or `20 A`"},
+	{"a fuse is of a known kind", "power: {batteries: {house: {main-fuse: 100, fuse-kind: class-t}}}", "power: {batteries: {house: {fuse-kind: glass}}}",
+		"power.batteries.house.fuse-kind: `glass` is not known here; expected blade, maxi, sf30, sf51, block, class-t or breaker"},
+	{"a cable between two batteries says which ends have the fuse", "power: {sources: {engine: {is: [lamp], to: house, fused: both}}}", "power: {sources: {engine: {fused: ends}}}",
+		"power.sources.engine.fused: `ends` is not known here; expected both, house or source"},
+	{"insulation has a temperature", "power: {circuits: {lights: {from: house, insulation: 90 °C}}}", "power: {circuits: {lights: {from: house, insulation: 20}}}",
+		"power.circuits.lights.insulation: `20` is too little; expected 60 to 200"},
+	{"negative goes back by cable or body", "power: {circuits: {lights: {from: house, return: cable}}}", "power: {circuits: {lights: {from: house, return: frame}}}",
+		"power.circuits.lights.return: `frame` is not known here; expected cable or body"},
+
 	{"an axis rule is a length", "fittings: {galley: {at: {x: 1.2 m}}}", "fittings: {galley: {at: {x: middle}}}",
 		"fittings.galley.at.x: `middle` is no face here; expected a length, a face with or without a length, or a rule with from, to, mid or .. such as `right - 30`, `from galley.front` or `front..rear`"},
 	{"or a face of the frame", "fittings: {galley: {at: {y: right - 15}}}", "fittings: {galley: {at: {y: rihgt - 15}}}",

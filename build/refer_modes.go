@@ -1,8 +1,6 @@
 package build
 
 import (
-	"slices"
-
 	"tumblehome/catalogue/settings"
 	"tumblehome/quantity"
 )
@@ -74,22 +72,42 @@ func (r *reader) modes(doc *Document) {
 	}
 }
 
-// banks checks that sources and circuits are joined to a bank of batteries.
+// banks checks that sources are joined to a bank of batteries, and circuits to a bank or to another circuit.
 func (r *reader) banks(doc *Document) {
 	if doc.Power == nil {
 		return
 	}
-	names := SortedKeys(doc.Power.Batteries)
-	check := func(bank string, steps ...string) {
-		if bank != "" && !slices.Contains(names, bank) {
-			r.about(References, notIn("power.batteries", bank, r.root.Get("power").Get("batteries")), steps...)
+	power := r.root.Get("power")
+	for _, id := range SortedKeys(doc.Power.Sources) {
+		if _, known := doc.Power.Batteries[doc.Power.Sources[id].To]; !known && doc.Power.Sources[id].To != "" {
+			r.about(References, notIn("power.batteries", doc.Power.Sources[id].To, power.Get("batteries")), "power", "sources", id, "to")
 		}
 	}
-	for _, id := range SortedKeys(doc.Power.Sources) {
-		check(doc.Power.Sources[id].To, "power", "sources", id, "to")
-	}
 	for _, id := range SortedKeys(doc.Power.Circuits) {
-		check(doc.Power.Circuits[id].From, "power", "circuits", id, "from")
+		from := doc.Power.Circuits[id].From
+		_, bank := doc.Power.Batteries[from]
+		_, circuit := doc.Power.Circuits[from]
+		switch {
+		case from == "" || bank:
+		case !circuit:
+			r.about(References, notIn("power.batteries", from, power.Get("batteries")), "power", "circuits", id, "from")
+		case doc.Power.feedsItself(id):
+			r.about(References, &quantity.Fault{Wrong: "`" + id + "` feeds itself in the end", Expected: "a circuit that begins at a battery"}, "power", "circuits", id, "from")
+		}
+	}
+}
+
+// feedsItself says whether the way up from a circuit comes back to where it was.
+func (p *Power) feedsItself(id string) bool {
+	seen := map[string]bool{}
+	for at := id; ; at = p.Circuits[at].From {
+		if _, circuit := p.Circuits[at]; !circuit {
+			return false
+		}
+		if seen[at] {
+			return true
+		}
+		seen[at] = true
 	}
 }
 

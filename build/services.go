@@ -8,48 +8,72 @@ type Power struct {
 	Sources   map[string]Source  `doc:"sources" says:"where charge comes from"`
 	Circuits  map[string]Circuit `doc:"circuits" says:"cables and what they feed"`
 	Mains     *OrNone[Mains]     `doc:"mains" says:"mains inlet, none or undecided"`
+	CountedIn []string           `doc:"counted-in" ref:"fittings" says:"fittings that stand for cables, fuses and terminals in mass and money"`
 	Note      string             `doc:"note" says:"a remark"`
 }
 
 // Bank is one or several batteries joined.
 type Bank struct {
-	Is       []string          `doc:"is,need" ref:"fittings" says:"the batteries"`
-	MainFuse *quantity.Current `doc:"main-fuse" range:"1..2000" says:"fuse at the battery"`
-	Tested   *quantity.Charge  `doc:"tested" range:"0..5000" says:"what a test found it to hold"`
-	Note     string            `doc:"note" says:"a remark"`
+	Is       []string                  `doc:"is,need" ref:"fittings" says:"the batteries"`
+	MainFuse *OrNone[quantity.Current] `doc:"main-fuse" range:"1..2000" says:"fuse at the battery, or none"`
+	FuseKind string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how the main fuse is made"`
+	Breaking *quantity.Current         `doc:"breaking" range:"0..100000" says:"current the main fuse can break"`
+	FuseAway *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the main fuse is from the battery's post"`
+	Shorted  *quantity.Current         `doc:"shorted" range:"50..100000" says:"current it gives into a short, from its label"`
+	Bond     *quantity.Section         `doc:"bond" range:"0.5..150" says:"copper of the cable from negative to the body"`
+	Tested   *quantity.Charge          `doc:"tested" range:"0..5000" says:"what a test found it to hold"`
+	Note     string                    `doc:"note" says:"a remark"`
 }
 
 // Source is where charge comes from.
 type Source struct {
-	Is    []string          `doc:"is" ref:"fittings" says:"panels or chargers"`
-	By    string            `doc:"by" ref:"fittings" says:"what controls it"`
-	To    string            `doc:"to" says:"the battery bank it charges"`
-	Most  *quantity.Current `doc:"most" range:"0..1000" says:"greatest current"`
-	Route *quantity.Length  `doc:"route" range:"0..50000" says:"length of cable one way, if measured"`
-	Cable *quantity.Section `doc:"cable" says:"copper of one conductor"`
-	Fuse  *quantity.Current `doc:"fuse" range:"0..2000" says:"fuse"`
-	Note  string            `doc:"note" says:"a remark"`
+	Is         []string                  `doc:"is" ref:"fittings" says:"panels or chargers"`
+	By         string                    `doc:"by" ref:"fittings" says:"what controls it"`
+	To         string                    `doc:"to" says:"the battery bank it charges"`
+	Along      []string                  `doc:"along" ref:"runs" says:"ways its cable takes"`
+	Most       *quantity.Current         `doc:"most" range:"0..1000" says:"greatest current in its cable"`
+	Route      *quantity.Length          `doc:"route" range:"0..50000" says:"length of cable one way, if measured"`
+	Cable      *quantity.Section         `doc:"cable" range:"0.1..150" says:"copper of one conductor"`
+	Insulation *quantity.Temperature     `doc:"insulation" range:"60..200" says:"what the cable's insulation stands"`
+	Wrapped    *quantity.YesNo           `doc:"wrapped" says:"its cable lies in thermal insulation for more than half a metre"`
+	Hot        *quantity.YesNo           `doc:"hot" says:"its cable lies beside an engine or an exhaust, or under a dark roof"`
+	Fuse       *OrNone[quantity.Current] `doc:"fuse" range:"0.1..2000" says:"fuse, or none"`
+	FuseKind   string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how the fuse is made"`
+	Breaking   *quantity.Current         `doc:"breaking" range:"0..100000" says:"current the fuse can break"`
+	FuseAway   *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the fuse is from the battery it protects the cable from"`
+	Fused      string                    `doc:"fused" one:"both house source" says:"which ends of a cable between two batteries have the fuse"`
+	Colour     string                    `doc:"colour" one:"red brown black blue green yellow white grey orange pink violet" says:"colour of its positive"`
+	Note       string                    `doc:"note" says:"a remark"`
 }
 
-// Circuit is a cable and what it feeds.
+// Circuit is a cable and what it feeds. One that feeds nothing leads from the battery to the fuse board.
 type Circuit struct {
-	From       string            `doc:"from,need" says:"the battery bank"`
-	Loads      []string          `doc:"loads" ref:"fittings" says:"what it feeds"`
-	Along      []string          `doc:"along" ref:"runs" says:"ways it takes"`
-	Current    *quantity.Current `doc:"current" range:"0..2000" says:"current when all is on"`
-	Route      *quantity.Length  `doc:"route" range:"0..50000" says:"length of cable one way, if measured"`
-	Cable      *quantity.Section `doc:"cable" says:"copper of one conductor"`
-	Fuse       *quantity.Current `doc:"fuse" range:"0..2000" says:"fuse"`
-	Breaking   *quantity.Current `doc:"breaking" range:"0..100000" says:"current the fuse can break"`
-	DropWanted *quantity.Share   `doc:"drop-wanted" range:"0..1" says:"greatest loss of voltage wanted"`
-	Note       string            `doc:"note" says:"a remark"`
+	From       string                    `doc:"from,need" says:"the battery bank, or the circuit at whose far end it begins"`
+	Loads      []string                  `doc:"loads" ref:"fittings" says:"what it feeds; none: the fuse board"`
+	Along      []string                  `doc:"along" ref:"runs" says:"ways it takes"`
+	Current    *quantity.Current         `doc:"current" range:"0..2000" says:"current when all is on"`
+	Route      *quantity.Length          `doc:"route" range:"0..50000" says:"length of cable one way, if measured"`
+	Cable      *quantity.Section         `doc:"cable" range:"0.1..150" says:"copper of one conductor"`
+	Insulation *quantity.Temperature     `doc:"insulation" range:"60..200" says:"what the cable's insulation stands"`
+	Bundled    int                       `doc:"bundled" range:"1..100" says:"loaded cores side by side, its own two among them"`
+	Wrapped    *quantity.YesNo           `doc:"wrapped" says:"it lies in thermal insulation for more than half a metre"`
+	Hot        *quantity.YesNo           `doc:"hot" says:"it lies beside an engine or an exhaust, or under a dark roof"`
+	Return     string                    `doc:"return" one:"cable body" says:"what leads back: a cable, or the body of the van"`
+	Fuse       *OrNone[quantity.Current] `doc:"fuse" range:"0.1..2000" says:"fuse, or none"`
+	FuseKind   string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how the fuse is made"`
+	Breaking   *quantity.Current         `doc:"breaking" range:"0..100000" says:"current the fuse can break"`
+	FuseAway   *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the fuse is from what feeds it"`
+	DropWanted *quantity.Share           `doc:"drop-wanted" range:"0..1" says:"greatest loss of voltage wanted"`
+	Colour     string                    `doc:"colour" one:"red brown black blue green yellow white grey orange pink violet" says:"colour of its positive"`
+	Note       string                    `doc:"note" says:"a remark"`
 }
 
 // Mains is a mains inlet: licensed work.
 type Mains struct {
-	Inlet string `doc:"inlet" ref:"fittings" says:"the inlet"`
-	By    string `doc:"by" says:"who installs it"`
-	Note  string `doc:"note" says:"a remark"`
+	Inlet string   `doc:"inlet" ref:"fittings" says:"the inlet"`
+	By    string   `doc:"by" says:"who installs it"`
+	Along []string `doc:"along" ref:"runs" says:"ways its cables take"`
+	Note  string   `doc:"note" says:"a remark"`
 }
 
 // Water says which fittings hold and draw water.
