@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"tumblehome/trade/cables"
 	"tumblehome/trade/climate"
 	"tumblehome/trade/cost"
 	"tumblehome/trade/finding"
@@ -17,7 +18,7 @@ import (
 )
 
 // explanations are those of all trades, by code.
-var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, warmth.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
+var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, warmth.Explanations, cables.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
 
 func sortedExplanations(trades ...[]finding.Explanation) []finding.Explanation {
 	all := slices.Concat(trades...)

@@ -8,6 +8,7 @@ import (
 	"tumblehome/catalogue"
 	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
+	"tumblehome/trade/cables"
 	"tumblehome/trade/climate"
 	"tumblehome/trade/cost"
 	"tumblehome/trade/fit"
@@ -32,6 +33,7 @@ type Results struct {
 	Weight  weight.Result
 	Fit     fit.Result
 	Warmth  warmth.Result
+	Cables  cables.Result
 	Stock   stock.Result
 	Cost    cost.Result
 }
@@ -89,6 +91,7 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	r.Climate, _ = m.workClimate(doc, r.Trips)
 	r.Weight, _ = m.workWeight(w)
 	r.Fit, _ = m.workFit(w)
+	r.Cables, _ = m.workCables(w)
 	r.Stock, _ = m.workStock(w)
 	r.Cost, _ = m.workCost(w, r.Stock)
 	warm, older := m.workWarmth(w, r.Trips, r.Climate, before)
@@ -100,6 +103,7 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	r.take(r.Climate)
 	r.take(r.Weight)
 	r.take(found{r.Fit.Figures, r.Fit.Findings, &r.Fit})
+	r.take(r.Cables)
 	r.take(r.Stock)
 	r.take(r.Cost)
 	if older {

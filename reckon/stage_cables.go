@@ -1,0 +1,139 @@
+package reckon
+
+import (
+	"cmp"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/quantity"
+	"tumblehome/trade/cables"
+)
+
+// workCables says of every cable whether it is safe.
+func (m *Machine) workCables(w *stages) (cables.Result, Digest) {
+	return work(m, "cables", 1, cables.Work, w.cableInputs())
+}
+
+func (w *stages) cableInputs() cables.Inputs {
+	in := cables.Inputs{Rules: w.doc.Build.Rules}
+	p := w.doc.Power
+	if p == nil {
+		return in
+	}
+	in.Counted, in.Rows = p.CountedIn, w.cableRows()
+	shared := loadedCores(p)
+	for _, id := range build.SortedKeys(p.Batteries) {
+		in.Banks = append(in.Banks, w.bank(id, p.Batteries[id]))
+	}
+	for _, id := range build.SortedKeys(p.Circuits) {
+		in.Circuits = append(in.Circuits, w.circuit(id, p.Circuits[id], shared))
+	}
+	for _, id := range build.SortedKeys(p.Sources) {
+		in.Sources = append(in.Sources, w.source(id, p.Sources[id], shared))
+	}
+	in.Mains = w.mainsBlock(p.Mains)
+	return in
+}
+
+// bank is a bank of batteries with what the van has between them and the circuits: there the only thing of its kind counts.
+func (w *stages) bank(id string, b build.Bank) cables.Bank {
+	about := "/power/batteries/" + id
+	out := cables.Bank{ID: id, About: about, Bond: valueOf(b.Bond).Float(), FaultSaid: valueOf(b.Shorted).Float(),
+		MainFuse: fuseOf(b.MainFuse, b.FuseKind, b.Breaking, b.FuseAway, about, "main-fuse"),
+		Isolator: w.only("isolator-"), Shunt: w.only("shunt-"), Busbar: w.only("busbar-"), FuseBoard: w.only("fusebox-")}
+	for _, one := range b.Is {
+		t := w.things[one]
+		battery := cables.Battery{ID: one, Name: named(one, t.Called), Row: t.Buy, About: "/fittings/" + one, Chemistry: chemistry(t)}
+		if t.row != nil {
+			battery.AmpHours = valueOf(t.row.AmpHours).Float()
+		}
+		out.Batteries = append(out.Batteries, battery)
+	}
+	return out
+}
+
+func chemistry(t thing) cables.Chemistry {
+	text := t.text()
+	for _, c := range []struct {
+		word string
+		is   cables.Chemistry
+	}{{"lfp", cables.Lithium}, {"lithium", cables.Lithium}, {"agm", cables.AGM}, {"gel", cables.Gel}, {"flooded", cables.Flooded}, {"lead", cables.Flooded}} {
+		if strings.Contains(text, c.word) {
+			return c.is
+		}
+	}
+	return cables.Unknown
+}
+
+// text is all that says what a thing is, but its id, which is the builder's to choose.
+func (t thing) text() string {
+	text := t.Buy + " " + t.Called
+	if t.row != nil {
+		text += " " + t.row.Name
+	}
+	return strings.ToLower(text)
+}
+
+// only is the one fitting that is bought as a row of this kind; nil when there is none, or more than one.
+func (w *stages) only(row string) *cables.Part {
+	var found *cables.Part
+	for _, id := range build.SortedKeys(w.things) {
+		t := w.things[id]
+		if !strings.HasPrefix(t.Buy, row) {
+			continue
+		}
+		if found != nil {
+			return nil
+		}
+		found = w.part(id)
+	}
+	return found
+}
+
+func (w *stages) part(id string) *cables.Part {
+	t := w.things[id]
+	p := &cables.Part{ID: id, Name: named(id, t.Called), About: "/fittings/" + id, Row: t.Buy}
+	if t.row != nil {
+		p.Amps = valueOf(t.row.Amps).Float()
+	}
+	return p
+}
+
+// named is what a thing is called, or else its id as words.
+func named(id, called string) string {
+	return cmp.Or(called, strings.ReplaceAll(id, "-", " "))
+}
+
+func fuseOf(f *build.OrNone[quantity.Current], kind string, breaking *quantity.Current, away *quantity.Length, owner, key string) cables.Fuse {
+	out := cables.Fuse{Kind: cables.Kind(kind), Breaking: valueOf(breaking).Float(), Away: -1, About: owner}
+	if away != nil {
+		out.Away = away.Float()
+	}
+	if f == nil || f.Undecided {
+		return out
+	}
+	out.Said, out.None, out.Amps, out.About = true, f.None, f.Value.Float(), owner+"/"+key
+	return out
+}
+
+// mainsBlock is what is planned at mains voltage, for its place and its cost.
+func (w *stages) mainsBlock(m *build.OrNone[build.Mains]) cables.Mains {
+	out := cables.Mains{About: "/power/mains"}
+	switch {
+	case m == nil:
+		out.About = ""
+		return out
+	case m.None:
+		out.State = "none"
+	case m.Undecided:
+		out.State = "undecided"
+	default:
+		out.State, out.By, out.Runs = "planned", m.Value.By, m.Value.Along
+	}
+	for _, id := range build.SortedKeys(w.things) {
+		if t := w.things[id]; strings.HasPrefix(t.Buy, "mains-") && (out.State == "planned" || out.State == "undecided") {
+			out.Parts = append(out.Parts, *w.part(id))
+		}
+	}
+	return out
+}

@@ -1,0 +1,184 @@
+package reckon
+
+import (
+	"math"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/quantity"
+	"tumblehome/trade/cables"
+)
+
+// cores are the loaded cores in each way.
+type cores map[string]int
+
+// loadedCores counts two for each cable that takes a way.
+func loadedCores(p *build.Power) cores {
+	out := cores{}
+	for _, c := range p.Circuits {
+		for _, run := range c.Along {
+			out[run] += 2
+		}
+	}
+	for _, s := range p.Sources {
+		for _, run := range s.Along {
+			out[run] += 2
+		}
+	}
+	return out
+}
+
+func (c cores) most(along []string) int {
+	most := 0
+	for _, run := range along {
+		most = max(most, c[run])
+	}
+	return most
+}
+
+func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circuit {
+	about := "/power/circuits/" + id
+	out := cables.Circuit{From: c.From, Current: valueOf(c.Current).Float(), Wanted: valueOf(c.DropWanted).Float()}
+	out.Way = cables.Way{ID: id, About: about, Title: named(id, ""), Section: valueOf(c.Cable).Float(), Insulation: valueOf(c.Insulation).Float(), Runs: c.Along,
+		Bundled: c.Bundled, Surrounded: bool(valueOf(c.Wrapped)), Hot: bool(valueOf(c.Hot)), Body: c.Return == "body", Colour: c.Colour,
+		Fuse: fuseOf(c.Fuse, c.FuseKind, c.Breaking, c.FuseAway, about, "fuse")}
+	if out.Bundled == 0 {
+		out.Bundled = shared.most(c.Along)
+	}
+	for _, l := range c.Loads {
+		out.Loads = append(out.Loads, w.load(l))
+	}
+	out.Length = w.length(c.Route, about, w.near(c.From), c.Loads)
+	return out
+}
+
+// near is the fitting at which a circuit of a bank begins: the fuse board, else the battery. One that begins at another circuit begins at its load.
+func (w *stages) near(from string) string {
+	if board := w.only("fusebox-"); board != nil {
+		if _, bank := w.doc.Power.Batteries[from]; bank {
+			return board.ID
+		}
+	}
+	if b, ok := w.doc.Power.Batteries[from]; ok && len(b.Is) > 0 {
+		return b.Is[0]
+	}
+	if c := w.doc.Power.Circuits[from]; len(c.Loads) > 0 {
+		return c.Loads[0]
+	}
+	return ""
+}
+
+// length is what is written, else that along x, y and z to the furthest of the loads with a fifth for the way round things, else unknown.
+func (w *stages) length(route *quantity.Length, about, from string, to []string) cables.Length {
+	if route != nil {
+		return cables.Length{MM: route.Float(), Known: cables.Measured, About: about + "/route"}
+	}
+	start := w.places.Find(from)
+	if start == nil || !start.Placed() {
+		return cables.Length{}
+	}
+	most := 0.0
+	for _, id := range to {
+		end := w.places.Find(id)
+		if end == nil || !end.Placed() {
+			continue
+		}
+		sum := 0.0
+		for axis := range 3 {
+			sum += math.Abs(end.Middle[axis] - start.Middle[axis])
+		}
+		most = math.Max(most, sum)
+	}
+	if most == 0 {
+		return cables.Length{}
+	}
+	return cables.Length{MM: roundAbout * most, Known: cables.Straight}
+}
+
+const roundAbout = 1.2 // of the way along x, y and z; common practice
+
+func (w *stages) load(id string) cables.Load {
+	t := w.things[id]
+	l := cables.Load{ID: id, Name: named(id, t.Called), About: "/fittings/" + id, Row: t.Buy, Kind: appliance(t)}
+	if t.row != nil {
+		l.Watts = valueOf(t.row.Watts).Float()
+	}
+	return l
+}
+
+// appliances are told by words of the row or of what a thing is called, the first that fits.
+var appliances = []struct {
+	words []string
+	is    cables.Appliance
+}{
+	{[]string{"fridge", "coolbox", "freezer"}, cables.Fridge}, {[]string{"inverter"}, cables.Inverter}, {[]string{"pump"}, cables.Pump},
+	{[]string{"heater"}, cables.Heater}, {[]string{"fan"}, cables.Fan}, {[]string{"socket", "usb"}, cables.Socket},
+	{[]string{"strip", "lamp", "light", "spot"}, cables.Light},
+}
+
+func appliance(t thing) cables.Appliance {
+	text := t.text()
+	for _, a := range appliances {
+		for _, word := range a.words {
+			if strings.Contains(text, word) {
+				return a.is
+			}
+		}
+	}
+	return cables.Other
+}
+
+func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
+	about := "/power/sources/" + id
+	out := cables.Source{By: s.By, To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cables.Engine}
+	for _, one := range s.Is {
+		out.Is = append(out.Is, w.load(one))
+		out.Kind = w.sourceKind(one)
+		if t := w.things[one]; t.row != nil {
+			out.Volts = valueOf(t.row.Volts).Float()
+		}
+	}
+	out.Way = cables.Way{ID: id, About: about, Title: chargeTitles[out.Kind], Section: valueOf(s.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Runs: s.Along,
+		Bundled: shared.most(s.Along), Surrounded: bool(valueOf(s.Wrapped)), Hot: bool(valueOf(s.Hot)), Colour: s.Colour,
+		Fuse: fuseOf(s.Fuse, s.FuseKind, s.Breaking, s.FuseAway, about, "fuse")}
+	out.Length = w.length(s.Route, about, w.near(s.To), s.Is)
+	return out
+}
+
+var chargeTitles = map[cables.SourceKind]string{cables.Engine: "charge from the engine", cables.Split: "charge from the engine", cables.Sun: "solar panels", cables.Shore: "mains charger"}
+
+// sourceKind is what sort of source a fitting is; what is not known is taken for a charger from the engine.
+func (w *stages) sourceKind(id string) cables.SourceKind {
+	text := w.things[id].text()
+	switch {
+	case strings.Contains(text, "solar"), strings.Contains(text, "panel"):
+		return cables.Sun
+	case strings.Contains(text, "relay"):
+		return cables.Split
+	case strings.Contains(text, "mains"):
+		return cables.Shore
+	}
+	return cables.Engine
+}
+
+// billed are the catalogue rows that the bill may name besides cable.
+var billed = []string{"fuse-blade-set", "fuse-strip-sf30-60", "fuse-strip-sf51-150", "fuse-classt-200", "lug-crimp-set", "terminal-crimp-set",
+	"cable-0-75mm2", "cable-1mm2", "cable-1-5mm2", "cable-2-5mm2", "cable-4mm2", "cable-6mm2", "cable-10mm2", "cable-16mm2", "cable-25mm2", "cable-35mm2", "cable-50mm2", "cable-70mm2"}
+
+func (w *stages) cableRows() map[string]cables.Row {
+	out := map[string]cables.Row{}
+	for _, id := range billed {
+		if row, ok := w.rows.Row(id); ok {
+			out[id] = cables.Row{Name: row.Name, Unit: row.Each, Price: w.billPrice(id)}
+		}
+	}
+	return out
+}
+
+// billPrice is the mean price of one of a row; 0 where nobody knows, or where it is in another currency.
+func (w *stages) billPrice(row string) float64 {
+	if p := w.price(row); p != nil && p.Price.Likely.Currency == "" {
+		return p.Price.Mean().Float()
+	}
+	return 0
+}

@@ -1,0 +1,28 @@
+package cables
+
+import "tumblehome/trade/finding"
+
+// Explanations says what each code of this package means.
+var Explanations = []finding.Explanation{
+	{Code: "power.fuse.main", Meaning: "A battery has no main fuse, or none is planned yet.", Why: "A battery gives thousands of amperes into a short: enough to weld a spanner and to burn the van.",
+		Clear: "A fuse within a hand's breadth of the positive post, no larger than its cable stands."},
+	{Code: "power.fuse.none", Meaning: "A cable leaves what feeds it without a fuse.", Why: "A fuse protects the cable. Without one a short makes the cable glow.", Clear: "A fuse where the cable begins, no larger than the cable stands."},
+	{Code: "power.fuse.ends", Meaning: "A cable joins two batteries and has a fuse at one end only, or nobody has said at which.", Why: "A short is fed from both ends; a fuse at one end leaves the other feeding it.", Clear: "A fuse at each end."},
+	{Code: "power.fuse.great", Meaning: "A fuse is rated for more than its cable stands where it lies.", Why: "The cable is then the fuse.", Clear: "A smaller fuse, or a thicker cable."},
+	{Code: "power.fuse.absurd", Meaning: "A fuse is rated for many times what its circuit draws.", Why: "The cable may stand it, but the thin leads of what hangs on it do not.", Clear: "A fuse that fits what is fed."},
+	{Code: "power.fuse.small", Meaning: "A fuse does not carry what its circuit draws, or only just.", Why: "It goes when everything is on, or after a few hundred warm hours.", Clear: "The next larger fuse, if the cable stands it."},
+	{Code: "power.fuse.far", Meaning: "A length of cable lies between what feeds it and its fuse.", Why: "That length is protected by nothing.", Clear: "Move the fuse to where the cable begins."},
+	{Code: "power.fuse.breaking", Meaning: "A fuse cannot break the current that a short would draw at its place.", Why: "It bursts, and an arc goes on burning in it.", Clear: "A fuse of a kind that breaks more: a block on the post, or class T for lithium."},
+	{Code: "power.fuse.kind", Meaning: "Nobody has said how the main fuse is made.", Why: "Fuses of one rating break very different currents.", Clear: "Choose one that breaks what the battery gives, and write its kind."},
+	{Code: "power.fuse.slow", Meaning: "A short at the far end of a cable is too weak to open its fuse at once.", Why: "The cable heats for seconds or minutes.", Clear: "A thicker cable, a shorter way or a smaller fuse."},
+	{Code: "power.fuse.selective", Meaning: "A fuse sits behind another that is hardly larger.", Why: "A short takes both, and more goes dark than need be.", Clear: "At least twice the rating from one level to the next."},
+	{Code: "power.part.weak", Meaning: "An isolator, busbar or shunt is made for less than the main fuse lets pass.", Why: "It gets hot before the fuse goes.", Clear: "A stronger part, or a smaller main fuse."},
+	{Code: "power.cable.thin", Meaning: "More current flows in a cable than it carries for good where it lies.", Why: "Its insulation softens, ages and at last burns.", Clear: "A thicker cable, fewer cables side by side, or a cooler place."},
+	{Code: "power.cable.strand", Meaning: "A cable by itself is thinner than 1 mm2.", Why: "It breaks where it is bent and shaken, sooner or later.", Clear: "1 mm2 or more, or several in one sheath."},
+	{Code: "power.cable.body", Meaning: "A circuit of the living space uses the body of the van as its negative.", Why: "Seams and paint carry badly, heat up and rust.", Clear: "A negative cable as thick as the positive."},
+	{Code: "power.cable.bond", Meaning: "The bond from negative to the body is thinner than what it may have to carry.", Why: "It must carry a short until the fuse has gone.", Clear: "As thick as the battery's own cable."},
+	{Code: "power.cable.mains", Meaning: "Mains and 12 V lie in one way.", Why: "Where insulation wears through, mains voltage reaches everything at 12 V.", Clear: "Two ways, or a divided duct; ask the electrician."},
+	{Code: "power.cable.unchosen", Meaning: "A circuit has no cable written yet.", Why: "It cannot be bought, cut or tested.", Clear: "Take what is proposed, or write your own and have it checked."},
+	{Code: "power.drop", Meaning: "More voltage stays in the cables than an appliance bears, charging wants, or you want.", Why: "Fridges cut out, pumps tire, lights dim, batteries stay half charged.", Clear: "A thicker cable or a shorter way."},
+	{Code: "power.collapse", Meaning: "The battery and its cables cannot carry everything at once.", Why: "What converts draws more as its voltage falls, until all goes out.", Clear: "Thicker and shorter cables, a larger battery, or less at once."},
+}

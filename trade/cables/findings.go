@@ -1,0 +1,134 @@
+package cables
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"tumblehome/trade/finding"
+)
+
+// Findings are what the builder should know.
+func (r Result) Findings() []finding.Finding { return slices.Clone(r.found) }
+
+// judge asks every question of every cable.
+func (r *Result) judge() []finding.Finding {
+	var out []finding.Finding
+	for i := range r.Cables {
+		c := &r.Cables[i]
+		if c.Role == Bond {
+			out = r.thinBond(out, c)
+			continue
+		}
+		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.strand, r.body, r.together, r.unchosen} {
+			if f, ok := ask(c); ok {
+				out = append(out, f)
+			}
+		}
+		for _, p := range c.fuses() {
+			for _, ask := range []func(*Cable, Protection) (finding.Finding, bool){r.breaks, r.slow} {
+				if f, ok := ask(c, p); ok && !slices.ContainsFunc(out, func(g finding.Finding) bool { return g.Key() == f.Key() }) {
+					out = append(out, f)
+				}
+			}
+		}
+		if f, ok := r.selective(c); ok {
+			out = append(out, f)
+		}
+	}
+	for _, s := range r.Supplies {
+		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart} {
+			if f, ok := ask(s); ok {
+				out = append(out, f)
+			}
+		}
+	}
+	return out
+}
+
+// propose writes one key of what a pointer leads to.
+func propose(words, about, key string, value any) finding.Proposal {
+	patch := map[string]any{key: value}
+	steps := strings.Split(strings.TrimPrefix(about, "/"), "/")
+	for i := len(steps) - 1; i >= 0; i-- {
+		patch = map[string]any{steps[i]: patch}
+	}
+	text, err := json.Marshal(patch)
+	if err != nil {
+		panic(err) // a mistake of the program: texts and numbers always can be written
+	}
+	return finding.Proposal{Words: words, Patch: text}
+}
+
+// sectioned proposes another cross-section for a cable that stands in the document.
+func (c *Cable) sectioned(mm2 float64) []finding.Proposal {
+	if mm2 <= 0 || c.ID == "" || mm2 == c.Section.MM2 {
+		return nil
+	}
+	return []finding.Proposal{propose(fmt.Sprintf("make the cable %.4g mm2", mm2), c.About, "cable", fmt.Sprintf("%.4g mm2", mm2))}
+}
+
+// rated proposes another rating for its fuse. The key of a trunk's fuse may be the bank's.
+func (c *Cable) rated(amps float64) []finding.Proposal {
+	if amps <= 0 || amps == c.Fuse.Amps && c.Fuse.Said {
+		return nil
+	}
+	about, key := c.fuseKey()
+	if key == "" {
+		return nil
+	}
+	return []finding.Proposal{propose(fmt.Sprintf("take a fuse of %.4g A", amps), about, key, amps)}
+}
+
+// fuseKey is where its fuse is written, or would be.
+func (c *Cable) fuseKey() (about, key string) {
+	f := c.way.Fuse
+	if !f.Said {
+		if strings.HasPrefix(f.About, "/power/batteries/") {
+			return f.About, "main-fuse"
+		}
+		return f.About, "fuse"
+	}
+	i := strings.LastIndexByte(f.About, '/')
+	return f.About[:i], f.About[i+1:]
+}
+
+// sectionAbout points at its cross-section where that is written, else at the cable.
+func (c *Cable) sectionAbout() string {
+	if c.Section.Said {
+		return c.About + "/cable"
+	}
+	return c.About
+}
+
+// name is the cable at the beginning of a sentence.
+func (c *Cable) name() string { return fmt.Sprintf("%s (%s)", c.Number, c.Title) }
+
+func measure(v float64, unit string) *finding.Measure { return &finding.Measure{Value: v, Unit: unit} }
+
+// whole rounds a current as it is told: large ones to the next 100 A.
+func whole(amps float64) float64 {
+	if amps >= 1000 {
+		return math.Round(amps/100) * 100
+	}
+	return math.Round(amps)
+}
+
+const fireCaution = "A cable that glows sets fire to what it lies in. Disconnect the battery before you change anything: rings and watches off, negative first off and last on."
+
+func capital(text string) string {
+	if text == "" {
+		return text
+	}
+	return strings.ToUpper(text[:1]) + text[1:]
+}
+
+// both proposes the cross-section and the fuse that were chosen.
+func (c *Cable) both() finding.Proposal {
+	p := propose("", c.About, "cable", fmt.Sprintf("%.4g mm2", c.Section.MM2))
+	p.Words = fmt.Sprintf("take %.4g mm2 and a fuse of %.4g A", c.Section.MM2, c.Fuse.Amps)
+	p.Patch = []byte(strings.Replace(string(p.Patch), `"cable":`, fmt.Sprintf(`"fuse":%v,"cable":`, c.Fuse.Amps), 1))
+	return p
+}

@@ -1,0 +1,164 @@
+package cables
+
+import (
+	"fmt"
+
+	"tumblehome/trade/finding"
+)
+
+// tooThin finds a cable that does not carry what flows in it.
+func (r *Result) tooThin(c *Cable) (finding.Finding, bool) {
+	if !c.Section.Said || c.Current <= c.Rating.Amps*(1+1e-9) {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.cable.thin", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "The cable of " + c.Title + " is too thin for its current", Source: c.Rating.From, Caution: fireCaution,
+		Measured: measure(c.Current, "A"), Limit: measure(c.Rating.Amps, "A"),
+		Words: fmt.Sprintf("%.3g A flow in it; %.4g mm2 carry %.0f A %s.", c.Current, c.Section.MM2, c.Rating.Amps, c.Rating.Words())}
+	if c.Fuse.Amps <= 0 || c.Fuse.Amps > c.Rating.Amps {
+		f.Severity = finding.Danger
+	}
+	if c.Section.Need > c.Section.MM2 {
+		f.Proposals = c.sectioned(c.Section.Need)
+	}
+	return f, true
+}
+
+// Words says where a cable lies, as far as that counts.
+func (r Rating) Words() string {
+	words := fmt.Sprintf("in air of %.0f °C", r.Air)
+	if r.Bundle < 1 {
+		words += fmt.Sprintf(", %d loaded cores side by side", r.Cores)
+	}
+	if r.Wrapped < 1 {
+		words += ", wrapped in insulation"
+	}
+	return words
+}
+
+// drop finds a cable that loses more than it may, or than the builder wants.
+func (r *Result) drop(c *Cable) (finding.Finding, bool) {
+	share := c.Drop.Cables() / c.Volts
+	over := share > c.Drop.Limit*(1+1e-9)
+	wanted := c.Drop.Wanted > 0 && share > c.Drop.Wanted*(1+1e-9)
+	if !over && !wanted || !c.Section.Said || r.nets[c.Bank].tipped != nil && c.Role != Charge {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
+		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
+		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %.4g mm2 with %.3g A; %.3g %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, c.Section.MM2, c.Current, 100*c.Drop.Limit)}
+	switch natural, _ := limits(c.Loads); {
+	case c.Role == Charge && share <= criticalLimit:
+		f.Severity, f.Title = finding.Close, "The line from "+c.From.Words+" loses more voltage than is good for charging"
+	case wanted && c.Role == Feed && share <= natural:
+		f.Severity, f.Title = finding.Close, "More voltage is lost on the way to "+c.To.Words+" than you want"
+		f.Source = finding.Source{Text: "what the document wants; resistances of IEC 60228", Sure: finding.Read}
+	}
+	return f, true
+}
+
+// thickEnough is the smallest standard cross-section that passes every rule and keeps the losses within what is aimed for; 0 where none does.
+func (r *Result) thickEnough(c *Cable) float64 {
+	mm2, ok := nextStandard(func(a float64) bool {
+		if a <= c.Section.MM2 || a < c.Section.Need {
+			return false
+		}
+		own := c.Drop.Own * perMetre(a, warmCopper) / perMetre(c.Section.MM2, warmCopper)
+		limit := c.Drop.Limit
+		if c.Drop.Wanted > 0 {
+			limit = min(limit, c.Drop.Wanted)
+		}
+		return own <= c.Drop.Aim*c.Volts && own+c.Drop.Shared <= limit*c.Volts
+	})
+	if !ok {
+		return 0
+	}
+	return mm2
+}
+
+// strand finds a cable so thin that it breaks by being handled.
+func (r *Result) strand(c *Cable) (finding.Finding, bool) {
+	if !c.Section.Said || c.Section.MM2 >= leastStrand {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.cable.strand", Severity: finding.Close, About: []string{c.sectionAbout()}, Title: "The cable of " + c.Title + " is thinner than a cable alone should be", Source: strandSource,
+		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%.4g mm2 break where they are bent and shaken. In a common sheath 0.75 mm2 will do.", c.Section.MM2)}
+	f.Proposals = c.sectioned(max(c.Section.Need, leastStrand))
+	return f, true
+}
+
+// body finds a circuit that uses the body as its negative.
+func (r *Result) body(c *Cable) (finding.Finding, bool) {
+	if !c.Body {
+		return finding.Finding{}, false
+	}
+	return finding.Finding{Code: "power.cable.body", Severity: finding.Fault, About: []string{c.About + "/return"}, Title: "The negative of " + c.Title + " goes through the body of the van",
+		Source:  finding.Source{Text: "a dealer's advice page on 12 V in motor caravans: return in copper of the same section; common practice in building in", Sure: finding.Practice},
+		Words:   "Seams, glue and paint carry current badly and rust where they do. Every circuit of the living space wants its own negative cable, as thick as the positive.",
+		Caution: "Joints in the body heat up where nobody looks.", Proposals: []finding.Proposal{propose("lead the negative back by a cable", c.About, "return", "cable")}}, true
+}
+
+// together finds mains and 12 V in one way.
+func (r *Result) together(c *Cable) (finding.Finding, bool) {
+	for _, run := range c.way.Runs {
+		for _, mains := range r.Mains.Runs {
+			if run == mains {
+				return finding.Finding{Code: "power.cable.mains", Severity: finding.Danger, About: []string{c.About + "/along", r.Mains.About + "/along"}, Title: "Mains cable and the cable of " + c.Title + " lie in one way",
+					Source:  finding.Source{Text: "ISO 10133 and HD 60364-7-721 as public excerpts give them: not in one duct unless divided", Sure: finding.Read},
+					Words:   "Where insulation wears through, mains voltage reaches everything at 12 V, and whoever touches it.",
+					Caution: "Mains voltage kills. Where its cables lie is for a licensed electrician to say, by local code."}, true
+			}
+		}
+	}
+	return finding.Finding{}, false
+}
+
+// unchosen notes a circuit whose cable nobody has written yet, with what would do.
+func (r *Result) unchosen(c *Cable) (finding.Finding, bool) {
+	if c.ID == "" || c.Section.Said || c.Section.Need == 0 {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: "The cable of " + c.Title + " is not chosen yet", Source: c.Section.decided().Source,
+		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%.4g mm2 would do over %.1f m, since %s.", c.Section.MM2, c.Length.MM/1000, c.Section.decided().Words)}
+	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %.4g mm2", c.Section.MM2), c.About, "cable", fmt.Sprintf("%.4g mm2", c.Section.MM2))}
+	if !c.Fuse.Said && c.fuseChoice() > 0 {
+		f.Words += fmt.Sprintf(" A fuse of %.4g A goes with it.", c.Fuse.Amps)
+		f.Proposals = []finding.Proposal{c.both()}
+	}
+	return f, true
+}
+
+// decided is the demand that made a cable as thick as it is.
+func (s Section) decided() Demand {
+	for _, d := range s.Steps {
+		if d.Rule == s.Rule {
+			return d
+		}
+	}
+	return Demand{Words: "every rule is met", Source: copperSource}
+}
+
+// thinBond finds a bond to the body that is thinner than what it may have to carry.
+func (r *Result) thinBond(out []finding.Finding, c *Cable) []finding.Finding {
+	if !c.Section.Said || c.Section.MM2 >= c.Section.Need {
+		return out
+	}
+	return append(out, finding.Finding{Code: "power.cable.bond", Severity: finding.Fault, About: []string{c.About + "/bond"}, Title: "The bond from negative to the body is thin", Source: bondSource,
+		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(c.Section.Need, "mm2"), Words: "A positive that touches the body sends the whole current of a short through the bond. It must last until the fuse has gone.",
+		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %.4g mm2", c.Section.Need), c.About, "bond", fmt.Sprintf("%.4g mm2", c.Section.Need))}})
+}
+
+// collapse finds a battery that cannot carry what hangs on it.
+func (r *Result) collapse(s Supply) (finding.Finding, bool) {
+	if s.Collapsed == nil {
+		return finding.Finding{}, false
+	}
+	c := r.find(s.ID, s.Collapsed.Tips)
+	f := finding.Finding{Code: "power.collapse", Severity: finding.Fault, About: []string{s.About}, Title: "The voltage breaks down with everything on", Source: finding.Source{Text: "no voltage satisfies the network: beyond E²/(4·R) a load draws more the less it gets", Sure: finding.Computed},
+		Measured: measure(100*s.Collapsed.Share, "%"), Limit: measure(100, "%"),
+		Words: fmt.Sprintf("The battery and its cables can carry only %.0f %% of what is drawn. The lower the voltage falls the more is drawn, until everything goes out.", 100*s.Collapsed.Share)}
+	if c.ID != "" {
+		f.About = append([]string{c.About}, f.About...)
+		f.Words += fmt.Sprintf(" %s tips it.", capital(c.Title))
+	}
+	return f, true
+}

@@ -1,0 +1,164 @@
+package cables
+
+import (
+	"fmt"
+
+	"tumblehome/trade/finding"
+)
+
+var (
+	fusedSource  = finding.Source{Text: "ABYC E-11 as suppliers quote it, and ISO 10133: every ungrounded conductor has a fuse near what feeds it", Sure: finding.Read}
+	placeSource  = finding.Source{Text: "ISO 10133 (200 mm, from memory); ABYC E-11 178 mm, up to 1.0 m in a sheath behind a busbar", Sure: finding.Memory}
+	selectSource = finding.Source{Text: "upper rating at least twice the lower (blade) or 1.6 times (bolted); from memory", Sure: finding.Memory}
+	clearSource  = finding.Source{Text: "a fuse opens within half a second from 3.5 times its rating, a tenth from 6 times (ISO 8820 times, partly from memory)", Sure: finding.Memory}
+)
+
+// unfused finds a cable without a fuse: written so, or forgotten. A thin cable behind a fuse that protects it needs none.
+func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
+	f := finding.Finding{Code: "power.fuse.none", Source: fusedSource, About: []string{c.way.Fuse.About}, Caution: fireCaution, Measured: measure(0, "A"), Limit: measure(c.Rating.Amps, "A")}
+	about, key := c.fuseKey()
+	choose := c.fuseChoice()
+	if choose > 0 && key != "" {
+		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put in a fuse of %.4g A", choose), about, key, choose)}
+	}
+	switch {
+	case c.Fuse.None && c.Role == Feed && c.fed != "" && r.find(c.Bank, c.fed).Fuse.Amps > 0 && r.find(c.Bank, c.fed).Fuse.Amps <= c.Rating.Amps:
+		return f, false
+	case c.Fuse.None && c.Role == Trunk:
+		f.Code, f.Severity, f.Title = "power.fuse.main", finding.Danger, "The battery has no main fuse"
+		f.Words = fmt.Sprintf("Into a short it gives about %.0f A, and nothing would stop it. A fuse belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets))
+	case !c.Fuse.Said && c.Role == Trunk:
+		f.Code, f.Severity, f.Title = "power.fuse.main", finding.Note, "No main fuse is planned for the battery"
+		if r.begun(c.Bank) {
+			f.Severity = finding.Fault
+		}
+		f.Words = fmt.Sprintf("Into a short it gives about %.0f A. A fuse of %.4g A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), choose)
+	case c.Fuse.None:
+		f.Severity, f.Title = finding.Danger, "The cable of "+c.Title+" has no fuse"
+		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(c.Fault[0]), c.Rating.Amps)
+		if c.Fault[0] == 0 {
+			f.Words = fmt.Sprintf("The battery at its end gives far more than the %.0f A that the cable stands. It would glow before anything stopped it.", c.Rating.Amps)
+		}
+	case !c.Fuse.Said && c.Section.Said:
+		f.Severity, f.Title = finding.Fault, "No fuse is planned for the cable of "+c.Title
+		f.Words = fmt.Sprintf("A cable is protected where it leaves what feeds it. A fuse of %.4g A carries what it draws, and the cable stands %.0f A.", choose, c.Rating.Amps)
+	default:
+		return f, false
+	}
+	return f, true
+}
+
+// begun says whether anything of a bank's cables is written.
+func (r *Result) begun(bank string) bool {
+	for _, c := range r.Cables {
+		if c.Bank == bank && c.Section.Said {
+			return true
+		}
+	}
+	return false
+}
+
+// fuseChoice is the rating that carries the load and that the cable stands; 0 where there is none.
+func (c *Cable) fuseChoice() float64 {
+	if c.Fuse.Least <= c.Fuse.Most {
+		return c.Fuse.Least
+	}
+	return 0
+}
+
+func (r *Result) find(bank, id string) *Cable {
+	for i := range r.Cables {
+		if c := &r.Cables[i]; c.Bank == bank && c.ID == id && (c.Role == Feed || c.Role == Trunk) {
+			return c
+		}
+	}
+	return &Cable{}
+}
+
+// ends finds a cable between two batteries with a fuse at one end only, or of which nobody says.
+func (r *Result) ends(c *Cable) (finding.Finding, bool) {
+	if c.FarFuse == nil || c.Ends == "both" || c.Fuse.None || !c.Fuse.Said {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.fuse.ends", Source: finding.Source{Text: "both ends of a cable between two batteries are fed: a fuse at each; from memory", Sure: finding.Memory}, About: []string{c.About}, Caution: fireCaution,
+		Measured: measure(1, "fuses"), Limit: measure(2, "fuses"), Proposals: []finding.Proposal{propose("put a fuse at both ends", c.About, "fused", "both")}}
+	where := map[string]string{"house": "starter", "source": "house"}[c.Ends]
+	if where == "" {
+		f.Severity, f.Title = finding.Close, "Nobody has said that both ends of the cable from the engine have a fuse"
+		f.Words = fmt.Sprintf("There is a battery at each end of it, and a short is fed from both. Each end wants a fuse of %.4g A.", c.Fuse.Amps)
+		f.Measured = nil
+		return f, true
+	}
+	f.Severity, f.Title = finding.Danger, "One end of the cable from the engine has no fuse"
+	f.Words = fmt.Sprintf("A short on its way is fed by the %s battery too, past the fuse at the other end, with about %.0f A.", where, whole(map[string]float64{"starter": c.Fuse.Meets, "house": c.FarFuse.Meets}[where]))
+	return f, true
+}
+
+const grossly = 1.5 // times what a cable carries, beyond which a fuse does not protect it at all
+
+// tooGreat finds a fuse that lets more pass than the cable stands.
+func (r *Result) tooGreat(c *Cable) (finding.Finding, bool) {
+	if !c.Fuse.Said || c.Fuse.Amps <= c.Rating.Amps*(1+1e-9) {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: "The fuse of " + c.Title + " is more than its cable stands", Source: protectSource,
+		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
+		Words: fmt.Sprintf("The fuse lets %.4g A pass for good; the cable of %.4g mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", c.Fuse.Amps, c.Section.MM2, c.Rating.Amps)}
+	if c.Fuse.Amps > grossly*c.Rating.Amps {
+		f.Severity = finding.Danger
+	}
+	if choose := c.fuseChoice(); choose > 0 {
+		f.Proposals = append(f.Proposals, c.rated(choose)...)
+	}
+	if mm2, ok := nextStandard(func(a float64) bool { return a > c.Section.MM2 && c.way.rating(a).Amps >= c.Fuse.Amps }); ok && c.Fuse.Amps <= absurdTimes*c.Current {
+		f.Proposals = append(f.Proposals, c.sectioned(mm2)...)
+	}
+	return f, true
+}
+
+const absurdTimes = 10.0 // the current of a circuit
+
+// absurd finds a fuse that is out of all proportion to what it feeds: the cable may stand it, but no appliance.
+func (r *Result) absurd(c *Cable) (finding.Finding, bool) {
+	if !c.Fuse.Said || c.Role != Feed || c.Fuse.Amps <= absurdTimes*c.Current*(1+1e-9) || c.Fuse.Amps > c.Rating.Amps*(1+1e-9) {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.fuse.absurd", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: "The fuse of " + c.Title + " is out of all proportion", Source: finding.Source{Text: "common practice: no more than about ten times what it feeds", Sure: finding.Practice},
+		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(absurdTimes*c.Current, "A"),
+		Words: fmt.Sprintf("It feeds %.2g A through a fuse of %.4g A. The cable stands that; what hangs on it, and its own thin leads, may not.", c.Current, c.Fuse.Amps)}
+	f.Proposals = c.rated(c.fuseChoice())
+	return f, true
+}
+
+// tooSmall finds a fuse that does not carry what it feeds.
+func (r *Result) tooSmall(c *Cable) (finding.Finding, bool) {
+	if !c.Fuse.Said || c.Fuse.None || c.Fuse.Amps <= 0 || c.Current <= mostLoad*c.Fuse.Amps*(1+1e-9) {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.fuse.small", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: "The fuse of " + c.Title + " is small for what it feeds", Source: loadSource,
+		Measured: measure(c.Current, "A"), Limit: measure(mostLoad*c.Fuse.Amps, "A"),
+		Words: fmt.Sprintf("%.3g A for hours through a fuse of %.4g A: it ages, and goes one night for no reason. At most %.3g A suit it.", c.Current, c.Fuse.Amps, mostLoad*c.Fuse.Amps)}
+	if c.Current >= c.Fuse.Amps {
+		f.Severity, f.Title = finding.Fault, "The fuse of "+c.Title+" blows with all of it on"
+		f.Words = fmt.Sprintf("It draws %.3g A and its fuse is of %.4g A.", c.Current, c.Fuse.Amps)
+	}
+	if choose := c.fuseChoice(); choose > 0 {
+		f.Proposals = c.rated(choose)
+	}
+	f.Caution = "Never a larger fuse than the cable stands."
+	return f, true
+}
+
+const nearSource = 200.0 // mm
+
+// far finds a fuse that leaves a length of cable before it unprotected.
+func (r *Result) far(c *Cable) (finding.Finding, bool) {
+	away := c.way.Fuse.Away
+	if away < 0 || away <= nearSource || c.Fuse.Amps <= 0 {
+		return finding.Finding{}, false
+	}
+	about := c.way.Fuse.About
+	return finding.Finding{Code: "power.fuse.far", Severity: finding.Fault, About: []string{about}, Title: "The fuse of " + c.Title + " is far from what feeds it", Source: placeSource, Caution: fireCaution,
+		Measured: measure(away, "mm"), Limit: measure(nearSource, "mm"),
+		Words: fmt.Sprintf("%.0f mm of cable lie before the fuse and are protected by nothing. It belongs within %.0f mm.", away, nearSource)}, true
+}

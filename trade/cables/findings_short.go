@@ -1,0 +1,116 @@
+package cables
+
+import (
+	"fmt"
+
+	"tumblehome/trade/finding"
+)
+
+// breaks finds a fuse that cannot break what the battery gives into a short at its place.
+func (r *Result) breaks(c *Cable, p Protection) (finding.Finding, bool) {
+	f := c.way.Fuse
+	if f.Kind == Unsaid && f.Breaking == 0 || p.Backed || p.Breaking >= p.Meets {
+		return finding.Finding{}, false
+	}
+	about, _ := c.fuseKey()
+	if f.Said {
+		about = f.About
+	}
+	out := finding.Finding{Code: "power.fuse.breaking", Severity: finding.Danger, About: []string{about}, Title: "The fuse of " + c.Title + " cannot break a short", Source: breakingSource, Caution: fireCaution,
+		Measured: measure(p.Breaking, "A"), Limit: measure(p.Meets, "A"),
+		Words: fmt.Sprintf("At its place a short draws about %.0f A; it can break %.0f A. Beyond that it bursts and goes on burning inside.", whole(p.Meets), p.Breaking)}
+	if kind := kindFor(p.Amps, p.Meets); kind != Unsaid && p.End == "from" {
+		owner, _ := c.fuseKey()
+		patch := propose("take a "+makes[kind].words, owner, "fuse-kind", string(kind))
+		if f.Breaking > 0 {
+			return out, true // what is written of its breaking wins over its kind: only the builder knows which is meant
+		}
+		out.Proposals = append(out.Proposals, patch)
+	}
+	return out, true
+}
+
+const (
+	clearsAt   = 3.5 // times its rating: within half a second
+	clearsWell = 6.0
+)
+
+// slow finds a short at the far end that is not large enough to open the fuse at once.
+func (r *Result) slow(c *Cable, p Protection) (finding.Finding, bool) {
+	end := c.Fault[1]
+	if p.End == "to" || end <= 0 || !p.Said || c.Role == Charge {
+		return finding.Finding{}, false
+	}
+	times := end / p.Amps
+	if times >= clearsAt {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.fuse.slow", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: "A short at the end of " + c.Title + " would not open its fuse at once", Source: clearSource, Caution: fireCaution,
+		Measured: measure(end, "A"), Limit: measure(clearsAt*p.Amps, "A"),
+		Words: fmt.Sprintf("So long and thin a cable lets only %.0f A pass into a short at its far end, %.1f times the rating of its fuse. It would heat for seconds or minutes.", end, times)}
+	return f, true
+}
+
+// selective finds a fuse that goes together with the one above it.
+func (r *Result) selective(c *Cable) (finding.Finding, bool) {
+	if c.Role != Feed || !c.Fuse.Said || c.Fuse.Amps <= 0 {
+		return finding.Finding{}, false
+	}
+	above := r.find(c.Bank, c.fed)
+	if c.fed == "" {
+		above = &r.Cables[r.trunkOf(c.Bank)]
+	}
+	ratio := bladeRatio
+	if c.Fuse.Kind != Blade {
+		ratio = boltedRatio
+	}
+	if !above.Fuse.Said || above.Fuse.Amps <= 0 || above.Fuse.Amps >= ratio*c.Fuse.Amps*(1-1e-9) {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.fuse.selective", Severity: finding.Close, About: []string{c.way.Fuse.About, above.way.Fuse.About}, Title: "A short in " + c.Title + " may take more than its own fuse with it", Source: selectSource,
+		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(above.Fuse.Amps/ratio, "A"),
+		Words: fmt.Sprintf("Its fuse of %.4g A sits behind one of %.4g A. Both may go, and then all that hangs on the second is dark.", c.Fuse.Amps, above.Fuse.Amps)}
+	if c.Fuse.Least <= above.Fuse.Amps/ratio && c.Fuse.Least < c.Fuse.Amps {
+		f.Proposals = c.rated(c.Fuse.Least)
+	}
+	return f, true
+}
+
+// kindUnsaid notes that the main fuse has to be of a kind that breaks what the battery gives, and that nobody has said which it is.
+func (r *Result) kindUnsaid(s Supply) (finding.Finding, bool) {
+	i := r.trunkOf(s.ID)
+	if i < 0 {
+		return finding.Finding{}, false
+	}
+	c := &r.Cables[i]
+	f := c.way.Fuse
+	if !f.Said || f.None || f.Kind != Unsaid || f.Breaking > 0 || c.Fuse.Kind == Unsaid {
+		return finding.Finding{}, false
+	}
+	out := finding.Finding{Code: "power.fuse.kind", Severity: finding.Note, About: []string{f.About}, Title: "Nobody has said how the main fuse is made", Source: breakingSource,
+		Limit: measure(s.Fault, "A"),
+		Words: fmt.Sprintf("Into a short this battery gives about %.0f A. A blade fuse breaks %.0f A and bursts beyond; a %s does.", whole(s.Fault), makes[Blade].breaking, makes[c.Fuse.Kind].words)}
+	owner, key := c.fuseKey()
+	if key != "" {
+		out.Proposals = []finding.Proposal{propose("take a "+makes[c.Fuse.Kind].words, owner, "fuse-kind", string(c.Fuse.Kind))}
+	}
+	return out, s.Fault > makes[Blade].breaking
+}
+
+// weakPart finds an isolator or busbar that is made for less than the main fuse lets pass.
+func (r *Result) weakPart(s Supply) (finding.Finding, bool) {
+	i := r.trunkOf(s.ID)
+	if i < 0 || r.Cables[i].Fuse.Amps <= 0 || !r.Cables[i].Fuse.Said {
+		return finding.Finding{}, false
+	}
+	fuse := r.Cables[i].Fuse.Amps
+	for _, p := range []*Part{s.Isolator, s.Busbar, s.Shunt} {
+		if p == nil || p.Amps <= 0 || p.Amps >= fuse {
+			continue
+		}
+		return finding.Finding{Code: "power.part.weak", Severity: finding.Fault, About: []string{p.About, r.Cables[i].way.Fuse.About}, Title: "What sits behind the main fuse is made for less than it lets pass", Source: protectSource, Caution: fireCaution,
+			Measured: measure(p.Amps, "A"), Limit: measure(fuse, "A"),
+			Words: fmt.Sprintf("The %s is made for %.0f A; the main fuse lets %.0f A pass for good.", p.Name, p.Amps, fuse)}, true
+	}
+	return finding.Finding{}, false
+}
