@@ -33,6 +33,7 @@ func TestWhatThingsAreCalledChangesNoFigure(t *testing.T) {
 var codesWithIDs = []string{
 	"weight.case.*.total", "weight.case.*.front", "weight.case.*.rear", "weight.weighing.*.off",
 	"fit.bed.length.*", "fit.headroom.sit.*", "fit.headroom.stand.*", "fit.fouls.*", "fit.moves.*", "fit.ways-out.*", "fit.bed.above.*", "fit.seat.height.*", "fit.seat.knees.*", "fit.table.*", "fit.worktop.*",
+	"power.drop.to.*", "power.drop.from.*",
 }
 
 // code is the code of a figure after renaming.

@@ -15,9 +15,9 @@ func (c *Cable) code() string {
 	case c.ID == "" || c.Role == Bond:
 		return ""
 	case c.Role == Charge:
-		return "power.drop.line." + c.ID
+		return "power.drop.from." + c.ID
 	}
-	return "power.drop." + c.ID
+	return "power.drop.to." + c.ID
 }
 
 // lost is the share of its voltage that stays in the cables on the way, in %.
