@@ -1,0 +1,136 @@
+package faultcase
+
+var cablesCases = []Case{
+	{
+		Name:  "The fridge's fuse is left out of a circuit that has its cable",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": {"fuse": null}}}}`,
+		Finds: []string{"fault power.fuse.none /power/circuits/coolbox"},
+	}, {
+		Name:  "It is written that the lights of Dipper have no fuse",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"lights": {"fuse": "none"}}}}`,
+		Finds: []string{"danger power.fuse.none /power/circuits/lights/fuse"},
+	}, {
+		Name:  "It is written that the solar controller has no fuse",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"fuse": "none"}}}}`,
+		Finds: []string{"danger power.fuse.none /power/sources/sun/fuse"},
+	}, {
+		Name:  "Dipper's battery has no main fuse",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"main-fuse": "none", "fuse-kind": null}}, "circuits": {"main": {"fuse": null}}}}`,
+		Finds: []string{"danger power.fuse.main /power/batteries/house/main-fuse"},
+	}, {
+		Name:  "No main fuse is planned for Dipper's battery",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"main-fuse": null, "fuse-kind": null}}, "circuits": {"main": {"fuse": null}}}}`,
+		Finds: []string{"fault power.fuse.main /power/batteries/house"},
+	}, {
+		Name:  "Twite's battery cable is fused at the starter battery only",
+		On:    "twite",
+		Patch: `{"power": {"sources": {"engine": {"fused": "source"}}}}`,
+		Finds: []string{"danger power.fuse.ends /power/sources/engine"},
+	}, {
+		Name:  "Nobody says which ends of Twite's battery cable have the fuse",
+		On:    "twite",
+		Patch: `{"power": {"sources": {"engine": {"fused": null}}}}`,
+		Finds: []string{"close power.fuse.ends /power/sources/engine"},
+	}, {
+		Name:  "Somebody takes a fuse of 30 A to stop the fan's from blowing, with 1 mm2 to the fan",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"fan": {"fuse": 30, "cable": "1 mm2"}}}}`,
+		Finds: []string{"danger power.fuse.great /power/circuits/fan/fuse"},
+	}, {
+		Name:  "The fuse of the tap pump is a little more than its cable stands",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"tap-pump": {"fuse": 20}}}}`,
+		Finds: []string{"fault power.fuse.great /power/circuits/tap-pump/fuse"},
+	}, {
+		Name:  "Two reading lamps sit behind a fuse of 10 A",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"reading": {"fuse": 10}}}}`,
+		Finds: []string{"close power.fuse.absurd /power/circuits/reading/fuse"},
+	}, {
+		Name:  "The heater's load is doubled behind its old fuse",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"heater": {"current": 20}}}}`,
+		Finds: []string{"fault power.fuse.small /power/circuits/heater/fuse", "fault power.drop /power/circuits/heater/cable"},
+	}, {
+		Name:  "The heater draws a little more than suits its fuse",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"heater": {"current": 13}}}}`,
+		Finds: []string{"close power.fuse.small /power/circuits/heater/fuse"},
+	}, {
+		Name:  "Dipper's main fuse sits at the other end of its cable",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"fuse-away": 480}}}}`,
+		Finds: []string{"fault power.fuse.far /power/batteries/house/main-fuse"},
+	}, {
+		Name:  "Dipper's main fuse is a blade fuse",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"fuse-kind": "maxi"}}}}`,
+		Finds: []string{"danger power.fuse.breaking /power/batteries/house/main-fuse"},
+	}, {
+		Name:  "Nobody says how Godwit's main fuse is made",
+		On:    "godwit",
+		Patch: `{"power": {"batteries": {"house": {"fuse-kind": null}}}}`,
+		Finds: []string{"note power.fuse.kind /power/batteries/house/main-fuse"},
+	}, {
+		Name:  "The fuse of Twite's sockets is as large as its main fuse",
+		On:    "twite",
+		Patch: `{"power": {"circuits": {"sockets": {"fuse": 30, "cable": "4 mm2"}}}}`,
+		Finds: []string{"close power.fuse.selective /power/circuits/sockets/fuse"},
+	}, {
+		Name:  "A lamp hangs at the end of forty metres of thin cable behind a large fuse",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"reading": {"route": 40000, "fuse": 5}}}}`,
+		Finds: []string{"fault power.fuse.slow /power/circuits/reading/fuse"},
+	}, {
+		Name:  "The shunt of Dipper's monitor is made for half of the main fuse",
+		On:    "dipper",
+		Patch: `{"catalogue": {"shunt-monitor-500a": {"kind": "piece", "amps": 50}}}`,
+		Finds: []string{"fault power.part.weak /fittings/monitor"},
+	}, {
+		Name:  "The cable of Godwit's heater is less than half of what it was",
+		On:    "godwit",
+		Patch: `{"power": {"circuits": {"heater": {"cable": "1.5 mm2"}}}}`,
+		Finds: []string{"fault power.drop /power/circuits/heater/cable"},
+	}, {
+		Name:  "The sockets of Dipper are wired with what was left over from the lights, and draw 30 A",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"sockets": {"cable": "1.5 mm2", "current": 30}}}}`,
+		Finds: []string{"fault power.cable.thin /power/circuits/sockets/cable", "fault power.fuse.small /power/circuits/sockets/fuse", "fault power.collapse /power/circuits/sockets"},
+	}, {
+		Name:  "The reading lamps hang on bell wire",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"reading": {"cable": "0.5 mm2"}}}}`,
+		Finds: []string{"close power.cable.strand /power/circuits/reading/cable"},
+	}, {
+		Name:  "The fan's negative goes through the body",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"fan": {"return": "body"}}}}`,
+		Finds: []string{"fault power.cable.body /power/circuits/fan/return"},
+	}, {
+		Name:  "The bond to the body is a thin one",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"bond": "2.5 mm2"}}}}`,
+		Finds: []string{"fault power.cable.bond /power/batteries/house/bond"},
+	}, {
+		Name:  "Mains cable goes through the conduit of the lights",
+		On:    "dipper",
+		Patch: `{"power": {"mains": {"by": "an electrician", "along": ["conduit-roof"]}}}`,
+		Finds: []string{"danger power.cable.mains /power/circuits/fan/along", "danger power.cable.mains /power/circuits/lights/along"},
+	}, {
+		Name:  "A circuit for the coolbox is planned and nothing of it chosen",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": {"fuse": null, "cable": null}}}}`,
+		Finds: []string{"note power.cable.unchosen /power/circuits/coolbox"},
+	}, {
+		Name:  "A kettle of 30 kW hangs on Godwit's battery",
+		On:    "godwit",
+		Patch: `{"power": {"circuits": {"kettle": {"from": "house", "loads": ["inverter"], "current": 2000, "route": 1000, "cable": "120 mm2", "fuse": 400}}}}`,
+		Finds: []string{"fault power.collapse /power/circuits/kettle"},
+		Also:  "no cable and no fuse stands it either",
+	},
+}
