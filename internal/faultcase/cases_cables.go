@@ -40,7 +40,7 @@ var cablesCases = []Case{
 		Name:  "Somebody takes a fuse of 30 A to stop the fan's from blowing, with 1 mm2 to the fan",
 		On:    "dipper",
 		Patch: `{"power": {"circuits": {"fan": {"fuse": 30, "cable": "1 mm2"}}}}`,
-		Finds: []string{"danger power.fuse.great /power/circuits/fan/fuse"},
+		Finds: []string{"danger power.fuse.great /power/circuits/fan/fuse", "fault power.fuse.slow /power/circuits/fan/fuse"},
 	}, {
 		Name:  "The fuse of the tap pump is a little more than its cable stands",
 		On:    "dipper",
