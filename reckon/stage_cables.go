@@ -31,7 +31,7 @@ func (w *stages) cableInputs() cables.Inputs {
 	for _, id := range build.SortedKeys(p.Sources) {
 		in.Sources = append(in.Sources, w.source(id, p.Sources[id], shared))
 	}
-	in.Mains = w.mainsBlock(p.Mains)
+	in.Mains, in.Unfed = w.mainsBlock(p.Mains), w.unfed()
 	return in
 }
 
@@ -96,8 +96,39 @@ func (w *stages) part(id string) *cables.Part {
 	if t.row != nil {
 		p.Amps = valueOf(t.row.Amps).Float()
 	}
+	if costs := w.things[id].Costs; costs != nil {
+		p.Price = costs.Price.Mean().Float()
+	}
 	return p
 }
+
+// unfed are the things that draw low voltage and are named by no circuit and no source.
+func (w *stages) unfed() []cables.Load {
+	named := map[string]bool{}
+	for _, c := range w.doc.Power.Circuits {
+		for _, id := range c.Loads {
+			named[id] = true
+		}
+	}
+	for _, s := range w.doc.Power.Sources {
+		for _, id := range append([]string{s.By}, s.Is...) {
+			named[id] = true
+		}
+	}
+	var out []cables.Load
+	for _, id := range build.SortedKeys(w.things) {
+		t := w.things[id]
+		if t.row == nil || t.later() || named[id] || len(w.doc.Power.Circuits) == 0 {
+			continue
+		}
+		if volts := valueOf(t.row.Volts).Float(); volts > 0 && volts < lowVoltage && valueOf(t.row.Watts).Float() > 0 {
+			out = append(out, w.load(id))
+		}
+	}
+	return out
+}
+
+const lowVoltage = 16.0 // V: what works at more is a panel or is for the mains
 
 // named is what a thing is called, or else its id as words.
 func named(id, called string) string {

@@ -177,7 +177,7 @@ func (w *stages) cableRows() map[string]cables.Row {
 
 // billPrice is the mean price of one of a row; 0 where nobody knows, or where it is in another currency.
 func (w *stages) billPrice(row string) float64 {
-	if p := w.price(row); p != nil && p.Price.Likely.Currency == "" {
+	if p := w.price(row); p != nil && (p.Price.Likely.Currency == "" || p.Price.Likely.Currency == w.doc.Build.Currency) {
 		return p.Price.Mean().Float()
 	}
 	return 0

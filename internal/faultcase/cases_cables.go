@@ -132,5 +132,20 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"kettle": {"from": "house", "loads": ["inverter"], "current": 2000, "route": 1000, "cable": "120 mm2", "fuse": 400}}}}`,
 		Finds: []string{"fault power.collapse /power/circuits/kettle"},
 		Also:  "no cable and no fuse stands it either",
+	}, {
+		Name:  "No circuit names Dipper's coolbox any longer",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": null}}}`,
+		Finds: []string{"note power.cable.unfed /fittings/coolbox"},
+	}, {
+		Name:  "In Twite mains voltage is thought of again",
+		On:    "twite",
+		Patch: `{"power": {"mains": "undecided"}}`,
+		Finds: []string{"note power.mains /power/mains"},
+	}, {
+		Name:  "The engine's cable of Dipper is halved",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"engine": {"cable": "6 mm2"}}}}`,
+		Finds: []string{"fault power.drop /power/sources/engine/cable"},
 	},
 }

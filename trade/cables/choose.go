@@ -6,7 +6,10 @@ import (
 	"tumblehome/trade/finding"
 )
 
-const leastStrand = 1.0 // mm2 of a single cable of more than 200 mm
+const (
+	leastStrand = 1.0 // mm2 of a single cable of more than 200 mm
+	leastTrunk  = 6.0 // mm2 where the program chooses a battery's own cable; common practice
+)
 
 var (
 	strandSource = finding.Source{Text: "ISO 10133: a cable run alone has at least 1 mm2; the US law asks for 1.3", Sure: finding.Read}
@@ -44,6 +47,9 @@ func (c *Cable) demands() Section {
 	}
 	ask(RuleDrop, dropSource, fmt.Sprintf("it loses at most %.3g %% of %.3g V along %.2g m", 100*c.Drop.Aim, c.Volts, c.Length.MM/1000),
 		func(a float64) bool { return Loss(c.Length.MM, a, c.Current, warmCopper) <= c.Drop.Aim*c.Volts })
+	if c.Role == Trunk {
+		ask(RuleMechanical, finding.Source{Text: "common practice for a battery's own cable", Sure: finding.Practice}, "everything else hangs on it, and more will", func(a float64) bool { return a >= leastTrunk })
+	}
 	ask(RuleMechanical, strandSource, "thinner strands break when they are pulled and shaken", func(a float64) bool { return a >= leastStrand })
 	s.decide()
 	return s
@@ -72,8 +78,8 @@ func (s *Section) decide() {
 	}
 }
 
-// protectMain chooses for the trunk, whose fuse must let those behind it go first.
-func (c *Cable) protectMain(behind []Cable) {
+// protectMain chooses for the trunk, whose fuse must break what the battery gives [A] and let those behind it go first.
+func (c *Cable) protectMain(behind []Cable, meets float64) {
 	c.choose()
 	c.Fuse.Where = "within 200 mm of the battery's post"
 	if c.Fuse.Said {
@@ -82,10 +88,10 @@ func (c *Cable) protectMain(behind []Cable) {
 	for _, b := range behind {
 		c.Fuse.Least = max(c.Fuse.Least, nextFuse(b.Fuse.Amps*bladeRatio))
 	}
+	c.Fuse.Least = breakable(c.Fuse.Least, meets)
 	if !c.Section.Said {
-		c.way.Fuse.Amps, c.Fuse.Amps = c.Fuse.Least, c.Fuse.Least
+		c.Fuse.Amps = c.Fuse.Least
 		c.Section = c.demands()
-		c.way.Fuse.Amps = 0
 		c.Rating = c.way.rating(c.Section.MM2)
 		c.Fuse.Most = greatestFuse(c.Rating.Amps)
 	}
@@ -98,6 +104,16 @@ const (
 	bladeRatio  = 2.0
 	boltedRatio = 1.6
 )
+
+// breakable is the smallest rating that is sold, at least so large, of a kind that breaks a current [A]; the rating itself where none is.
+func breakable(least, meets float64) float64 {
+	for _, r := range soldRatings {
+		if r >= least && kindFor(r, meets) != Unsaid {
+			return r
+		}
+	}
+	return least
+}
 
 // nextFuse is the smallest rating that is sold and at least so large.
 func nextFuse(amps float64) float64 {

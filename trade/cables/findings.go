@@ -38,6 +38,12 @@ func (r *Result) judge() []finding.Finding {
 			out = append(out, f)
 		}
 	}
+	if f, ok := r.mainsOpen(); ok {
+		out = append(out, f)
+	}
+	for _, l := range r.in.Unfed {
+		out = append(out, unfed(l))
+	}
 	for _, s := range r.Supplies {
 		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart} {
 			if f, ok := ask(s); ok {
@@ -103,8 +109,23 @@ func (c *Cable) sectionAbout() string {
 	return c.About
 }
 
-// name is the cable at the beginning of a sentence.
+// name is the cable in a list.
 func (c *Cable) name() string { return fmt.Sprintf("%s (%s)", c.Number, c.Title) }
+
+// itsFuse and itself are its fuse and the cable at the beginning of a sentence.
+func (c *Cable) itsFuse() string {
+	if c.Role == Trunk {
+		return "The main fuse"
+	}
+	return "The fuse of " + c.Title
+}
+
+func (c *Cable) itself() string {
+	if c.Role == Trunk {
+		return "The main cable"
+	}
+	return "The cable of " + c.Title
+}
 
 func measure(v float64, unit string) *finding.Measure { return &finding.Measure{Value: v, Unit: unit} }
 

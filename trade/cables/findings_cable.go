@@ -11,7 +11,7 @@ func (r *Result) tooThin(c *Cable) (finding.Finding, bool) {
 	if !c.Section.Said || c.Current <= c.Rating.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.cable.thin", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "The cable of " + c.Title + " is too thin for its current", Source: c.Rating.From, Caution: fireCaution,
+	f := finding.Finding{Code: "power.cable.thin", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: c.itself() + " is too thin for its current", Source: c.Rating.From, Caution: fireCaution,
 		Measured: measure(c.Current, "A"), Limit: measure(c.Rating.Amps, "A"),
 		Words: fmt.Sprintf("%.3g A flow in it; %.4g mm2 carry %.0f A %s.", c.Current, c.Section.MM2, c.Rating.Amps, c.Rating.Words())}
 	if c.Fuse.Amps <= 0 || c.Fuse.Amps > c.Rating.Amps {
@@ -45,7 +45,7 @@ func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
 		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
-		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %.4g mm2 with %.3g A; %.3g %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, c.Section.MM2, c.Current, 100*c.Drop.Limit)}
+		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %.4g mm2 with %.3g A; no more than %.3g %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, c.Section.MM2, c.Current, 100*c.Drop.Limit)}
 	switch natural, _ := limits(c.Loads); {
 	case c.Role == Charge && share <= criticalLimit:
 		f.Severity, f.Title = finding.Close, "The line from "+c.From.Words+" loses more voltage than is good for charging"
@@ -80,7 +80,7 @@ func (r *Result) strand(c *Cable) (finding.Finding, bool) {
 	if !c.Section.Said || c.Section.MM2 >= leastStrand {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.cable.strand", Severity: finding.Close, About: []string{c.sectionAbout()}, Title: "The cable of " + c.Title + " is thinner than a cable alone should be", Source: strandSource,
+	f := finding.Finding{Code: "power.cable.strand", Severity: finding.Close, About: []string{c.sectionAbout()}, Title: c.itself() + " is thinner than a cable alone should be", Source: strandSource,
 		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%.4g mm2 break where they are bent and shaken. In a common sheath 0.75 mm2 will do.", c.Section.MM2)}
 	f.Proposals = c.sectioned(max(c.Section.Need, leastStrand))
 	return f, true
@@ -117,7 +117,7 @@ func (r *Result) unchosen(c *Cable) (finding.Finding, bool) {
 	if c.ID == "" || c.Section.Said || c.Section.Need == 0 {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: "The cable of " + c.Title + " is not chosen yet", Source: c.Section.decided().Source,
+	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: c.itself() + " is not chosen yet", Source: c.Section.decided().Source,
 		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%.4g mm2 would do over %.1f m, since %s.", c.Section.MM2, c.Length.MM/1000, c.Section.decided().Words)}
 	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %.4g mm2", c.Section.MM2), c.About, "cable", fmt.Sprintf("%.4g mm2", c.Section.MM2))}
 	if !c.Fuse.Said && c.fuseChoice() > 0 {
@@ -145,6 +145,30 @@ func (r *Result) thinBond(out []finding.Finding, c *Cable) []finding.Finding {
 	return append(out, finding.Finding{Code: "power.cable.bond", Severity: finding.Fault, About: []string{c.About + "/bond"}, Title: "The bond from negative to the body is thin", Source: bondSource,
 		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(c.Section.Need, "mm2"), Words: "A positive that touches the body sends the whole current of a short through the bond. It must last until the fuse has gone.",
 		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %.4g mm2", c.Section.Need), c.About, "bond", fmt.Sprintf("%.4g mm2", c.Section.Need))}})
+}
+
+// mainsOpen notes that mains voltage is planned or open: it stands here as one block for somebody else.
+func (r *Result) mainsOpen() (finding.Finding, bool) {
+	f := finding.Finding{Code: "power.mains", Severity: finding.Note, About: []string{r.Mains.About}, Caution: MainsCaution,
+		Source: finding.Source{Text: "HD 60364-7-721 and national rules: inlet, breaker and protective bonding are for a licensed electrician", Sure: finding.Read}}
+	switch {
+	case r.Mains.State == "undecided":
+		f.Title, f.Words = "It is not decided whether the van gets mains voltage", "Place and money can be kept for an inlet, a unit with breakers and a socket. All of it is a licensed electrician's work, by local code."
+	case r.Mains.State == "planned" && r.Mains.By == "":
+		f.Title, f.Words = "Nobody is named to install the mains", "Inlet, breakers, sockets and the bonding of the body are a licensed electrician's work, by local code. Ask before linings hide the way of its cables."
+	default:
+		return f, false
+	}
+	return f, true
+}
+
+// MainsCaution stands beside everything at mains voltage.
+const MainsCaution = "Mains voltage kills. Nothing here is a plan for its wiring: leave it to a licensed electrician, by local code."
+
+// unfed notes a thing that draws current and is in no circuit.
+func unfed(l Load) finding.Finding {
+	return finding.Finding{Code: "power.cable.unfed", Severity: finding.Note, About: []string{l.About}, Title: capital(l.Name) + " is in no circuit yet", Source: finding.Source{Text: "the catalogue says that it draws current", Sure: finding.Computed},
+		Measured: measure(l.Watts, "W"), Words: fmt.Sprintf("It draws about %.0f W. Until it is among the loads of a circuit it has no cable, no fuse and no place in the sums.", l.Watts)}
 }
 
 // collapse finds a battery that cannot carry what hangs on it.

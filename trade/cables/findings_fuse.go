@@ -16,12 +16,10 @@ var (
 // unfused finds a cable without a fuse: written so, or forgotten. A thin cable behind a fuse that protects it needs none.
 func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 	f := finding.Finding{Code: "power.fuse.none", Source: fusedSource, About: []string{c.way.Fuse.About}, Caution: fireCaution, Measured: measure(0, "A"), Limit: measure(c.Rating.Amps, "A")}
-	about, key := c.fuseKey()
 	choose := c.fuseChoice()
-	if choose > 0 && key != "" {
-		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put in a fuse of %.4g A", choose), about, key, choose)}
-	}
 	switch {
+	case c.Fuse.Said && !c.Fuse.None:
+		return f, false
 	case c.Fuse.None && c.Role == Feed && c.fed != "" && r.find(c.Bank, c.fed).Fuse.Amps > 0 && r.find(c.Bank, c.fed).Fuse.Amps <= c.Rating.Amps:
 		return f, false
 	case c.Fuse.None && c.Role == Trunk:
@@ -34,7 +32,7 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		}
 		f.Words = fmt.Sprintf("Into a short it gives about %.0f A. A fuse of %.4g A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), choose)
 	case c.Fuse.None:
-		f.Severity, f.Title = finding.Danger, "The cable of "+c.Title+" has no fuse"
+		f.Severity, f.Title = finding.Danger, c.itself()+" has no fuse"
 		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(c.Fault[0]), c.Rating.Amps)
 		if c.Fault[0] == 0 {
 			f.Words = fmt.Sprintf("The battery at its end gives far more than the %.0f A that the cable stands. It would glow before anything stopped it.", c.Rating.Amps)
@@ -44,6 +42,9 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		f.Words = fmt.Sprintf("A cable is protected where it leaves what feeds it. A fuse of %.4g A carries what it draws, and the cable stands %.0f A.", choose, c.Rating.Amps)
 	default:
 		return f, false
+	}
+	if about, key := c.fuseKey(); choose > 0 && key != "" {
+		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put in a fuse of %.4g A", choose), about, key, choose)}
 	}
 	return f, true
 }
@@ -101,7 +102,7 @@ func (r *Result) tooGreat(c *Cable) (finding.Finding, bool) {
 	if !c.Fuse.Said || c.Fuse.Amps <= c.Rating.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: "The fuse of " + c.Title + " is more than its cable stands", Source: protectSource,
+	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: c.itsFuse() + " is more than its cable stands", Source: protectSource,
 		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
 		Words: fmt.Sprintf("The fuse lets %.4g A pass for good; the cable of %.4g mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", c.Fuse.Amps, c.Section.MM2, c.Rating.Amps)}
 	if c.Fuse.Amps > grossly*c.Rating.Amps {
@@ -123,7 +124,7 @@ func (r *Result) absurd(c *Cable) (finding.Finding, bool) {
 	if !c.Fuse.Said || c.Role != Feed || c.Fuse.Amps <= absurdTimes*c.Current*(1+1e-9) || c.Fuse.Amps > c.Rating.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.fuse.absurd", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: "The fuse of " + c.Title + " is out of all proportion", Source: finding.Source{Text: "common practice: no more than about ten times what it feeds", Sure: finding.Practice},
+	f := finding.Finding{Code: "power.fuse.absurd", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: c.itsFuse() + " is out of all proportion", Source: finding.Source{Text: "common practice: no more than about ten times what it feeds", Sure: finding.Practice},
 		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(absurdTimes*c.Current, "A"),
 		Words: fmt.Sprintf("It feeds %.2g A through a fuse of %.4g A. The cable stands that; what hangs on it, and its own thin leads, may not.", c.Current, c.Fuse.Amps)}
 	f.Proposals = c.rated(c.fuseChoice())
@@ -135,11 +136,11 @@ func (r *Result) tooSmall(c *Cable) (finding.Finding, bool) {
 	if !c.Fuse.Said || c.Fuse.None || c.Fuse.Amps <= 0 || c.Current <= mostLoad*c.Fuse.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.fuse.small", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: "The fuse of " + c.Title + " is small for what it feeds", Source: loadSource,
+	f := finding.Finding{Code: "power.fuse.small", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: c.itsFuse() + " is small for what it feeds", Source: loadSource,
 		Measured: measure(c.Current, "A"), Limit: measure(mostLoad*c.Fuse.Amps, "A"),
 		Words: fmt.Sprintf("%.3g A for hours through a fuse of %.4g A: it ages, and goes one night for no reason. At most %.3g A suit it.", c.Current, c.Fuse.Amps, mostLoad*c.Fuse.Amps)}
 	if c.Current >= c.Fuse.Amps {
-		f.Severity, f.Title = finding.Fault, "The fuse of "+c.Title+" blows with all of it on"
+		f.Severity, f.Title = finding.Fault, c.itsFuse()+" blows with all of it on"
 		f.Words = fmt.Sprintf("It draws %.3g A and its fuse is of %.4g A.", c.Current, c.Fuse.Amps)
 	}
 	if choose := c.fuseChoice(); choose > 0 {
@@ -158,7 +159,7 @@ func (r *Result) far(c *Cable) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	about := c.way.Fuse.About
-	return finding.Finding{Code: "power.fuse.far", Severity: finding.Fault, About: []string{about}, Title: "The fuse of " + c.Title + " is far from what feeds it", Source: placeSource, Caution: fireCaution,
+	return finding.Finding{Code: "power.fuse.far", Severity: finding.Fault, About: []string{about}, Title: c.itsFuse() + " is far from what feeds it", Source: placeSource, Caution: fireCaution,
 		Measured: measure(away, "mm"), Limit: measure(nearSource, "mm"),
 		Words: fmt.Sprintf("%.0f mm of cable lie before the fuse and are protected by nothing. It belongs within %.0f mm.", away, nearSource)}, true
 }

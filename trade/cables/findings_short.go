@@ -16,7 +16,7 @@ func (r *Result) breaks(c *Cable, p Protection) (finding.Finding, bool) {
 	if f.Said {
 		about = f.About
 	}
-	out := finding.Finding{Code: "power.fuse.breaking", Severity: finding.Danger, About: []string{about}, Title: "The fuse of " + c.Title + " cannot break a short", Source: breakingSource, Caution: fireCaution,
+	out := finding.Finding{Code: "power.fuse.breaking", Severity: finding.Danger, About: []string{about}, Title: c.itsFuse() + " cannot break a short", Source: breakingSource, Caution: fireCaution,
 		Measured: measure(p.Breaking, "A"), Limit: measure(p.Meets, "A"),
 		Words: fmt.Sprintf("At its place a short draws about %.0f A; it can break %.0f A. Beyond that it bursts and goes on burning inside.", whole(p.Meets), p.Breaking)}
 	if kind := kindFor(p.Amps, p.Meets); kind != Unsaid && p.End == "from" {

@@ -6,6 +6,7 @@ type Inputs struct {
 	Circuits []Circuit // by id
 	Sources  []Source  // by id
 	Mains    Mains
+	Unfed    []Load         // things that draw current and are in no circuit
 	Rows     map[string]Row // catalogue rows that the bill may name, by id
 	Rules    string         // gb, eu or us
 	Counted  []string       // fittings that stand for cables, fuses and terminals in mass and money
@@ -54,6 +55,7 @@ type Part struct {
 	About string
 	Row   string
 	Amps  float64 // what it is made for; 0 is not known
+	Price float64 // 0 is not known
 }
 
 // Fuse is a fuse as the builder wrote it.

@@ -12,7 +12,7 @@ const (
 
 // trunk is the cable from the battery to its fuse board: that of the circuit that feeds nothing of its own, or one that nobody wrote.
 func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
-	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "battery to fuse board", Volts: houseVolts}
+	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "main cable", Volts: houseVolts}
 	c.From, c.To = b.end(), b.board()
 	for _, f := range feeds {
 		if f.From == b.ID && len(f.Loads) == 0 && c.ID == "" {
@@ -29,7 +29,7 @@ func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 		}
 	}
 	if c.Current == 0 {
-		c.Current = c.sum
+		c.Current = max(c.sum, usualLoad)
 	}
 	c.way.Fuse = b.mainFuse(c.way.Fuse)
 	c.Drop.Limit, c.Drop.Aim = criticalLimit, criticalAim

@@ -34,14 +34,14 @@ func (c Cable) cores() int {
 // crimps are what goes on its ends: lugs on studs for thick cable, insulated crimps by colour for thin.
 func (c Cable) crimps() []Terminal {
 	each := c.cores()
-	if c.Section.MM2 >= 10 {
+	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond || c.FarFuse != nil {
 		words := fmt.Sprintf("ring lug %s for %.4g mm2, with heat-shrink", studFor(c.Section.MM2), c.Section.MM2)
 		return []Terminal{{Words: words, Count: 2 * each, At: "both ends", Row: "lug-crimp-set"}}
 	}
 	colour := crimpColour(c.Section.MM2)
 	return []Terminal{
-		{Words: colour + " ring or blade crimp", Count: each, At: "at the fuse board", Row: "terminal-crimp-set"},
-		{Words: colour + " crimp to suit the appliance", Count: each, At: "at the other end", Row: "terminal-crimp-set"},
+		{Words: colour + " ring or blade crimp", Count: each, At: c.From.Words, Row: "terminal-crimp-set"},
+		{Words: colour + " crimp to suit the appliance", Count: each, At: c.To.Words, Row: "terminal-crimp-set"},
 	}
 }
 
@@ -59,7 +59,7 @@ func crimpColour(area float64) string {
 // studFor is the bolt that usually carries a lug; the part's own sheet wins.
 func studFor(area float64) string {
 	switch {
-	case area <= 10:
+	case area <= 4:
 		return "M6"
 	case area <= 50:
 		return "M8"
@@ -90,7 +90,7 @@ func (r *Result) bill() []Item {
 	}
 	for _, c := range r.Cables {
 		for _, p := range c.fuses() {
-			add(fuseRow(p), "fuse "+p.Words(), "piece", 1, c.Number)
+			add(fuseRow(p), p.Words(), "piece", 1, c.Number)
 		}
 		for _, t := range c.Terminals {
 			add(t.Row, t.Words, "piece", float64(t.Count), c.Number)
@@ -125,7 +125,7 @@ func (r *Result) priced(it *Item) {
 		return
 	}
 	if it.Unit == "m" || row.Unit == "piece" && it.Row != "lug-crimp-set" && it.Row != "terminal-crimp-set" && it.Row != "fuse-blade-set" {
-		it.Price = it.Count * row.Price
+		it.Price = math.Round(100*it.Count*row.Price) / 100
 	}
 }
 

@@ -191,7 +191,7 @@ func (d Drop) Cables() float64 { return d.Own + d.Shared }
 type Terminal struct {
 	Words string // "ring M8, 16 mm2", "blue push-on"
 	Count int
-	At    string // "battery", "board", "load"
+	At    string // in words: "the fuse board"
 	Row   string // of the catalogue; "" has none
 }
 

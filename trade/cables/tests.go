@@ -1,6 +1,9 @@
 package cables
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // tests are done in the order in which a new installation is woken: nothing is switched on before it was looked at and measured.
 func (r *Result) tests() []Test {
@@ -83,11 +86,31 @@ func pull(c Cable) (Test, bool) {
 }
 
 func warmth(c Cable) (Test, bool) {
-	if c.Role == Bond || c.Current < warmFrom {
+	if c.Role == Bond || c.Current < warmFrom || runsDry(c.Loads) {
 		return Test{}, false
 	}
-	return Test{Cable: c.Number, Kind: TestWarmth, How: fmt.Sprintf("Let %s run for half an hour with all it has, then feel its fuse, its ends and the cable with the back of the hand.", c.Title),
+	return Test{Cable: c.Number, Kind: TestWarmth, How: c.atWork() + ", then feel its fuse, its ends and the cable with the back of the hand.",
 		Expect: "hand-warm at most; an end that is hotter than its cable is crimped or tightened badly"}, true
+}
+
+// atWork is how a cable is loaded for half an hour.
+func (c Cable) atWork() string {
+	switch {
+	case c.Role == Trunk:
+		return "Everything on for half an hour"
+	case c.Source == Sun:
+		return "Half an hour of full sun on the panels"
+	case c.Source == Shore:
+		return "Half an hour on the mains"
+	case c.Role == Charge:
+		return "Let the engine charge for half an hour"
+	}
+	return fmt.Sprintf("Let all that hangs on %s run for half an hour", c.Title)
+}
+
+// runsDry says whether a pump is among the loads: it does not run for half an hour.
+func runsDry(loads []Load) bool {
+	return slices.ContainsFunc(loads, func(l Load) bool { return l.Kind == Pump })
 }
 
 const warmFrom = 5.0 // A below which nothing gets warm

@@ -50,7 +50,7 @@ func (r *Result) bank(b Bank) {
 	}
 	own := r.Cables[first:]
 	main := &own[0]
-	main.protectMain(own[1:])
+	main.protectMain(own[1:], supply.Fault)
 	n := r.solve(supply, own)
 	for range len(own) * len(standard) {
 		if n.tipped != nil || !thicken(own, n) {
