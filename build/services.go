@@ -2,7 +2,7 @@ package build
 
 import "tumblehome/quantity"
 
-// Power says how electrical things are joined. Its trade comes later; the section is read and kept.
+// Power says how electrical things are joined.
 type Power struct {
 	Batteries map[string]Bank    `doc:"batteries" says:"batteries that belong together"`
 	Sources   map[string]Source  `doc:"sources" says:"where charge comes from"`

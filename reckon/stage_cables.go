@@ -45,7 +45,7 @@ func (w *stages) bank(id string, b build.Bank) cables.Bank {
 		t := w.things[one]
 		battery := cables.Battery{ID: one, Name: named(one, t.Called), Row: t.Buy, About: "/fittings/" + one, Chemistry: chemistry(t)}
 		if t.row != nil {
-			battery.AmpHours = valueOf(t.row.AmpHours).Float()
+			battery.AmpHours, battery.Volts = valueOf(t.row.AmpHours).Float(), valueOf(t.row.Volts).Float()
 		}
 		out.Batteries = append(out.Batteries, battery)
 	}

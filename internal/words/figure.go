@@ -1,12 +1,17 @@
 package words
 
 import (
+	"strings"
+
 	"tumblehome/reckon"
 	"tumblehome/trade/working"
 )
 
 // Figure writes a figure's value with its unit, near its limit if it has one.
 func Figure(f working.Figure) string {
+	if strings.HasPrefix(f.Code, "power.drop.") { // a loss of voltage is told to a tenth
+		return Fine(f.Value, f.Unit)
+	}
 	if f.Limit != nil {
 		return Near(f.Value, *f.Limit, f.Unit)
 	}

@@ -8,7 +8,7 @@ func (r *Result) assumed() []string {
 		return nil
 	}
 	out := []string{
-		fmt.Sprintf("Losses are told at %.1f V and with copper at %.0f °C, everything on at once, with the largest resistance that the standard allows; sold cable is a little better.", houseVolts, warmCopper),
+		fmt.Sprintf("Losses are told at %.1f V (14 V from the engine, a panel's own from the roof) and with copper at %.0f °C, everything on at once, with the largest resistance that the standard allows; sold cable is a little better.", r.Supplies[0].Volts, warmCopper),
 		fmt.Sprintf("Cables stand %.0f °C and lie in air of %.0f °C, or of %.0f °C beside an engine or under the roof, unless you say otherwise.", usualInsulation, usualAir, hotAir),
 	}
 	for _, c := range r.Cables {

@@ -26,7 +26,7 @@ func (r *Result) charge(s Source, to Supply) Cable {
 	if c.Length.MM == 0 {
 		c.Length = Length{MM: usualRoute, Known: Assumed}
 	}
-	c.Volts, c.Current = s.volts(), s.amps()
+	c.Volts, c.Current = s.volts(to), s.amps(to)
 	c.own = c.Current
 	c.Drop.Limit, c.Drop.Aim = chargeLimit, chargeLimit
 	c.From, c.To = s.ends(to)
@@ -43,14 +43,14 @@ func (r *Result) charge(s Source, to Supply) Cable {
 }
 
 // volts is what drives a line; shares of loss are of it.
-func (s Source) volts() float64 {
+func (s Source) volts(to Supply) float64 {
 	switch {
 	case s.Kind == Sun && s.Volts > houseVolts:
 		return s.Volts
 	case s.Kind == Sun:
 		return panelVolts
 	case s.Kind == Shore:
-		return shoreVolts
+		return shoreVolts * to.Volts / houseVolts
 	}
 	return lineVolts
 }
@@ -60,13 +60,13 @@ const (
 	usualCharge = 20.0 // A of a source of which nothing is known
 )
 
-func (s Source) amps() float64 {
+func (s Source) amps(to Supply) float64 {
 	if s.Most > 0 {
 		return s.Most
 	}
 	sum := 0.0
 	for _, l := range s.Is {
-		sum += l.Watts / s.volts()
+		sum += l.Watts / s.volts(to)
 	}
 	switch {
 	case sum == 0:
@@ -126,7 +126,7 @@ func (r *Result) bonds() {
 			continue
 		}
 		trunk := r.Cables[i]
-		c := Cable{About: s.About, Bank: s.ID, Role: Bond, Title: "negative to the body", Length: s.BondLength, Volts: houseVolts,
+		c := Cable{About: s.About, Bank: s.ID, Role: Bond, Title: "negative to the body", Length: s.BondLength, Volts: s.Volts,
 			From: End{Words: "the negative busbar", Symbol: SymbolBoard}, To: End{Words: "clean bare metal of the body", Symbol: SymbolBody}}
 		if c.Length.MM == 0 {
 			c.Length = Length{MM: usualTrunk, Known: Assumed}

@@ -94,6 +94,23 @@ func TestWhatIsChosenHasNothingAgainstIt(t *testing.T) {
 	}
 }
 
+// Twice the voltage wants half the current and loses a quarter of the share.
+func TestASystemOf24VoltsIsReckonedAsOne(t *testing.T) {
+	with := func(volts float64) cables.Result {
+		in := van(circuit("fridge", cables.Fridge, 0, 6, section(2.5), fuse(10)))
+		in.Circuits[0].Loads[0].Watts = 64
+		in.Banks[0].Batteries[0].Volts = volts
+		return cables.Work(in)
+	}
+	one, two := with(12.8), with(25.6)
+	if a, b := cable(t, one, "fridge"), cable(t, two, "fridge"); a.Current != 2*b.Current || a.Drop.Cables()/a.Volts < 3.8*b.Drop.Cables()/b.Volts || b.Volts != 25.6 {
+		t.Errorf("got %g and %g A, %g and %g V lost", a.Current, b.Current, a.Drop.Cables(), b.Drop.Cables())
+	}
+	if a, b := one.Supplies[0].Fault, two.Supplies[0].Fault; a != b {
+		t.Errorf("into a short %g and %g A: both voltage and resistance double", a, b)
+	}
+}
+
 func TestWhatIsWrittenIsCheckedAndNotChanged(t *testing.T) {
 	c := cable(t, cables.Work(van(circuit("fridge", cables.Fridge, 6, 7.4, section(2.5), fuse(10)))), "fridge")
 	if c.Section.MM2 != 2.5 || !c.Section.Said || c.Section.Need != 6 || c.Fuse.Amps != 10 || !c.Fuse.Said {

@@ -6,7 +6,7 @@
 //
 // # What it assumes
 //
-//   - A system of 12 V. Shares are of 12.8 V for what the house battery feeds, of 14 V for a line that the engine charges through, of the
+//   - A system of 12 V, or of 24 V where the batteries' rows say so. Shares are of 12.8 V (25.6) for what the house battery feeds, of 14 V for a line that the engine charges through, of the
 //     panel's own voltage for a line from the roof.
 //   - Everything that is fed runs at once, each circuit with the current that the document gives it.
 //   - Copper stands at 30 °C when voltage is worked out; air is at 40 °C in furniture and 60 °C beside an engine or under a dark roof when

@@ -16,9 +16,11 @@ func Example() {
 		}},
 	})
 	c := r.Cables[1]
-	fmt.Printf("%s: %g mm2, decided by its %s; fuse %s\n", c.Label(), c.Section.MM2, c.Section.Rule, c.Fuse.Words())
+	fmt.Println(c.Label())
+	fmt.Printf("decided by its %s; %s\n", c.Section.Rule, c.Fuse.Words())
 	fmt.Printf("%.1f %% of the voltage stays in the cables\n", 100*c.Drop.Cables()/c.Volts)
 	// Output:
-	// W2 fridge: 6 mm2, decided by its drop; fuse 7.5 A, brown blade fuse
+	// W2 fridge, 6 mm2, fuse 7.5 A
+	// decided by its drop; 7.5 A, brown blade fuse
 	// 2.6 % of the voltage stays in the cables
 }

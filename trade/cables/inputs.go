@@ -35,6 +35,7 @@ type Battery struct {
 	About     string
 	Chemistry Chemistry
 	AmpHours  float64
+	Volts     float64 // 0 is not known: 12
 }
 
 // Chemistry is what a battery is made of.

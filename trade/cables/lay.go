@@ -5,14 +5,14 @@ import "strings"
 const (
 	usualTrunk  = 500.0 // mm from the battery to its fuse board; common practice
 	usualRoute  = 3000.0
-	usualLoad   = 5.0  // A of a circuit of which nothing is known
-	converting  = 0.9  // of what an inverter takes that it gives; common practice
-	inverterLow = 11.0 // V at which an inverter still works: there it draws most
+	usualLoad   = 5.0               // A of a circuit of which nothing is known
+	converting  = 0.9               // of what an inverter takes that it gives; common practice
+	inverterLow = 11.0 / houseVolts // of the voltage at which an inverter still works: there it draws most
 )
 
 // trunk is the cable from the battery to its fuse board: that of the circuit that feeds nothing of its own, or one that nobody wrote.
 func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
-	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "main cable", Volts: houseVolts}
+	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "main cable", Volts: b.volts()}
 	c.From, c.To = b.end(), b.board()
 	for _, f := range feeds {
 		if f.From == b.ID && len(f.Loads) == 0 && c.ID == "" {
@@ -25,7 +25,7 @@ func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 	}
 	for _, f := range feeds {
 		if f.ID != c.ID {
-			c.sum += f.amps()
+			c.sum += f.amps(c.Volts)
 		}
 	}
 	if c.Current == 0 {
@@ -56,12 +56,12 @@ func (b Bank) mainFuse(also Fuse) Fuse {
 
 // feed is a circuit's cable with its cross-section and fuse.
 func (r *Result) feed(b Bank, f Circuit) Cable {
-	c := Cable{ID: f.ID, About: f.About, Bank: b.ID, Role: Feed, Title: f.Title, Loads: f.Loads, Length: f.Length, Volts: houseVolts, way: f.Way}
+	c := Cable{ID: f.ID, About: f.About, Bank: b.ID, Role: Feed, Title: f.Title, Loads: f.Loads, Length: f.Length, Volts: b.volts(), way: f.Way}
 	c.From, c.To = b.board(), toLoads(f.Loads)
-	c.own = f.amps()
+	c.own = f.amps(c.Volts)
 	c.Current = c.own
 	for _, other := range r.in.feeds(f.ID) {
-		c.Current += other.amps()
+		c.Current += other.amps(c.Volts)
 	}
 	if f.From != b.ID && f.From != r.Cables[r.trunkOf(b.ID)].ID {
 		c.fed = f.From
@@ -88,16 +88,16 @@ func (r *Result) trunkOf(bank string) int {
 }
 
 // amps is what a circuit draws with all of it on: what is written, else what its loads draw.
-func (f Circuit) amps() float64 {
+func (f Circuit) amps(volts float64) float64 {
 	if f.Current > 0 {
 		return f.Current
 	}
 	sum := 0.0
 	for _, l := range f.Loads {
 		if l.Kind == Inverter {
-			sum += l.Watts / converting / inverterLow
+			sum += l.Watts / converting / (inverterLow * volts)
 		} else {
-			sum += l.Watts / houseVolts
+			sum += l.Watts / volts
 		}
 	}
 	if sum == 0 && len(f.Loads) > 0 {

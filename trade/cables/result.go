@@ -1,6 +1,10 @@
 package cables
 
-import "tumblehome/trade/finding"
+import (
+	"fmt"
+
+	"tumblehome/trade/finding"
+)
 
 // Result is every cable with its fuse, what is lost on the way, and what follows for buying, labelling and testing.
 type Result struct {
@@ -232,4 +236,10 @@ const (
 )
 
 // Label is what is written on both ends of a cable.
-func (c Cable) Label() string { return c.Number + " " + c.Title }
+func (c Cable) Label() string {
+	words := fmt.Sprintf("%s %s, %.4g mm2", c.Number, c.Title, c.Section.MM2)
+	if c.Fuse.Amps > 0 {
+		words += fmt.Sprintf(", fuse %.4g A", c.Fuse.Amps)
+	}
+	return words
+}

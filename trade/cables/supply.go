@@ -1,6 +1,10 @@
 package cables
 
-import "tumblehome/trade/finding"
+import (
+	"math"
+
+	"tumblehome/trade/finding"
+)
 
 // Inner resistance of a battery of 100 Ah [Ω], and the voltage that drives a short when it is full [V]: from memory, with a spread of a third.
 var (
@@ -17,11 +21,11 @@ const (
 
 // supply is a bank with what it gives into a short.
 func (b Bank) supply() Supply {
-	s := Supply{Bank: b, Volts: houseVolts}
+	s := Supply{Bank: b, Volts: b.volts()}
 	conductance, drive := 0.0, 0.0
 	for _, one := range b.Batteries {
 		conductance += 1 / one.ohms()
-		drive = max(drive, full[one.chemistry()])
+		drive = max(drive, full[one.chemistry()]*one.blocks())
 	}
 	if conductance == 0 {
 		one := Battery{}
@@ -42,13 +46,26 @@ func (b Battery) chemistry() Chemistry {
 	return b.Chemistry
 }
 
+// blocks is how many batteries of 12 V a battery stands for: two in one of 24 V.
+func (b Battery) blocks() float64 { return max(1, math.Round(b.Volts/blockVolts)) }
+
+const blockVolts = 12.5
+
+// volts is what a bank holds at rest. One whose batteries are not alike has that of the first; what is joined side by side must be alike.
+func (b Bank) volts() float64 {
+	if len(b.Batteries) == 0 {
+		return houseVolts
+	}
+	return houseVolts * b.Batteries[0].blocks()
+}
+
 // ohms is the inner resistance: it falls as the battery gets larger.
 func (b Battery) ohms() float64 {
 	hours := b.AmpHours
 	if hours <= 0 {
 		hours = usualHours
 	}
-	return inner[b.chemistry()] * 100 / hours
+	return inner[b.chemistry()] * b.blocks() * 100 / hours
 }
 
 // settle takes over what the solved voltages say.
@@ -107,7 +124,7 @@ func (r *Result) tried() {
 // aloneAmps is what its load draws at a voltage.
 func (r *Result) aloneAmps(c *Cable, volts float64) float64 {
 	if motors(c.Loads) {
-		return volts * c.own / houseVolts
+		return volts * c.own / c.Volts
 	}
-	return houseVolts * c.own / volts
+	return c.Volts * c.own / volts
 }

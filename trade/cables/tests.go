@@ -68,7 +68,7 @@ func (r *Result) voltage(c Cable) (Test, bool) {
 		return Test{}, false
 	}
 	high := c.Drop.Alone
-	posts := houseVolts
+	posts := c.Volts
 	return Test{Cable: c.Number, Kind: TestVoltage, How: fmt.Sprintf("Only this circuit on, all of it. Measure at the battery's posts, then at %s while it runs.", c.To.Words),
 		Expect: fmt.Sprintf("no more than %.1f V less than at the battery: with %.1f V there about %.1f V here", roundUp(high, 0.1), posts, posts-high), Low: posts - roundUp(high, 0.1), High: posts, Unit: "V"}, true
 }

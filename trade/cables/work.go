@@ -7,7 +7,7 @@ import (
 )
 
 const (
-	houseVolts = 12.8 // V that shares of a house circuit are of
+	houseVolts = 12.8 // V that shares of a house circuit are of; twice that in a system of 24 V
 	lineVolts  = 14.0 // V of an engine that charges; common practice, 13.8 to 14.4
 	shoreVolts = 14.4 // V of a charger on the mains
 	panelVolts = 18.0 // V of a panel of 36 cells at work
@@ -97,13 +97,13 @@ func (in Inputs) feeds(bank string) []Circuit {
 
 // solve finds the voltages of a bank's cables, the trunk first.
 func (r *Result) solve(s Supply, all []Cable) net {
-	t := tree{volts: houseVolts, inside: s.Resistance, mainFuse: fuseOhms(all[0].Fuse.Amps), isolator: mainJoints, trunk: all[0].ohms()}
+	t := tree{volts: s.Volts, inside: s.Resistance, mainFuse: fuseOhms(all[0].Fuse.Amps), isolator: mainJoints, trunk: all[0].ohms()}
 	for _, c := range all[1:] {
 		l := leg{id: c.ID, from: c.fed, fuse: fuseOhms(c.Fuse.Amps) + joints, cable: c.ohms()}
 		if motors(c.Loads) {
-			l.ohms = houseVolts / c.own
+			l.ohms = c.Volts / c.own
 		} else {
-			l.watts = houseVolts * c.own
+			l.watts = c.Volts * c.own
 		}
 		t.legs = append(t.legs, l)
 	}

@@ -69,7 +69,7 @@ func (c *Cable) currentLine() line {
 func (c *Cable) voltsWords() string {
 	switch {
 	case c.Role != Charge:
-		return "a resting 12 V battery"
+		return "a resting battery"
 	case c.Source == Sun:
 		return "the panel at work"
 	case c.Source == Shore:
@@ -94,7 +94,7 @@ func (r *Result) workingOfWorst() working.Working {
 func (r *Result) workingOfFault() working.Working {
 	s := r.strongest()
 	w := working.Working{Formula: "I = E/R", Source: innerSource, Notes: []string{"Good to a third either way. What the battery's label or sheet gives for a short wins: write it as shorted."}}
-	w.Lines = append(w.Lines, line{Symbol: "E", Label: "voltage that drives a short when it is full", Value: s.Drive, Unit: "V", From: origin{Assumption: "lead 12.8, lithium 13.6"}})
+	w.Lines = append(w.Lines, line{Symbol: "E", Label: "voltage that drives a short when it is full", Value: s.Drive, Unit: "V", From: origin{Assumption: "lead 12.8, lithium 13.6 for each 12 V"}})
 	if s.FaultSaid > 0 {
 		w.Lines = append(w.Lines, line{Symbol: "I", Label: "into a short", Value: s.Fault, Unit: "A", From: origin{Pointer: s.About + "/shorted"}})
 		return w
@@ -119,7 +119,7 @@ func (r *Result) workingOfTogether() working.Working {
 			case c.own > 0:
 				from = origin{Assumption: "what its loads draw, as their rows give it, or 5 A where nobody knows"}
 			}
-			w.Lines = append(w.Lines, line{Symbol: "I", Label: fmt.Sprintf("%s, at %.1f V", c.Title, houseVolts), Value: c.own, Unit: "A", From: from})
+			w.Lines = append(w.Lines, line{Symbol: "I", Label: fmt.Sprintf("%s, at %.1f V", c.Title, c.Volts), Value: c.own, Unit: "A", From: from})
 		}
 	}
 	w.Lines = append(w.Lines, line{Symbol: "I", Label: "out of the battery: what converts draws more as its voltage falls, motors less", Value: s.Together, Unit: "A", From: here})
