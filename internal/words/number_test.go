@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"tumblehome/internal/words"
+	"tumblehome/trade/working"
 )
 
 func TestFiguresReadAsAVanIs(t *testing.T) {
@@ -24,6 +25,7 @@ func TestFiguresReadAsAVanIs(t *testing.T) {
 		{"a small change is shown to the kilogram", words.Signed(12.3, "kg"), "+12\u202fkg"},
 		{"a loss has a true minus", words.Signed(-12.3, "kg"), "−12\u202fkg"},
 		{"a count is whole however close one looks", words.Fine(3, "1"), "3"},
+		{"what a cable loses is told to a tenth", words.Figure(working.Figure{Code: "power.drop.to.lights", Value: 3.28, Unit: "%"}), "3.3\u202f%"},
 		{"next to nothing is no change", words.Signed(0.2, "kg"), "no change"},
 	}
 	for _, c := range cases {
