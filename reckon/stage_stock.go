@@ -9,11 +9,12 @@ import (
 	"tumblehome/catalogue"
 	"tumblehome/quantity"
 	"tumblehome/trade/stock"
+	"tumblehome/trade/takeoff"
 )
 
 // workStock says what there is to buy: materials by measure, everything else by the piece.
 func (m *Machine) workStock(w *stages) (stock.Result, Digest) {
-	in := stock.Inputs{Currency: w.doc.Build.Currency, Rates: w.doc.Build.Rates, Needs: w.linings, Settled: settled(w.doc)}
+	in := stock.Inputs{Currency: w.doc.Build.Currency, Rates: w.doc.Build.Rates, Needs: takeoff.Gather(w.linings, w.wiring), Settled: settled(w.doc)}
 	for _, name := range w.laidMaterials() {
 		in.Offers = append(in.Offers, w.offers(name)...)
 	}
@@ -42,10 +43,10 @@ func settled(doc *build.Document) []string {
 	return out
 }
 
-// laidMaterials are the materials of the linings, sorted.
+// laidMaterials are the materials of the linings and the cables, sorted.
 func (w *stages) laidMaterials() []string {
 	var names []string
-	for _, l := range w.linings {
+	for _, l := range takeoff.Gather(w.linings, w.wiring) {
 		names = append(names, l.Of)
 	}
 	slices.Sort(names)
@@ -62,7 +63,7 @@ func (w *stages) offers(name string) []stock.Offer {
 	for _, id := range m.Stock {
 		row, _ := w.rows.Row(id)
 		o := stock.Offer{Of: name, Row: id, Each: row.Each, Waste: m.Waste, Price: w.price(id)}
-		if row.Kind == "length" { // battens are counted by the metre, slats and cladding by what they cover
+		if row.Kind == "length" || row.Kind == "cable" { // battens and cables are counted by the metre, slats and cladding by what they cover
 			o.Unit, o.Holds = "m", valueOf(row.Long).Float()/1000
 			out = append(out, o)
 		}

@@ -22,7 +22,7 @@ func (m *Machine) workWeight(w *stages) (weight.Result, Digest) {
 		Body:      weight.Body{Width: valueOf(v.Width), Height: valueOf(v.Height)},
 		Plate:     weight.Plate{Gross: v.Plate.Gross, Front: v.Plate.Front, Rear: v.Plate.Rear, Train: v.Plate.Train},
 		RoofLimit: valueOf(v.RoofLimit), Today: w.today,
-		Lines: takeoff.Gather(w.linings, w.fittings), OnRoof: onRoof(w.doc),
+		Lines: takeoff.Gather(w.linings, w.fittings, w.wiring), OnRoof: onRoof(w.doc),
 		Seats: seats(w.doc), People: people(w.doc), Tanks: w.tanks(), Gear: w.gear, Cases: cases(v),
 		Front: tyre(v, "front"), Rear: tyre(v, "rear"),
 		Weighings: w.weighings(), Movable: w.movable(),

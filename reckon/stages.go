@@ -53,6 +53,7 @@ type stages struct {
 	placesKey Digest
 	linings   []takeoff.Line
 	fittings  []takeoff.Line
+	wiring    []takeoff.Line
 	gear      []takeoff.Line
 }
 
@@ -84,14 +85,15 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	w.places, w.placesKey = m.workArrangement(doc, w.room, w.skin, w.things)
 	w.linings = lined.TakeOff()
 	w.fittings = fittingLines(w.things, &w.places, w.rows, today)
+	r.Cables, _ = m.workCables(w)
+	w.wiring = w.cableLines(&r.Cables)
 	w.gear = massesAt("/use/gear", "gear", doc.Use.Gear, w.room, false)
 
-	r.Results = Results{Body: bare.Body, Lining: lined, Places: w.places, Lines: takeoff.Gather(w.linings, w.fittings)}
+	r.Results = Results{Body: bare.Body, Lining: lined, Places: w.places, Cables: r.Cables, Lines: takeoff.Gather(w.linings, w.fittings, w.wiring)}
 	r.Trips, _ = m.workTrips(doc)
 	r.Climate, _ = m.workClimate(doc, r.Trips)
 	r.Weight, _ = m.workWeight(w)
 	r.Fit, _ = m.workFit(w)
-	r.Cables, _ = m.workCables(w)
 	r.Stock, _ = m.workStock(w)
 	r.Cost, _ = m.workCost(w, r.Stock)
 	warm, older := m.workWarmth(w, r.Trips, r.Climate, before)

@@ -147,5 +147,9 @@ var cablesCases = []Case{
 		On:    "dipper",
 		Patch: `{"power": {"sources": {"engine": {"cable": "6 mm2"}}}}`,
 		Finds: []string{"fault power.drop /power/sources/engine/cable"},
+	}, {
+		Name:  "No fitting of Dipper stands for its cables any longer: they are counted by the metre",
+		On:    "dipper",
+		Patch: `{"power": {"counted-in": null, "circuits": {"fan": {"route": null}}}}`,
 	},
 }

@@ -95,7 +95,7 @@ func (r *Result) strongest() *Supply {
 func (r *Result) metres() float64 {
 	sum := 0.0
 	for _, c := range r.Cables {
-		sum += float64(c.cores()) * c.Cut / 1000
+		sum += float64(c.Cores()) * c.Cut / 1000
 	}
 	return sum
 }

@@ -23,8 +23,11 @@ func (r *Result) prepare() {
 	r.Assumed = r.assumed()
 }
 
-// cores are how many of its length are cut.
-func (c Cable) cores() int {
+// Row is the catalogue row of its copper, if there is one.
+func (c Cable) Row() string { return "cable-" + dashed(c.Section.MM2) + "mm2" }
+
+// Cores are how many of its length are cut.
+func (c Cable) Cores() int {
 	if c.Body || c.Role == Bond {
 		return 1
 	}
@@ -33,7 +36,7 @@ func (c Cable) cores() int {
 
 // crimps are what goes on its ends: lugs on studs for thick cable, insulated crimps by colour for thin.
 func (c Cable) crimps() []Terminal {
-	each := c.cores()
+	each := c.Cores()
 	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond || c.FarFuse != nil {
 		words := fmt.Sprintf("ring lug %s for %.4g mm2, with heat-shrink", studFor(c.Section.MM2), c.Section.MM2)
 		return []Terminal{{Words: words, Count: 2 * each, At: "both ends", Row: "lug-crimp-set"}}
@@ -81,7 +84,7 @@ func (r *Result) bill() []Item {
 		}
 	}
 	for _, c := range r.Cables {
-		row := "cable-" + dashed(c.Section.MM2) + "mm2"
+		row := c.Row()
 		for _, colour := range []string{c.Positive, c.Negative} {
 			if colour != "" {
 				add(row, fmt.Sprintf("%s cable %.4g mm2", colour, c.Section.MM2), "m", c.Cut/1000, c.Number)
