@@ -39,7 +39,8 @@ func (c *Cable) demands() Section {
 		mm2, _ := nextStandard(passes)
 		s.Steps = append(s.Steps, Demand{Rule: rule, MM2: mm2, Words: words, Source: source})
 	}
-	ask(RuleCurrent, lawSource, fmt.Sprintf("it carries %.3g A where it lies", c.Current), func(a float64) bool { return c.way.rating(a).Amps >= c.Current })
+	carries, _ := nextStandard(func(a float64) bool { return c.way.rating(a).Amps >= c.Current })
+	ask(RuleCurrent, c.way.rating(carries).From, fmt.Sprintf("it carries %.3g A where it lies", c.Current), func(a float64) bool { return c.way.rating(a).Amps >= c.Current })
 	if c.Fuse.Amps > 0 {
 		ask(RuleFuse, protectSource, fmt.Sprintf("it stands what a fuse of %.3g A lets pass for good", c.Fuse.Amps), func(a float64) bool { return c.way.rating(a).Amps >= c.Fuse.Amps })
 		through := letsThrough(c.way.Fuse.Kind, c.Fuse.Amps)

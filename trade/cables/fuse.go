@@ -39,7 +39,6 @@ var kinds = []Kind{Blade, Maxi, SF30, SF51, Block, ClassT}
 
 var (
 	breakingSource = finding.Source{Text: "ISO 8820-3 (blade, 1000 A); suppliers' articles on strip, block and class T fuses", Sure: finding.Read}
-	timesSource    = finding.Source{Text: "opening times of ISO 8820 fuses, partly from memory", Sure: finding.Memory}
 	loadSource     = finding.Source{Text: "a load of hours draws at most 80 % of its fuse; a marine cable catalogue", Sure: finding.Read}
 	protectSource  = finding.Source{Text: "the fuse protects the cable: its rating is at most what the cable carries where it lies; ABYC E-11 would bear 150 %, this does not", Sure: finding.Practice}
 )

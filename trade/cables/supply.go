@@ -77,10 +77,8 @@ func (s *Supply) settle(n net, all []Cable) {
 	for i := range all {
 		c := &all[i]
 		c.losses(n, all)
-		start, end := n.toBoard(), n.toBoard()
-		if c.Role == Trunk {
-			start = n.inside
-		} else {
+		start, end := n.inside, n.toBoard()
+		if c.Role != Trunk {
 			start, end = n.toStart(c.ID), n.toEnd(c.ID)
 		}
 		c.Fault = [2]float64{s.Drive / start, s.Drive / end}

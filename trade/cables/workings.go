@@ -27,7 +27,14 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 	for _, d := range c.Section.Steps {
 		w.Notes = append(w.Notes, d.told())
 	}
+	w.Notes = append(w.Notes, c.Rating.told(c.Section.MM2))
 	return w
+}
+
+// told is how a rating comes about.
+func (r Rating) told(mm2 float64) string {
+	return fmt.Sprintf("%.4g mm2 carry %.0f A %s: %.0f A by the table (%s), times %.2f for the air (%s), %.2f for %d loaded cores side by side (%s) and %.2f for insulation about it (BS 7671 regulation 523.9, from memory).",
+		mm2, r.Amps, r.Words(), r.Table, r.From.Text, r.Ambient, ambientSource.Text, r.Bundle, r.Cores, bundleSource.Text, r.Wrapped)
 }
 
 func (d Demand) told() string {
