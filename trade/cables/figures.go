@@ -2,7 +2,6 @@ package cables
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"tumblehome/trade/finding"
@@ -32,9 +31,6 @@ func (r Result) Figures() []working.Figure {
 			continue
 		}
 		limit := 100 * c.Drop.Limit
-		if c.Drop.Wanted > 0 {
-			limit = math.Min(limit, 100*c.Drop.Wanted)
-		}
 		out = append(out, working.Figure{Code: c.code(), Label: "Voltage lost in the cables: " + c.Title, Value: c.lost(), Unit: "%", Limit: &limit, State: c.state(),
 			Words: fmt.Sprintf("%s, %.1f m of %.4g mm2", c.Number, c.Length.MM/1000, c.Section.MM2)})
 	}

@@ -2,6 +2,7 @@ package cables
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/trade/finding"
 )
@@ -38,18 +39,20 @@ func (r Rating) Words() string {
 // drop finds a cable that loses more than it may, or than the builder wants.
 func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	share := c.Drop.Cables() / c.Volts
-	over := share > c.Drop.Limit*(1+1e-9)
-	wanted := c.Drop.Wanted > 0 && share > c.Drop.Wanted*(1+1e-9)
-	if !over && !wanted || !c.Section.Said || r.nets[c.Bank].tipped != nil && c.Role != Charge {
+	if share <= c.Drop.Limit*(1+1e-9) || !c.Section.Said || r.nets[c.Bank].tipped != nil && c.Role != Charge {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
 		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
 		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %.4g mm2 with %.3g A; no more than %.3g %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, c.Section.MM2, c.Current, 100*c.Drop.Limit)}
-	switch natural, _ := limits(c.Loads); {
+	natural, _ := limits(c.Loads)
+	if c.Role == Trunk {
+		natural = criticalLimit
+	}
+	switch {
 	case c.Role == Charge && share <= criticalLimit:
 		f.Severity, f.Title = finding.Close, "The line from "+c.From.Words+" loses more voltage than is good for charging"
-	case wanted && c.Role == Feed && share <= natural:
+	case c.Role != Charge && share <= natural:
 		f.Severity, f.Title = finding.Close, "More voltage is lost on the way to "+c.To.Words+" than you want"
 		f.Source = finding.Source{Text: "what the document wants; resistances of IEC 60228", Sure: finding.Read}
 	}
@@ -62,17 +65,35 @@ func (r *Result) thickEnough(c *Cable) float64 {
 		if a <= c.Section.MM2 || a < c.Section.Need {
 			return false
 		}
-		own := c.Drop.Own * perMetre(a, warmCopper) / perMetre(c.Section.MM2, warmCopper)
-		limit := c.Drop.Limit
-		if c.Drop.Wanted > 0 {
-			limit = min(limit, c.Drop.Wanted)
-		}
-		return own <= c.Drop.Aim*c.Volts && own+c.Drop.Shared <= limit*c.Volts
+		d, ok := r.lossesWith(*c, a)
+		return ok && d.Own <= c.Drop.Aim*c.Volts && d.Cables() <= c.Drop.Limit*c.Volts
 	})
 	if !ok {
 		return 0
 	}
 	return mm2
+}
+
+// lossesWith is what a cable would lose with another cross-section, everything else as it is.
+func (r *Result) lossesWith(c Cable, mm2 float64) (Drop, bool) {
+	c.Section.MM2 = mm2
+	if c.Role == Charge {
+		c.Drop.Own = c.Current * c.ohms()
+		return c.Drop, true
+	}
+	t := r.nets[c.Bank].tree
+	t.legs = slices.Clone(t.legs)
+	for i := range t.legs {
+		if t.legs[i].id == c.ID {
+			t.legs[i].cable = c.ohms()
+		}
+	}
+	if c.Role == Trunk {
+		t.trunk = c.ohms()
+	}
+	n := t.solve()
+	c.losses(n)
+	return c.Drop, n.tipped == nil
 }
 
 // strand finds a cable so thin that it breaks by being handled.

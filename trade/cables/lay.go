@@ -33,7 +33,15 @@ func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 	}
 	c.way.Fuse = b.mainFuse(c.way.Fuse)
 	c.Drop.Limit, c.Drop.Aim = criticalLimit, criticalAim
+	c.Drop.wish()
 	return c
+}
+
+// wish lets what the builder wants be a limit where it is stricter.
+func (d *Drop) wish() {
+	if d.Wanted > 0 {
+		d.Limit, d.Aim = min(d.Wanted, d.Limit), min(d.Wanted, d.Aim)
+	}
 }
 
 // mainFuse is the bank's, with what the circuit to the fuse board says of it.
@@ -71,9 +79,7 @@ func (r *Result) feed(b Bank, f Circuit) Cable {
 	}
 	c.Body, c.Drop.Wanted = f.Body, f.Wanted
 	c.Drop.Limit, c.Drop.Aim = limits(f.Loads)
-	if f.Wanted > 0 {
-		c.Drop.Limit, c.Drop.Aim = min(f.Wanted, c.Drop.Limit), min(f.Wanted, c.Drop.Aim)
-	}
+	c.Drop.wish()
 	c.choose()
 	return c
 }

@@ -66,7 +66,7 @@ type Drop struct {
 	Own    float64 // in its own two cores
 	Shared float64 // in those of the cables that feed it, with everything on
 	Joints float64 // in fuses and joints on the way, all of them
-	Limit  float64 // share of Own + Shared that it may have
+	Limit  float64 // share of Own + Shared that it may have, at most what is wanted
 	Wanted float64 // share that the builder wants; 0 is not said
 	Aim    float64 // share of Own that is aimed for where the program chooses
 	At     float64 // V at its far end with everything on

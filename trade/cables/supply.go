@@ -76,7 +76,7 @@ func (s *Supply) settle(n net, all []Cable) {
 	}
 	for i := range all {
 		c := &all[i]
-		c.losses(n, all)
+		c.losses(n)
 		start, end := n.inside, n.toBoard()
 		if c.Role != Trunk {
 			start, end = n.toStart(c.ID), n.toEnd(c.ID)
@@ -87,7 +87,7 @@ func (s *Supply) settle(n net, all []Cable) {
 }
 
 // losses takes a cable's losses from the solved voltages.
-func (c *Cable) losses(n net, all []Cable) {
+func (c *Cable) losses(n net) {
 	if n.tipped != nil {
 		return
 	}

@@ -67,7 +67,7 @@ func (r *Result) bank(b Bank) {
 func thicken(all []Cable, n net) bool {
 	for i := range all {
 		c := &all[i]
-		c.losses(n, all)
+		c.losses(n)
 		next := slices.Index(standard, c.Section.MM2) + 1
 		if c.Section.Said || next == 0 || next == len(standard) || c.Drop.Cables()/c.Volts <= c.Drop.Limit {
 			continue
