@@ -1,0 +1,119 @@
+package runs
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+
+	"tumblehome/trade/finding"
+)
+
+// Findings lists what the builder should know.
+func (r Result) Findings() []finding.Finding { return r.found }
+
+// judge gathers the findings of all ways and routes.
+func (w *worker) judge(r *Result) []finding.Finding {
+	var out []finding.Finding
+	for i := range r.Ways {
+		l := &r.Ways[i]
+		if len(l.Way.Corners) > 0 && len(l.At) < 2 {
+			out = append(out, l.unknown())
+		}
+		for _, f := range l.Fouls {
+			out = append(out, w.tellFoul(l, f))
+		}
+		out = append(out, l.tightBends()...)
+		if f, ok := l.overfull(); ok {
+			out = append(out, f)
+		}
+	}
+	for i := range r.Routes {
+		if f, ok := r.Routes[i].otherwise(); ok {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+func (l *Led) unknown() finding.Finding {
+	return finding.Finding{Code: "runs.unknown", Severity: finding.Note, About: []string{l.pointer()},
+		Title:  "Nobody knows yet where the way " + l.ID + " runs",
+		Words:  "One of its corners is at a fitting that has no place, or it has one corner only. Its length is not known until that is settled.",
+		Source: finding.Source{Text: "the places of this build", Sure: finding.Computed}}
+}
+
+// tightBends are corners without room for a bow that the thickest cable takes, and a way that turns too often.
+func (l *Led) tightBends() []finding.Finding {
+	var out []finding.Finding
+	turns, least := 0.0, bow*l.thickest()
+	var worst *Bend
+	for i := range l.Bends {
+		b := &l.Bends[i]
+		turns += b.Turn
+		if b.Radius < least && (worst == nil || b.Radius < worst.Radius) {
+			worst = b
+		}
+	}
+	if worst != nil {
+		out = append(out, finding.Finding{Code: "runs.bend", Severity: finding.Close, About: []string{l.pointer()},
+			Title:    fmt.Sprintf("The way %s turns too sharply for its cable at corner %d", l.ID, worst.Corner+1),
+			Words:    fmt.Sprintf("It turns by %.0f° where its legs have room for a bow of %.0f mm. The thickest cable in it wants %.0f mm: bent closer, its insulation and strands suffer. Make the legs beside that corner longer.", worst.Turn, worst.Radius, least),
+			Measured: mm(worst.Radius), Limit: mm(least),
+			Source: finding.Source{Text: "bend radius of fixed cable at least four times its outer diameter", Sure: finding.Memory}})
+	}
+	if turns > mostTurns+0.5 && l.Bore > 0 {
+		out = append(out, finding.Finding{Code: "runs.turns", Severity: finding.Note, About: []string{l.pointer()},
+			Title:    fmt.Sprintf("The way %s turns by %.0f° in all", l.ID, turns),
+			Words:    "Cable can hardly be pulled through a conduit that turns by more than four right angles. Leave a place in between where one gets at it, or lay the cable in as the conduit goes up.",
+			Measured: &finding.Measure{Value: turns, Unit: "°"}, Limit: &finding.Measure{Value: mostTurns, Unit: "°"},
+			Source: finding.Source{Text: "NFPA 70, 358.26: no more than 360° between places to pull from", Sure: finding.Memory}})
+	}
+	return out
+}
+
+// overfull is a conduit with more cable in it than it should have.
+func (l *Led) overfull() (finding.Finding, bool) {
+	if l.Fill <= mostFull+1e-9 {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "runs.fill", Severity: finding.Close, About: []string{l.pointer()},
+		Title:    fmt.Sprintf("The conduit %s is %.0f %% full", l.ID, 100*l.Fill),
+		Words:    fmt.Sprintf("Cables are to take 40 %% of a conduit, so that they can be pulled and give off their warmth. For these it would have to be %.0f mm wide inside.", math.Ceil(BoreFor(l.conductors(), mostFull))),
+		Measured: &finding.Measure{Value: 100 * l.Fill, Unit: "%"}, Limit: &finding.Measure{Value: 100 * mostFull, Unit: "%"}, Source: filling}
+	if l.Fill > 1 {
+		f.Severity, f.Title = finding.Fault, fmt.Sprintf("The cables do not go into the conduit %s", l.ID)
+	}
+	if l.Least > 0 {
+		f.Proposals = []finding.Proposal{{Words: fmt.Sprintf("take a conduit of %g mm inside", l.Least), Patch: patch("runs", l.ID, "bore", l.Least)}}
+	}
+	return f, true
+}
+
+// farOff is the share by which a measured route may differ from what the drawing gives: practice.
+const farOff = 0.20
+
+// otherwise is a route that was measured and lies far from what the drawing gives.
+func (r *Route) otherwise() (finding.Finding, bool) {
+	c := r.Circuit
+	if c.Written == nil || !r.Known || *c.Written <= 0 || math.Abs(r.Reckoned-*c.Written) <= farOff**c.Written {
+		return finding.Finding{}, false
+	}
+	key := "circuits"
+	if c.Source {
+		key = "sources"
+	}
+	value, _ := json.Marshal(map[string]any{"power": map[string]any{key: map[string]any{c.ID: map[string]any{"route": nil}}}})
+	return finding.Finding{Code: "runs.route", Severity: finding.Note, About: []string{c.Pointer() + "/route"},
+		Title:    fmt.Sprintf("%s is written as %.1f m of cable; the drawing gives %.1f m", c.ID, *c.Written/1000, r.Reckoned/1000),
+		Words:    "What was measured counts. If something was moved since, measure again; if no way is written for it, the drawing follows the surfaces and may be wrong.",
+		Measured: mm(*c.Written), Limit: mm(r.Reckoned), Source: practice,
+		Proposals: []finding.Proposal{{Words: "let the length follow the drawing", Patch: value}}}, true
+}
+
+func mm(v float64) *finding.Measure { return &finding.Measure{Value: v, Unit: "mm"} }
+
+// patch sets one value of the document.
+func patch(section, id, key string, value any) json.RawMessage {
+	text, _ := json.Marshal(map[string]any{section: map[string]any{id: map[string]any{key: value}}})
+	return text
+}

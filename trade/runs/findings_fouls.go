@@ -1,0 +1,55 @@
+package runs
+
+import (
+	"fmt"
+
+	"tumblehome/trade/finding"
+)
+
+// foulWords is what is said of a foul of one kind: the way, then what is fouled.
+var foulWords = map[Kind]struct {
+	severity       finding.Severity
+	title, words   string
+	source         finding.Source
+	caution, about string
+}{
+	Through: {finding.Fault, "The way %s leads through %s", "That is no hollow thing: a cable cannot lie there. Lead it round, or along the side behind it.", placed, "", "/fittings/"},
+	GasAt: {finding.Danger, "The way %s leads through the gas: %s", "No cable runs through the locker of a gas bottle: gas that leaks gathers there, and a spark is enough. Lead it round outside.",
+		finding.Source{Text: "common rule of caravan wiring (IEC 60364-7-721 and dealers' advice), read second-hand", Sure: finding.Read},
+		"Gas and its locker are the work of a registered fitter; ask before anything is led past it.", "/fittings/"},
+	ArchAt: {finding.Fault, "The way %s leads through the wheel arch %s", "Behind it the wheel turns. Lead the way over the arch or round it.", placed, "", "/shell/arches/"},
+	Hole:   {finding.Fault, "The way %s crosses the opening %s", "Nothing can lie across a door, a window or a hole: it is in the way or cut through. Lead it round.", placed, "", "/shell/openings/"},
+	RibKind: {finding.Close, "The way %s leads through the rib %s", "Behind the lining the steel of the rib is in the way. Use a hole that the maker left, with a grommet; drill none into pillars, and lay the cable before the lining if there is room.",
+		finding.Source{Text: "converters' practice: every hole in sheet metal deburred, painted, with a grommet", Sure: finding.Memory}, "", "/shell/ribs/"},
+	Bed: {finding.Close, "The way %s leads through the place where %s lies", "Somebody would lie on it or pull at it at night. Lead it along the side or under the bed.", placed, "", "/people/"},
+}
+
+var placed = finding.Source{Text: "the places of this build", Sure: finding.Computed}
+
+// tellFoul makes a finding of a foul and looks for a way round.
+func (w *worker) tellFoul(l *Led, f Foul) finding.Finding {
+	if f.Kind == Skin {
+		return w.tellSkin(l, f)
+	}
+	say := foulWords[f.Kind]
+	name := f.ID
+	for i := range w.in.Things {
+		if t := &w.in.Things[i]; t.ID == f.ID && say.about == "/fittings/" {
+			name = t.Name
+		}
+	}
+	out := finding.Finding{Code: "runs." + string(f.Kind), Severity: say.severity, About: []string{l.pointer(), say.about + f.ID},
+		Title: fmt.Sprintf(say.title, l.ID, name), Words: fmt.Sprintf("For %.0f mm, at x %.0f, y %.0f, %.0f above the load floor. ", f.To-f.From, f.At[0], f.At[1], f.At[2]) + say.words,
+		Measured: mm(f.To - f.From), Source: say.source, Caution: say.caution, Mode: f.Mode}
+	if f.Kind != RibKind {
+		out.Proposals = w.detours(l, f)
+	}
+	return out
+}
+
+func (w *worker) tellSkin(l *Led, f Foul) finding.Finding {
+	return finding.Finding{Code: "runs.skin", Severity: finding.Close, About: []string{l.pointer()},
+		Title:    fmt.Sprintf("The way %s leaves the body through the %s", l.ID, f.Surface),
+		Words:    fmt.Sprintf("At x %.0f, y %.0f, %.0f above the load floor it is outside the skin, and no opening is written there. A hole through the skin is deburred, painted and closed with a gland; write it down as an opening and let the way end in it. If none is wanted, move the corner inwards.", f.At[0], f.At[1], f.At[2]),
+		Measured: mm(f.To - f.From), Source: finding.Source{Text: "converters' practice: every hole in sheet metal deburred, painted, with a grommet or gland", Sure: finding.Memory}}
+}

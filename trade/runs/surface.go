@@ -1,0 +1,58 @@
+package runs
+
+import "math"
+
+// Surfaces of the room, as the document names them.
+const (
+	left  = "left"
+	right = "right"
+	floor = "floor"
+	roof  = "roof"
+	rear  = "rear"
+)
+
+// near is how far off a finished surface a way still lies on it [mm]: practice, the tape is no sharper.
+const near = 40
+
+// surfaceAt is the finished surface on or behind which a point lies, and how far before it (less than zero is behind); none where it is
+// out in the room.
+func (w *worker) surfaceAt(p Point) (surface string, before float64) {
+	room := w.in.Room
+	best := math.Inf(1)
+	for _, s := range [...]struct {
+		name   string
+		before float64
+	}{
+		{left, p[1] - room.Left(p[0], p[2])}, {right, room.Right(p[0], p[2]) - p[1]}, {roof, room.Roof(p[0], p[1]) - p[2]}, {floor, p[2] - room.Floor()}, {rear, room.Rear() - p[0]},
+	} {
+		if math.Abs(s.before) < best {
+			surface, before, best = s.name, s.before, math.Abs(s.before)
+		}
+	}
+	if before > near {
+		return "", before
+	}
+	return surface, before
+}
+
+// inCab says whether a point lies before the living space, where nothing is known.
+func (w *worker) inCab(p Point) bool { return p[0] < w.in.Room.Front()-1 }
+
+// outside is how far a point lies beyond the bare skin, and through which side of it is the shortest way back; 0 is inside.
+func (w *worker) outside(p Point) (surface string, beyond float64) {
+	skin := w.in.Skin
+	for _, s := range [...]struct {
+		name   string
+		beyond float64
+	}{
+		{left, skin.Left(p[0], p[2]) - p[1]}, {right, p[1] - skin.Right(p[0], p[2])}, {roof, p[2] - skin.Roof(p[0], p[1])}, {floor, skin.Floor() - p[2]}, {rear, p[0] - skin.Rear()},
+	} {
+		if s.beyond > sheet && (surface == "" || s.beyond < beyond) {
+			surface, beyond = s.name, s.beyond
+		}
+	}
+	return surface, beyond
+}
+
+// sheet is how far beyond the inside of the skin a way has gone through it [mm].
+const sheet = 1
