@@ -13,6 +13,7 @@ import (
 	"tumblehome/trade/cost"
 	"tumblehome/trade/fit"
 	"tumblehome/trade/lining"
+	"tumblehome/trade/runs"
 	"tumblehome/trade/shell"
 	"tumblehome/trade/stock"
 	"tumblehome/trade/takeoff"
@@ -32,6 +33,7 @@ type Results struct {
 	Climate climate.Result
 	Weight  weight.Result
 	Fit     fit.Result
+	Runs    runs.Result
 	Warmth  warmth.Result
 	Cables  cables.Result
 	Stock   stock.Result
@@ -85,11 +87,12 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	w.places, w.placesKey = m.workArrangement(doc, w.room, w.skin, w.things)
 	w.linings = lined.TakeOff()
 	w.fittings = fittingLines(w.things, &w.places, w.rows, today)
+	r.Runs, _ = m.workRuns(w)
 	r.Cables, _ = m.workCables(w)
 	w.wiring = w.cableLines(&r.Cables)
 	w.gear = massesAt("/use/gear", "gear", doc.Use.Gear, w.room, false)
 
-	r.Results = Results{Body: bare.Body, Lining: lined, Places: w.places, Cables: r.Cables, Lines: takeoff.Gather(w.linings, w.fittings, w.wiring)}
+	r.Results = Results{Body: bare.Body, Lining: lined, Places: w.places, Runs: r.Runs, Cables: r.Cables, Lines: takeoff.Gather(w.linings, w.fittings, w.wiring)}
 	r.Trips, _ = m.workTrips(doc)
 	r.Climate, _ = m.workClimate(doc, r.Trips)
 	r.Weight, _ = m.workWeight(w)
@@ -105,6 +108,7 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	r.take(r.Climate)
 	r.take(r.Weight)
 	r.take(found{r.Fit.Figures, r.Fit.Findings, &r.Fit})
+	r.take(r.Runs)
 	r.take(r.Cables)
 	r.take(r.Stock)
 	r.take(r.Cost)

@@ -32,12 +32,13 @@ func (w *worker) covers(line []Point) []Cover {
 		w.underLining(a, b, add)
 		for k := range w.in.Things {
 			t := &w.in.Things[k]
-			inside := inSolid(a, b, t.Solid)
-			for _, s := range inside {
-				add(Inside, "/fittings/"+t.ID, t.Name, s)
-			}
-			if len(inside) == 0 {
+			within := inSolid(a, b, t.Solid)
+			if !t.Hollow || len(within) == 0 {
 				add(Behind, "/fittings/"+t.ID, t.Name, w.behind(a, b, t))
+				continue
+			}
+			for _, s := range within {
+				add(Inside, "/fittings/"+t.ID, t.Name, s)
 			}
 		}
 	}

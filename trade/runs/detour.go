@@ -60,7 +60,7 @@ func (w *worker) fouled(f Foul) (solid.Bounds, bool) {
 		}
 	case Bed:
 		for _, s := range w.in.Sleepers {
-			if s.Person == f.ID && s.Mode == f.Mode {
+			if s.On == f.ID && s.Mode == f.Mode {
 				return s.Box, true
 			}
 		}

@@ -89,25 +89,56 @@ func (l *Led) overfull() (finding.Finding, bool) {
 	return f, true
 }
 
-// farOff is the share by which a measured route may differ from what the drawing gives: practice.
-const farOff = 0.20
+// A measured route is held against the drawing only where ways are written for most of it, and where more than a loop of cable is at stake:
+// practice.
+const (
+	farOff     = 0.20 // share
+	loop       = 500  // mm
+	mostlyLaid = 0.5  // share of the route on ways
+)
 
-// otherwise is a route that was measured and lies far from what the drawing gives.
+// otherwise is a route that was measured and lies far from what the drawing gives, or is shorter than any cable could be.
 func (r *Route) otherwise() (finding.Finding, bool) {
 	c := r.Circuit
-	if c.Written == nil || !r.Known || *c.Written <= 0 || math.Abs(r.Reckoned-*c.Written) <= farOff**c.Written {
+	if c.Written == nil || !r.Known || *c.Written <= 0 {
 		return finding.Finding{}, false
 	}
+	f := finding.Finding{About: []string{c.Pointer() + "/route"}, Measured: mm(*c.Written), Source: practice, Proposals: []finding.Proposal{r.followDrawing()}}
+	off := math.Abs(r.Reckoned - *c.Written)
+	switch {
+	case *c.Written < r.Straight-loop/10:
+		f.Code, f.Severity, f.Limit = "runs.short", finding.Close, mm(r.Straight)
+		f.Title = fmt.Sprintf("%s is written as %.1f m of cable, and its ends are %.1f m apart", c.ID, *c.Written/1000, r.Straight/1000)
+		f.Words = "No cable so short reaches. What is lost in it and the fuse that it needs are reckoned from this length: measure it again."
+		f.Source = finding.Source{Text: "the places of this build", Sure: finding.Computed}
+	case off > farOff**c.Written && off > loop && r.laid() >= mostlyLaid*r.Reckoned:
+		f.Code, f.Severity, f.Limit = "runs.route", finding.Note, mm(r.Reckoned)
+		f.Title = fmt.Sprintf("%s is written as %.1f m of cable; along its ways it is %.1f m", c.ID, *c.Written/1000, r.Reckoned/1000)
+		f.Words = "What was measured counts. If something was moved since, measure again; else correct the way."
+	default:
+		return finding.Finding{}, false
+	}
+	return f, true
+}
+
+// laid is what of a route lies on written ways.
+func (r *Route) laid() float64 {
+	sum := 0.0
+	for _, s := range r.Steps {
+		if s.Way != "" {
+			sum += s.Length
+		}
+	}
+	return sum
+}
+
+func (r *Route) followDrawing() finding.Proposal {
 	key := "circuits"
-	if c.Source {
+	if r.Circuit.Source {
 		key = "sources"
 	}
-	value, _ := json.Marshal(map[string]any{"power": map[string]any{key: map[string]any{c.ID: map[string]any{"route": nil}}}})
-	return finding.Finding{Code: "runs.route", Severity: finding.Note, About: []string{c.Pointer() + "/route"},
-		Title:    fmt.Sprintf("%s is written as %.1f m of cable; the drawing gives %.1f m", c.ID, *c.Written/1000, r.Reckoned/1000),
-		Words:    "What was measured counts. If something was moved since, measure again; if no way is written for it, the drawing follows the surfaces and may be wrong.",
-		Measured: mm(*c.Written), Limit: mm(r.Reckoned), Source: practice,
-		Proposals: []finding.Proposal{{Words: "let the length follow the drawing", Patch: value}}}, true
+	value, _ := json.Marshal(map[string]any{"power": map[string]any{key: map[string]any{r.Circuit.ID: map[string]any{"route": nil}}}})
+	return finding.Proposal{Words: "let the length follow the drawing", Patch: value}
 }
 
 func mm(v float64) *finding.Measure { return &finding.Measure{Value: v, Unit: "mm"} }

@@ -21,7 +21,7 @@ var foulWords = map[Kind]struct {
 	Hole:   {finding.Fault, "The way %s crosses the opening %s", "Nothing can lie across a door, a window or a hole: it is in the way or cut through. Lead it round.", placed, "", "/shell/openings/"},
 	RibKind: {finding.Close, "The way %s leads through the rib %s", "Behind the lining the steel of the rib is in the way. Use a hole that the maker left, with a grommet; drill none into pillars, and lay the cable before the lining if there is room.",
 		finding.Source{Text: "converters' practice: every hole in sheet metal deburred, painted, with a grommet", Sure: finding.Memory}, "", "/shell/ribs/"},
-	Bed: {finding.Close, "The way %s leads through the place where %s lies", "Somebody would lie on it or pull at it at night. Lead it along the side or under the bed.", placed, "", "/people/"},
+	Bed: {finding.Close, "The way %s leads through the place where somebody lies on %s", "Somebody would lie on it or pull at it at night. Lead it along the side or under the bed.", placed, "", "/fittings/"},
 }
 
 var placed = finding.Source{Text: "the places of this build", Sure: finding.Computed}
@@ -36,6 +36,11 @@ func (w *worker) tellFoul(l *Led, f Foul) finding.Finding {
 	for i := range w.in.Things {
 		if t := &w.in.Things[i]; t.ID == f.ID && say.about == "/fittings/" {
 			name = t.Name
+		}
+	}
+	for _, s := range w.in.Sleepers {
+		if f.Kind == Bed && s.On == f.ID {
+			name = s.Name
 		}
 	}
 	out := finding.Finding{Code: "runs." + string(f.Kind), Severity: say.severity, About: []string{l.pointer(), say.about + f.ID},

@@ -23,9 +23,9 @@ const (
 // Foul is a part of a way that lies where it should not.
 type Foul struct {
 	Kind     Kind
-	ID       string  // of what is fouled: rib, arch, opening, fitting, person
+	ID       string  // of what is fouled: rib, arch, opening, fitting, bed
 	Surface  string  // of the skin
-	On, Mode string  // the bed and the mode of a sleeper
+	Mode     string  // in which somebody lies there
 	Leg      int     // between the corners Leg and Leg+1
 	From, To float64 // along the way [mm]
 	At       Point   // its middle
@@ -110,7 +110,7 @@ func (w *worker) throughThings(line []Point, a, b Point, add func(Foul, stretch)
 	}
 }
 
-// throughSleepers finds who would lie on the way.
+// throughSleepers finds beds on which somebody would lie on the way.
 func (w *worker) throughSleepers(a, b Point, add func(Foul, stretch)) {
 	for _, p := range w.in.Sleepers {
 		s := inBox(a, b, p.Box)
@@ -118,7 +118,7 @@ func (w *worker) throughSleepers(a, b Point, add func(Foul, stretch)) {
 			continue
 		}
 		if surface, _ := w.surfaceAt(between(a, b, s.middle())); surface == "" {
-			add(Foul{Kind: Bed, ID: p.Person, On: p.On, Mode: p.Mode}, s)
+			add(Foul{Kind: Bed, ID: p.On, Mode: p.Mode}, s)
 		}
 	}
 }

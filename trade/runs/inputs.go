@@ -43,10 +43,10 @@ type Thing struct {
 	Gas      bool // it holds a gas bottle, or is one
 }
 
-// Sleeper is the place of somebody who lies in a mode.
+// Sleeper is the place over a bed where somebody lies in a mode.
 type Sleeper struct {
-	Person, On, Mode string
-	Box              solid.Bounds // over the bed
+	On, Name, Mode string // the bed
+	Box            solid.Bounds
 }
 
 // Rib is a rib of a side or a bow of the roof, on one surface.

@@ -78,7 +78,7 @@ func (t *trunk) farthest() {
 		}
 	}
 	t.route.Steps = append(t.route.Steps, t.route.reached[far].via...)
-	t.route.Reckoned = t.route.reached[far].gone
+	t.route.Reckoned, t.route.Straight = t.route.reached[far].gone, distance(t.route.Circuit.Start.At, t.route.reached[far].at)
 }
 
 // upTo is a line as far as a length along it.

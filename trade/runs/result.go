@@ -37,6 +37,7 @@ type Route struct {
 	Circuit  *Circuit
 	Known    bool        // whether a way to the loads could be followed
 	Reckoned float64     // to the farthest load, one way [mm]
+	Straight float64     // from its beginning to that load as the crow flies [mm]
 	Steps    []Step      // to the farthest load
 	Cable    float64     // one conductor, with the branches to all loads [mm]
 	On       []Part      // what of it lies on ways

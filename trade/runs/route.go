@@ -93,6 +93,9 @@ func (t *trunk) from() string {
 	return "the way " + t.route.On[len(t.route.On)-1].Way
 }
 
+// awayCosts is how much rather a cable stays on a way that is written than leaves it for the surfaces: practice.
+const awayCosts = 2
+
 // leave follows a way as far as is best to go on to the next.
 func (t *trunk) leave(line []Point, id string, next []Point) {
 	best, leg, share := math.Inf(1), 0, 0.0
@@ -100,8 +103,8 @@ func (t *trunk) leave(line []Point, id string, next []Point) {
 	for _, to := range []Point{next[0], next[len(next)-1]} {
 		for i := 0; i+1 < len(line); i++ {
 			s := nearestOn(line[i], line[i+1], to)
-			_, rest := t.legs(between(line[i], line[i+1], s), to)
-			if all := along[i] + s*(along[i+1]-along[i]) + rest; all < best-1e-6 {
+			_, off := t.legs(between(line[i], line[i+1], s), to)
+			if all := along[i] + s*(along[i+1]-along[i]) + awayCosts*off; all < best-1e-6 {
 				best, leg, share = all, i, s
 			}
 		}

@@ -19,13 +19,14 @@ const near = 40
 func (w *worker) surfaceAt(p Point) (surface string, before float64) {
 	room := w.in.Room
 	best := math.Inf(1)
+	above := p[2] > room.Roof(p[0], 0) // there the sides have met
 	for _, s := range [...]struct {
 		name   string
 		before float64
 	}{
 		{left, p[1] - room.Left(p[0], p[2])}, {right, room.Right(p[0], p[2]) - p[1]}, {roof, room.Roof(p[0], p[1]) - p[2]}, {floor, p[2] - room.Floor()}, {rear, room.Rear() - p[0]},
 	} {
-		if math.Abs(s.before) < best {
+		if math.Abs(s.before) < best && !(above && (s.name == left || s.name == right)) {
 			surface, before, best = s.name, s.before, math.Abs(s.before)
 		}
 	}
