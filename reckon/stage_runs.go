@@ -27,7 +27,7 @@ func (m *Machine) workRuns(w *stages) (runs.Result, Digest) {
 }
 
 func (w *stages) runsInputs() runs.Inputs {
-	in := runs.Inputs{Room: w.room, Skin: w.skin, Laid: w.laidOver}
+	in := runs.Inputs{Room: w.room, Skin: w.skin, Laid: w.laidOver()}
 	for _, id := range build.SortedKeys(w.doc.Runs) {
 		in.Ways = append(in.Ways, w.way(id, w.doc.Runs[id]))
 	}
@@ -168,14 +168,24 @@ func (w *stages) runOpenings() []runs.Opening {
 }
 
 // laidOver are the layers of the lining nearer to the room than a place behind the finished surface.
-func (w *stages) laidOver(surface string, at runs.Point, behind float64) []runs.Layer {
-	bay := surface
-	for _, b := range w.body.Bays(surface) {
-		if at[0] >= b.From && at[0] <= b.To {
-			bay = b.ID
+func (w *stages) laidOver() func(surface string, at runs.Point, behind float64) []runs.Layer {
+	bays := map[string][]shell.Bay{}
+	return func(surface string, at runs.Point, behind float64) []runs.Layer {
+		if _, known := bays[surface]; !known {
+			bays[surface] = w.body.Bays(surface)
 		}
+		bay := surface
+		for _, b := range bays[surface] {
+			if at[0] >= b.From && at[0] <= b.To {
+				bay = b.ID
+			}
+		}
+		return w.layersOver(surface, bay, at[2], behind)
 	}
-	courses, thick, ok := w.lining.Section(surface, bay, at[2])
+}
+
+func (w *stages) layersOver(surface, bay string, z, behind float64) []runs.Layer {
+	courses, thick, ok := w.lining.Section(surface, bay, z)
 	if !ok {
 		return nil
 	}

@@ -30,11 +30,12 @@ func (w *worker) covers(line []Point) []Cover {
 			}
 		}
 		w.underLining(a, b, add)
+		surface, _ := w.surfaceAt(between(a, b, 0.5))
 		for k := range w.in.Things {
 			t := &w.in.Things[k]
 			within := inSolid(a, b, t.Solid)
 			if !t.Hollow || len(within) == 0 {
-				add(Behind, "/fittings/"+t.ID, t.Name, w.behind(a, b, t))
+				add(Behind, "/fittings/"+t.ID, t.Name, t.behind(a, b, surface))
 				continue
 			}
 			for _, s := range within {
@@ -77,9 +78,8 @@ func (w *worker) underLining(a, b Point, add func(how, pointer, name string, s s
 }
 
 // behind is the stretch of a leg on a surface that a fitting stands before: seen square to the surface.
-func (w *worker) behind(a, b Point, t *Thing) stretch {
+func (t *Thing) behind(a, b Point, surface string) stretch {
 	none := stretch{}
-	surface, _ := w.surfaceAt(between(a, b, 0.5))
 	box := t.Box
 	switch surface {
 	case left:

@@ -14,21 +14,27 @@ const (
 // near is how far off a finished surface a way still lies on it [mm]: practice, the tape is no sharper.
 const near = 40
 
+// roofDrops is more than a roof comes down from its middle to where the sides begin [mm]: typical, from memory.
+const roofDrops = 600
+
 // surfaceAt is the finished surface on or behind which a point lies, and how far before it (less than zero is behind); none where it is
 // out in the room.
 func (w *worker) surfaceAt(p Point) (surface string, before float64) {
 	room := w.in.Room
-	best := math.Inf(1)
-	above := p[2] > room.Roof(p[0], 0) // there the sides have met
-	for _, s := range [...]struct {
-		name   string
-		before float64
-	}{
-		{left, p[1] - room.Left(p[0], p[2])}, {right, room.Right(p[0], p[2]) - p[1]}, {roof, room.Roof(p[0], p[1]) - p[2]}, {floor, p[2] - room.Floor()}, {rear, room.Rear() - p[0]},
-	} {
-		if math.Abs(s.before) < best && !(above && (s.name == left || s.name == right)) {
-			surface, before, best = s.name, s.before, math.Abs(s.before)
+	best, ridge := math.Inf(1), room.Roof(p[0], 0)
+	nearer := func(name string, gap float64) {
+		if math.Abs(gap) < best {
+			surface, before, best = name, gap, math.Abs(gap)
 		}
+	}
+	nearer(floor, p[2]-room.Floor())
+	nearer(rear, room.Rear()-p[0])
+	if p[2] <= ridge { // above it the sides have met
+		nearer(left, p[1]-room.Left(p[0], p[2]))
+		nearer(right, room.Right(p[0], p[2])-p[1])
+	}
+	if p[2] > ridge-roofDrops {
+		nearer(roof, room.Roof(p[0], p[1])-p[2])
 	}
 	if before > near {
 		return "", before
