@@ -48,7 +48,7 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 	for _, l := range c.Loads {
 		out.Loads = append(out.Loads, w.load(l))
 	}
-	out.Length = w.length(c.Route, about, w.near(c.From), c.Loads)
+	out.Length = w.followed(id, false, w.length(c.Route, about, w.near(c.From), c.Loads))
 	return out
 }
 
@@ -66,6 +66,14 @@ func (w *stages) near(from string) string {
 		return c.Loads[0]
 	}
 	return ""
+}
+
+// followed is a length as it lies along the ways, where it was not measured and the runs know it.
+func (w *stages) followed(id string, source bool, otherwise cables.Length) cables.Length {
+	if r := w.runs.Route(id, source); r != nil && r.Known && otherwise.Known != cables.Measured {
+		return cables.Length{MM: r.Reckoned, Known: cables.Laid, About: r.Circuit.Pointer()}
+	}
+	return otherwise
 }
 
 // length is what is written, else that along x, y and z to the furthest of the loads with a fifth for the way round things, else unknown.
@@ -141,7 +149,7 @@ func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	out.Way = cables.Way{ID: id, About: about, Title: chargeTitles[out.Kind], Section: valueOf(s.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Runs: s.Along,
 		Bundled: shared.most(s.Along), Surrounded: bool(valueOf(s.Wrapped)), Hot: bool(valueOf(s.Hot)), Colour: s.Colour,
 		Fuse: fuseOf(s.Fuse, s.FuseKind, s.Breaking, s.FuseAway, about, "fuse")}
-	out.Length = w.length(s.Route, about, w.near(s.To), s.Is)
+	out.Length = w.followed(id, true, w.length(s.Route, about, w.near(s.To), s.Is))
 	return out
 }
 

@@ -34,10 +34,7 @@ func (w *stages) circuitRoute(id string, c build.Circuit) runs.Circuit {
 	}
 	battery, board := w.battery(c.From), w.board(c.From)
 	if len(c.Loads) > 0 {
-		out.Start = board
-		if board == nil {
-			out.Start = battery
-		}
+		out.Start = w.beginsAt(c.From)
 		out.Ends, out.Unknown = w.endsAt(c.Loads)
 		return out
 	}
@@ -46,6 +43,19 @@ func (w *stages) circuitRoute(id string, c build.Circuit) runs.Circuit {
 		out.Ends = []runs.End{*board}
 	}
 	return out
+}
+
+// beginsAt is where a circuit begins: at the fuse board, else the battery; one fed by another circuit at its first load.
+func (w *stages) beginsAt(from string) *runs.End {
+	if fed, ok := w.doc.Power.Circuits[from]; ok {
+		if ends, _ := w.endsAt(fed.Loads); len(ends) > 0 {
+			return &ends[0]
+		}
+	}
+	if board := w.board(from); board != nil {
+		return board
+	}
+	return w.battery(from)
 }
 
 // sourceRoute leads from what controls the panels to them, or from the engine, or a charger, to the battery.

@@ -53,6 +53,7 @@ type stages struct {
 	things    map[string]thing
 	places    arrangement.Result
 	placesKey Digest
+	runs      runs.Result
 	linings   []takeoff.Line
 	fittings  []takeoff.Line
 	wiring    []takeoff.Line
@@ -88,6 +89,7 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	w.linings = lined.TakeOff()
 	w.fittings = fittingLines(w.things, &w.places, w.rows, today)
 	r.Runs, _ = m.workRuns(w)
+	w.runs = r.Runs
 	r.Cables, _ = m.workCables(w)
 	w.wiring = w.cableLines(&r.Cables)
 	w.gear = massesAt("/use/gear", "gear", doc.Use.Gear, w.room, false)
