@@ -1,0 +1,64 @@
+package sheet
+
+import (
+	"tumblehome/draw"
+	"tumblehome/trade/cables"
+)
+
+// battery is the column of the bank: from the negative busbar by the shunt to the batteries, and by main fuse and isolator to the positive
+// busbar.
+func (c *circuitry) battery() {
+	x := c.open(6)
+	rail, foot := c.loads-railUp, c.minus-16
+	c.wire(draw.Pt(x, c.plus), draw.Pt(x, c.plus+fuseDown-2*module))
+	y := c.plus + fuseDown - 2*module
+	if p := c.supply.Isolator; p != nil {
+		at := draw.Pt(x, y+2*module)
+		c.symbol("isolator", "isolator", p.ID, isolatorSymbol(at)...)
+		c.lines(x, at.Y-1, true, wrapped(c.named(p.ID, p.Name), nameWide)...)
+		y += 4 * module
+	}
+	c.wire(draw.Pt(x, y), draw.Pt(x, rail))
+	for _, one := range c.of(cables.Trunk, "") {
+		c.label(one, x, c.plus+labelDown+3)
+		if !one.Fuse.None {
+			c.fuse("F"+number(one), &one.Fuse, x, rail-10)
+		}
+		break
+	}
+	c.cells(x, rail, foot)
+	c.wire(draw.Pt(x, foot), draw.Pt(x, c.minus))
+	if p := c.supply.Shunt; p != nil {
+		c.symbol("shunt", "shunt", p.ID, shuntSymbol(draw.Pt(x, c.minus-8))...)
+		c.lines(x+0.35*module, c.minus-10, true, wrapped(c.named(p.ID, p.Name), nameWide)...)
+	}
+	c.shut()
+}
+
+// cells are the batteries side by side between two rails.
+func (c *circuitry) cells(x, rail, foot float64) {
+	all := c.supply.Batteries
+	if len(all) == 0 {
+		all = []cables.Battery{{Name: "battery"}}
+	}
+	for i, b := range all {
+		at := draw.Pt(x, c.loads)
+		if i > 0 {
+			before := x
+			c.shut()
+			x = c.open(2)
+			at.X = x
+			for _, y := range []float64{rail, foot} {
+				c.wire(draw.Pt(before, y), draw.Pt(x, y))
+				c.dot(draw.Pt(before, y))
+			}
+		}
+		c.wire(draw.Pt(x, rail), draw.Pt(x, c.loads-batteryHalf))
+		c.symbol("battery-"+b.ID, b.Name, b.ID, batterySymbol(at)...)
+		c.wire(draw.Pt(x, c.loads+batteryHalf), draw.Pt(x, foot))
+		y := c.lines(x, c.loads+5.5, true, wrapped(c.named(b.ID, b.Name), nameWide)...)
+		if b.AmpHours > 0 {
+			c.lines(x, y, false, "12 V  "+plainNumber(b.AmpHours)+" Ah")
+		}
+	}
+}

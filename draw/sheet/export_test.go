@@ -1,0 +1,27 @@
+package sheet
+
+import (
+	"tumblehome/draw"
+	"tumblehome/trade/cables"
+)
+
+// Wiring is what a circuit diagram is made of, for tests.
+type Wiring struct {
+	Scene       draw.Scene
+	Wires       [][2]draw.Point
+	Dots        []draw.Point
+	Plus, Minus float64
+	Symbols     []draw.Group
+}
+
+// WiringOf draws the diagram of a bank.
+func WiringOf(res *cables.Result) Wiring {
+	c := newCircuitry(res, "", func(string) string { return "" })
+	w := Wiring{Scene: c.sheet("a trial", []draw.Cell{{Label: "build", Value: "a trial"}}), Wires: c.wires, Dots: c.dots, Plus: c.plus, Minus: c.minus}
+	for _, m := range c.marks {
+		if g, ok := m.(draw.Group); ok && g.Class == "symbol" {
+			w.Symbols = append(w.Symbols, g)
+		}
+	}
+	return w
+}
