@@ -18,6 +18,8 @@ const (
 	PenGas       Pen = "gas"       // gas pipe
 	PenCable     Pen = "cable"     // cables
 	PenDuct      Pen = "duct"      // warm air
+	PenLaid      Pen = "laid"      // ways along which something is led
+	PenFollowed  Pen = "followed"  // where it is taken to go between them
 	PenPerson    Pen = "person"    // people to scale
 	PenAttention Pen = "attention" // what needs attention
 	PenGhost     Pen = "ghost"     // where it was, where it folds to
@@ -34,7 +36,7 @@ const (
 
 // Pens lists every pen in the order of the stylesheet.
 var Pens = [...]Pen{
-	PenCut, PenOutline, PenFine, PenHidden, PenCentre, PenRib, PenWater, PenWaste, PenGas, PenCable, PenDuct,
+	PenCut, PenOutline, PenFine, PenHidden, PenCentre, PenRib, PenWater, PenWaste, PenGas, PenCable, PenDuct, PenLaid, PenFollowed,
 	PenPerson, PenAttention, PenGhost, PenSweep, PenIsotherm, PenHeat, PenDimension, PenLeader, PenHatch, PenHairline, PenBorder, PenEdge,
 }
 
@@ -71,6 +73,10 @@ func (p Pen) Nib() Nib {
 		return Nib{0.35, nil, TokenInk}
 	case PenDuct:
 		return Nib{0.5, []float64{2, 1.2}, TokenQuiet}
+	case PenLaid:
+		return Nib{0.5, nil, TokenGood}
+	case PenFollowed:
+		return Nib{0.25, []float64{1.2, 0.8}, TokenGood}
 	case PenPerson:
 		return Nib{0.25, nil, TokenWater}
 	case PenAttention:

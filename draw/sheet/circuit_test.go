@@ -111,7 +111,7 @@ func TestWiresOfRandomTreesDoNotCross(t *testing.T) {
 }
 
 // clean holds a diagram to its manners: no two texts overlap, no wire runs through lettering, and wires meet only where there is a dot or an end.
-func clean(t *testing.T, name string, w sheet.Wiring) {
+func clean(t *testing.T, name string, w sheet.Trial) {
 	t.Helper()
 	for _, f := range w.Scene.Check() {
 		if f.Kind != draw.FlawSmall { // a sheet larger than A3 is printed on a larger sheet

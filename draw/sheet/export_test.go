@@ -5,8 +5,8 @@ import (
 	"tumblehome/trade/cables"
 )
 
-// Wiring is what a circuit diagram is made of, for tests.
-type Wiring struct {
+// Trial is what a circuit diagram is made of, for tests.
+type Trial struct {
 	Scene       draw.Scene
 	Wires       [][2]draw.Point
 	Dots        []draw.Point
@@ -15,9 +15,9 @@ type Wiring struct {
 }
 
 // WiringOf draws the diagram of a bank.
-func WiringOf(res *cables.Result) Wiring {
+func WiringOf(res *cables.Result) Trial {
 	c := newCircuitry(res, "", func(string) string { return "" })
-	w := Wiring{Scene: c.sheet("a trial", []draw.Cell{{Label: "build", Value: "a trial"}}), Wires: c.wires, Dots: c.dots, Plus: c.plus, Minus: c.minus}
+	w := Trial{Scene: c.sheet("a trial", []draw.Cell{{Label: "build", Value: "a trial"}}), Wires: c.wires, Dots: c.dots, Plus: c.plus, Minus: c.minus}
 	for _, m := range c.marks {
 		if g, ok := m.(draw.Group); ok && g.Class == "symbol" {
 			w.Symbols = append(w.Symbols, g)

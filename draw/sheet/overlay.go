@@ -19,10 +19,11 @@ const (
 	Moves     Overlay = "moves"    // the space that folding things, lids, doors and drawers pass through
 	Way       Overlay = "way"      // the floor on which one can walk, and where it is narrowest
 	Upright   Overlay = "headroom" // where one can stand upright
+	Wiring    Overlay = "wiring"   // where the cables run, from the batteries to what they feed
 )
 
 // Overlays are all of them.
-var Overlays = []Overlay{Moves, Way, Upright}
+var Overlays = []Overlay{Moves, Way, Upright, Wiring}
 
 // underPlan is what an overlay lays on the floor, under all that stands there.
 func (d *drawing) underPlan() []draw.Mark {
@@ -53,14 +54,19 @@ func (d *drawing) overPlan(taken *[]draw.Rect) []draw.Mark {
 		return d.wayOver(taken)
 	case Upright:
 		return d.uprightOver(taken)
+	case Wiring:
+		return d.wiringOver(Plan, taken)
 	}
 	return nil
 }
 
-// overSide is the overlay as seen from the side.
-func (d *drawing) overSide() []draw.Mark {
-	if d.Show == Moves {
+// overSide is the overlay as seen from the side. What its lettering takes up is added to taken.
+func (d *drawing) overSide(taken *[]draw.Rect) []draw.Mark {
+	switch d.Show {
+	case Moves:
 		return d.sweeps("side-moves", Side, func(s solid.Solid) [][]place { return silhouette(fromSide(s)) })
+	case Wiring:
+		return d.wiringOver(Side, taken)
 	}
 	return nil
 }

@@ -9,7 +9,7 @@ import (
 )
 
 func TestOverlaysAreLegibleAndShowWhatTheySay(t *testing.T) {
-	shows := map[sheet.Overlay]string{sheet.Moves: "plan-moves", sheet.Way: "plan-way", sheet.Upright: "plan-headroom"}
+	shows := map[sheet.Overlay]string{sheet.Moves: "plan-moves", sheet.Way: "plan-way", sheet.Upright: "plan-headroom", sheet.Wiring: "plan-wiring"}
 	for _, name := range []string{"dipper", "twite", "godwit"} {
 		for _, overlay := range sheet.Overlays {
 			for _, mode := range []string{"day", "night"} {

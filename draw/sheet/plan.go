@@ -27,8 +27,9 @@ func (d *drawing) side() draw.Group {
 	g := d.group(Side, "long section", d.bodySide())
 	g.Marks = append(g.Marks, d.openingsSide()...)
 	g = d.pile(g, Side, all)
+	over := d.overSide(&taken)
 	names, _ := d.captions(Side, all, &taken)
-	return g.With(names...).With(d.overSide()...).With(d.sideMeasures()...)
+	return g.With(names...).With(over...).With(d.sideMeasures()...)
 }
 
 // cross is the cross-section.

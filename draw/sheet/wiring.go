@@ -1,0 +1,143 @@
+package sheet
+
+import (
+	"strings"
+
+	"tumblehome/draw"
+	"tumblehome/reckon"
+	"tumblehome/trade/runs"
+)
+
+// WiringPlan is the van with its ways and cables on a sheet of its own, with the list of cables.
+func WiringPlan(r *reckon.Reckoning, mode, revision string) draw.Scene {
+	return Arrangement(r, View{Mode: mode, Size: draw.A3, Show: Wiring, Revision: revision})
+}
+
+// wiringOver are the ways, drawn out, what is taken to lead from them to the fuse board and the loads, dashed, and what they lead to.
+func (d *drawing) wiringOver(view string, taken *[]draw.Rect) []draw.Mark {
+	s := sketch{view: d.views[view]}
+	at := func(p runs.Point) place {
+		if view == Side {
+			return place{clamp(p[0], d.space.MinX, d.space.MaxX), p[2]}
+		}
+		return place{clamp(p[0], d.space.MinX, d.space.MaxX), p[1]}
+	}
+	seen := func(points []runs.Point) []place {
+		out := make([]place, len(points))
+		for i, p := range points {
+			out[i] = at(p)
+		}
+		return out
+	}
+	r := &d.r.Runs
+	for i := range r.Routes {
+		for _, leg := range r.Routes[i].Assumed {
+			s.line(draw.PenFollowed, seen(leg))
+		}
+	}
+	for i := range r.Ways {
+		if len(r.Ways[i].At) > 1 {
+			s.line(draw.PenLaid, seen(r.Ways[i].At))
+		}
+	}
+	for _, p := range d.wiringEnds() {
+		c := s.view.At(at(p)[0], at(p)[1])
+		s.put(draw.PenLaid, draw.FillPaper, draw.Circle(c, 0.9))
+	}
+	d.wiringLetters(&s, view, at, taken)
+	if len(s.marks) == 0 {
+		return nil
+	}
+	return []draw.Mark{s.group(view+"-wiring", "overlay", "the wiring", nil)}
+}
+
+// wiringEnds are the places that cables lead from and to, each once.
+func (d *drawing) wiringEnds() []runs.Point {
+	var out []runs.Point
+	known := map[runs.Point]bool{}
+	add := func(e runs.End) {
+		if e.Fitting != "" && !known[e.At] {
+			known[e.At] = true
+			out = append(out, e.At)
+		}
+	}
+	for i := range d.r.Runs.Routes {
+		c := d.r.Runs.Routes[i].Circuit
+		if c.Start != nil {
+			add(*c.Start)
+		}
+		for _, e := range c.Ends {
+			add(e)
+		}
+	}
+	return out
+}
+
+// wiringLetters are the numbers of the cables: on each way those that it carries, at each load its own. In the long section, where left
+// and right lie on one another, only the ways are lettered.
+func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) place, taken *[]draw.Rect) {
+	numbers := d.cableNumbers()
+	letter := func(p runs.Point, text string) {
+		if text != "" {
+			l := over(text, s.view.At(at(p)[0], at(p)[1]), taken)
+			l.Ink = draw.InkGood
+			s.text(l)
+		}
+	}
+	for i := range d.r.Runs.Ways {
+		w := &d.r.Runs.Ways[i]
+		if len(w.At) < 2 {
+			continue
+		}
+		var all []string
+		for _, c := range w.Carries {
+			all = append(all, numbers[cableKey{c.ID, c.Source}])
+		}
+		letter(longest(w.At), strings.Join(all, " "))
+	}
+	if view == Side {
+		return
+	}
+	for i := range d.r.Runs.Routes {
+		c := d.r.Runs.Routes[i].Circuit
+		for _, e := range c.Ends {
+			p := e.At
+			letter(p, numbers[cableKey{c.ID, c.Source}])
+		}
+	}
+}
+
+// cableKey is that of a circuit or a source.
+type cableKey struct {
+	id     string
+	source bool
+}
+
+// cableNumbers are the numbers of cables by circuit and source.
+func (d *drawing) cableNumbers() map[cableKey]string {
+	out := map[cableKey]string{}
+	for i := range d.r.Cables.Cables {
+		if c := &d.r.Cables.Cables[i]; c.ID != "" {
+			out[cableKey{c.ID, strings.HasPrefix(c.About, "/power/sources/")}] = c.Number
+		}
+	}
+	return out
+}
+
+// longest is the middle of the longest leg of a way.
+func longest(line []runs.Point) runs.Point {
+	best, far := line[0], -1.0
+	for i := 0; i+1 < len(line); i++ {
+		a, b, sum := line[i], line[i+1], 0.0
+		for k := range a {
+			sum += (b[k] - a[k]) * (b[k] - a[k])
+		}
+		if sum > far {
+			far = sum
+			for k := range a {
+				best[k] = (a[k] + b[k]) / 2
+			}
+		}
+	}
+	return best
+}
