@@ -53,7 +53,7 @@ func (d *drawing) captions(view string, all []drawn, taken *[]draw.Rect) (out []
 // the lettering has the thing's own ground, so that no hidden line runs through it.
 func (d *drawing) captionOf(view string, w drawn, topped bool) caption {
 	t := &d.things[w.thing]
-	c := caption{box: boundsOf(w.box, d.views[view]).Inset(0.6), name: t.name, quiet: w.depth == before || view == Cross && w.depth == beyond || view == Plan && t.Where == "under"}
+	c := caption{box: boundsOf(w.box, d.views[view]).Inset(0.6), name: t.name, quiet: w.depth == before || view == Cross && w.depth == beyond || view == Plan && t.Where == "under" || d.Show == Wiring}
 	if c.quiet {
 		return c
 	}

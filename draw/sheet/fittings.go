@@ -56,6 +56,8 @@ func (d *drawing) looks(t *thing, at depth, view string) (draw.Pen, draw.Fill) {
 		return draw.PenGhost, draw.NoFill
 	case view == Plan && t.Where == "under":
 		return draw.PenHidden, draw.NoFill
+	case d.Show == Wiring: // the things stand back behind the ways
+		return draw.PenFine, draw.FillPaper
 	case soft(t.of):
 		return draw.PenOutline, draw.FillWash
 	case t.of.Make == "slat-bed" && view == Plan:

@@ -34,7 +34,11 @@ func (d *drawing) frame() *border {
 		b.field.Max.Y -= slimRow
 		return b
 	}
-	b.sheet = draw.Frame{Size: d.size, Heading: "What are we building?", Subheading: d.r.Document.Build.Title + ", " + d.title(), Cells: b.cells}
+	heading := "What are we building?"
+	if d.Show == Wiring {
+		heading = "Where does it run?"
+	}
+	b.sheet = draw.Frame{Size: d.size, Heading: heading, Subheading: d.r.Document.Build.Title + ", " + d.title(), Cells: b.cells}
 	b.field = b.sheet.Field()
 	return b
 }

@@ -85,7 +85,11 @@ func (d *drawing) keyed() []draw.Mark {
 	if box.Width() < 40 || box.Height() < 15 {
 		return nil
 	}
-	const row, indent = 4.1, 5.0
+	const row = 4.1
+	indent := 5.0
+	if d.Show == Wiring {
+		indent = 9
+	}
 	var out []draw.Mark
 	y := box.Min.Y + plainSize
 	line := func(sign, words string, strong bool) bool {
@@ -100,6 +104,13 @@ func (d *drawing) keyed() []draw.Mark {
 		}
 		y += row
 		return true
+	}
+	for _, e := range d.wiringKey() {
+		line(e.sign, cutShort(e.words, box.Width()-indent, false), true)
+	}
+	if d.Show == Wiring {
+		out = append(out, d.keyColumns(draw.Rect{Min: draw.Pt(box.Min.X, y), Max: box.Max}, row)...)
+		return []draw.Mark{draw.Group{ID: "key", Class: "key", Marks: out}}
 	}
 	for _, e := range d.key {
 		line(e.sign, e.words, true)
@@ -122,6 +133,20 @@ func (d *drawing) keyed() []draw.Mark {
 		}
 	}
 	return []draw.Mark{draw.Group{ID: "key", Class: "key", Marks: out}}
+}
+
+// keyColumns are the letters and what they mean, in as many columns as they need.
+func (d *drawing) keyColumns(box draw.Rect, row float64) []draw.Mark {
+	deep := max(1, int(box.Height()/row)+1)
+	columns := (len(d.key) + deep - 1) / deep
+	wide := box.Width() / float64(max(columns, 1))
+	var out []draw.Mark
+	for i, e := range d.key {
+		at := draw.Pt(box.Min.X+wide*float64(i/deep), box.Min.Y+row*float64(i%deep))
+		out = append(out, draw.Lettering{Text: e.sign, At: at, Strong: true, Ink: draw.InkQuiet},
+			draw.Lettering{Text: cutShort(e.words, wide-7, false), At: at.Add(draw.Pt(5, 0)), Ink: draw.InkQuiet})
+	}
+	return out
 }
 
 // wrapped breaks a text into lines of at most a width, between words.

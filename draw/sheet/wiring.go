@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 
 	"tumblehome/draw"
@@ -78,9 +79,7 @@ func (d *drawing) wiringEnds() []runs.Point {
 func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) place, taken *[]draw.Rect) {
 	numbers := d.cableNumbers()
 	letter := func(p runs.Point, text string) {
-		if text != "" {
-			l := over(text, s.view.At(at(p)[0], at(p)[1]), taken)
-			l.Ink = draw.InkGood
+		if l, ok := tag(text, s.view.At(at(p)[0], at(p)[1]), taken); ok && text != "" {
 			s.text(l)
 		}
 	}
@@ -105,6 +104,23 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 			letter(p, numbers[cableKey{c.ID, c.Source}])
 		}
 	}
+}
+
+// tag is lettering that belongs to a place, on it or as near as no other lettering stands; none where there is no room at all.
+func tag(text string, at draw.Point, taken *[]draw.Rect) (draw.Lettering, bool) {
+	l := draw.Lettering{Text: text, At: at, Anchor: draw.Middle, Level: draw.Midline, Strong: true, Ink: draw.InkGood, Ground: draw.FillPaper}
+	b := l.Bounds()
+	x, y := b.Width()/2+1.2, b.Height()+0.4
+	for _, out := range []float64{0, 1, 2, 3, 4} {
+		for _, way := range []draw.Point{{X: 1}, {X: -1}, {Y: -1}, {Y: 1}, {X: 1, Y: -1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: -1, Y: 1}} {
+			l.At = at.Add(draw.Pt(way.X*x*out, way.Y*y*out))
+			if b := l.Bounds(); !slices.ContainsFunc(*taken, b.Overlaps) {
+				*taken = append(*taken, b)
+				return l, true
+			}
+		}
+	}
+	return l, false
 }
 
 // cableKey is that of a circuit or a source.
@@ -140,4 +156,24 @@ func longest(line []runs.Point) runs.Point {
 		}
 	}
 	return best
+}
+
+// wiringKey lists the cables: where each leads, how thick it is and how long, and the ways it takes.
+func (d *drawing) wiringKey() []entry {
+	if d.Show != Wiring {
+		return nil
+	}
+	var out []entry
+	for i := range d.r.Cables.Cables {
+		c := &d.r.Cables.Cables[i]
+		words := c.Title + ", " + sectionWords(c) + ", " + lengthWords(c)
+		if r := d.r.Runs.Route(c.ID, strings.HasPrefix(c.About, "/power/sources/")); r != nil && len(r.Circuit.Along) > 0 {
+			words += ", along " + strings.Join(r.Circuit.Along, " and ")
+		}
+		out = append(out, entry{c.Number, words})
+	}
+	if len(out) == 0 {
+		return nil
+	}
+	return append(out, entry{"", ""}, entry{"", "Drawn out: ways. Dashed: assumed, along the surfaces."}, entry{"", ""})
 }
