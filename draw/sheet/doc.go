@@ -4,6 +4,8 @@
 //     measures, and the open notes as flags. Inside a page, as a sheet of its own, or a single view for a phone.
 //   - Section is what lies on the steel at one place, with its rib, half full size.
 //   - Weight is what is heavy and where, and how full every load case makes each axle.
+//   - WiringPlan is the van with the ways and cables in it and the list of cables; Circuit the circuit diagram between two busbars;
+//     Schedule the cables to cut, label and crimp; Tests what is tried before switching on, with room to write.
 //   - RibDetail is the way of the heat by a rib, Night one night hour by hour, Winter what gathers behind a lining.
 //   - Measuring is the sheet to take into the van with a tape.
 //
@@ -32,7 +34,9 @@
 //
 // # Sources
 //
-// Line widths, lettering and dimensions are package draw's. Hidden and ghost lines after ISO 128 (from memory); views in first-angle
+// Symbols of the circuit diagram are those of IEC 60617 on a module of 2.5 mm, drawn from memory (old numbers such as 07-21-01 stand by
+// each); a stroke across a wire for its two conductors, a chained line about what is in one box, marks W and F of IEC 81346: from memory.
+// // Line widths, lettering and dimensions are package draw's. Hidden and ghost lines after ISO 128 (from memory); views in first-angle
 // order of the drawing office, common practice. Heights at which plans are cut, the silhouette of the cab and the drop of the axles:
 // typical, from memory, for the picture only.
 package sheet

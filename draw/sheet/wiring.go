@@ -77,9 +77,9 @@ func (d *drawing) wiringEnds() []runs.Point {
 // wiringLetters are the numbers of the cables: on each way those that it carries, at each load its own. In the long section, where left
 // and right lie on one another, only the ways are lettered.
 func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) place, taken *[]draw.Rect) {
-	numbers := d.cableNumbers()
+	numbers, bounds := d.cableNumbers(), d.paperOf(view)
 	letter := func(p runs.Point, text string) {
-		if l, ok := tag(text, s.view.At(at(p)[0], at(p)[1]), taken); ok && text != "" {
+		if l, ok := tag(text, s.view.At(at(p)[0], at(p)[1]), bounds, taken); ok && text != "" {
 			s.text(l)
 		}
 	}
@@ -97,24 +97,47 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 	if view == Side {
 		return
 	}
+	for _, e := range d.wiringStarts() {
+		letter(e.At, e.Name)
+	}
 	for i := range d.r.Runs.Routes {
 		c := d.r.Runs.Routes[i].Circuit
 		for _, e := range c.Ends {
-			p := e.At
-			letter(p, numbers[cableKey{c.ID, c.Source}])
+			letter(e.At, numbers[cableKey{c.ID, c.Source}])
 		}
 	}
 }
 
+// wiringStarts are the batteries, fuse boards and controllers where cables begin, each once.
+func (d *drawing) wiringStarts() []runs.End {
+	var out []runs.End
+	for i := range d.r.Runs.Routes {
+		e := d.r.Runs.Routes[i].Circuit.Start
+		if e != nil && e.Fitting != "" && !slices.ContainsFunc(out, func(o runs.End) bool { return o.Fitting == e.Fitting }) {
+			out = append(out, *e)
+		}
+	}
+	return out
+}
+
+// paperOf is what a view takes of the paper.
+func (d *drawing) paperOf(view string) draw.Rect {
+	b, v := d.space, d.views[view]
+	if view == Side {
+		return v.Box(b.MinX, b.MinZ, b.MaxX-b.MinX, b.MaxZ-b.MinZ)
+	}
+	return v.Box(b.MinX, b.MinY, b.MaxX-b.MinX, b.MaxY-b.MinY)
+}
+
 // tag is lettering that belongs to a place, on it or as near as no other lettering stands; none where there is no room at all.
-func tag(text string, at draw.Point, taken *[]draw.Rect) (draw.Lettering, bool) {
+func tag(text string, at draw.Point, bounds draw.Rect, taken *[]draw.Rect) (draw.Lettering, bool) {
 	l := draw.Lettering{Text: text, At: at, Anchor: draw.Middle, Level: draw.Midline, Strong: true, Ink: draw.InkGood, Ground: draw.FillPaper}
 	b := l.Bounds()
 	x, y := b.Width()/2+1.2, b.Height()+0.4
 	for _, out := range []float64{0, 1, 2, 3, 4} {
 		for _, way := range []draw.Point{{X: 1}, {X: -1}, {Y: -1}, {Y: 1}, {X: 1, Y: -1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: -1, Y: 1}} {
 			l.At = at.Add(draw.Pt(way.X*x*out, way.Y*y*out))
-			if b := l.Bounds(); !slices.ContainsFunc(*taken, b.Overlaps) {
+			if b := l.Bounds(); b.Within(bounds) && !slices.ContainsFunc(*taken, b.Overlaps) {
 				*taken = append(*taken, b)
 				return l, true
 			}

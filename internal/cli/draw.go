@@ -19,6 +19,7 @@ type drawCommand struct {
 	Out  string `short:"o" required:"" help:"Where to write; the ending says how: .svg, .pdf or .png." type:"path"`
 	Mode string `default:"day" help:"drive, day, night, one of the builder's own, or today."`
 	Only string `enum:",plan,side,cross" default:"" help:"One view alone: plan, side or cross."`
+	What string `enum:"arrangement,wiring,circuit,cables,tests" default:"arrangement" help:"arrangement, wiring in its place, circuit diagram, cables to cut, or tests before switching on."`
 }
 
 // a3 is the sheet a drawing is printed on, lying [mm].
@@ -33,29 +34,47 @@ func (c drawCommand) Run(s *streams) error {
 	if err := knownMode(r, c.Mode); err != nil {
 		return err
 	}
-	text, err := painted(c.Out, sheet.Arrangement(r, sheet.View{Mode: c.Mode, Size: a3, Only: c.Only}))
+	text, err := painted(c.Out, c.sheets(r)...)
 	if err != nil {
 		return err
 	}
 	return writeTo(c.Out, text, s)
 }
 
+// sheets are what is asked for.
+func (c drawCommand) sheets(r *reckon.Reckoning) []draw.Scene {
+	switch c.What {
+	case "wiring":
+		return []draw.Scene{sheet.WiringPlan(r, c.Mode, "")}
+	case "circuit":
+		return []draw.Scene{sheet.Circuit(r, "", "")}
+	case "cables":
+		return sheet.Schedule(r, "")
+	case "tests":
+		return sheet.Tests(r, "")
+	}
+	return []draw.Scene{sheet.Arrangement(r, sheet.View{Mode: c.Mode, Size: a3, Only: c.Only})}
+}
+
 // dotsPerMM of a picture: 200 dots to the inch, good enough to print.
 const dotsPerMM = 8
 
-// painted writes a drawing in the form that a file's ending asks for.
-func painted(path string, scene draw.Scene) ([]byte, error) {
+// painted writes drawings in the form that a file's ending asks for; only a PDF has several sheets.
+func painted(path string, scenes ...draw.Scene) ([]byte, error) {
 	var out bytes.Buffer
 	var err error
-	switch ending := strings.ToLower(filepath.Ext(path)); ending {
-	case ".svg":
-		err = scene.SVG(&out, draw.SVGOptions{Standalone: true, EmbedFonts: true})
-	case ".pdf":
-		err = paper.Write(&out, []draw.Scene{scene}, paper.Options{Title: scene.Title})
-	case ".png":
-		err = raster.PNG(&out, scene, raster.Options{DotsPerMM: dotsPerMM})
-	default:
+	ending, first := strings.ToLower(filepath.Ext(path)), scenes[0]
+	switch {
+	case ending == ".pdf":
+		err = paper.Write(&out, scenes, paper.Options{Title: first.Title})
+	case ending != ".svg" && ending != ".png":
 		err = fmt.Errorf("%s: a drawing ends in .svg, .pdf or .png", path)
+	case len(scenes) > 1:
+		err = fmt.Errorf("%s: that takes %d sheets, which only a .pdf has", path, len(scenes))
+	case ending == ".svg":
+		err = first.SVG(&out, draw.SVGOptions{Standalone: true, EmbedFonts: true})
+	default:
+		err = raster.PNG(&out, first, raster.Options{DotsPerMM: dotsPerMM})
 	}
 	return out.Bytes(), err
 }
