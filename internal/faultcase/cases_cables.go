@@ -117,10 +117,10 @@ var cablesCases = []Case{
 		Patch: `{"power": {"batteries": {"house": {"bond": "2.5 mm2"}}}}`,
 		Finds: []string{"fault power.cable.bond /power/batteries/house/bond"},
 	}, {
-		Name:  "Mains cable goes through the conduit of the lights",
+		Name:  "Mains cable goes through the conduit of the coolbox",
 		On:    "dipper",
-		Patch: `{"power": {"mains": {"by": "an electrician", "along": ["conduit-roof"]}}}`,
-		Finds: []string{"danger power.cable.mains /power/circuits/fan/along", "danger power.cable.mains /power/circuits/lights/along"},
+		Patch: `{"power": {"mains": {"by": "an electrician", "along": ["conduit-floor"]}}}`,
+		Finds: []string{"danger power.cable.mains /power/circuits/coolbox/along", "danger power.cable.mains /power/circuits/tap-pump/along"},
 	}, {
 		Name:  "A circuit for the coolbox is planned and nothing of it chosen",
 		On:    "dipper",

@@ -21,7 +21,7 @@ func (r Result) Figures() []working.Figure {
 		out = append(out, working.Figure{Code: "runs.length", Value: total, Unit: "mm", Label: "All ways together", State: working.Current})
 	}
 	if cable, n := r.cable(); n > 0 {
-		out = append(out, working.Figure{Code: "runs.cable", Value: cable / 1000, Unit: "m", Label: "Cable to buy, out and back", State: working.Assumed})
+		out = append(out, working.Figure{Code: "runs.cable", Value: cable / 1000, Unit: "m", Label: "Cable to cut with the branches to all loads, out and back", State: working.Assumed})
 	}
 	return out
 }

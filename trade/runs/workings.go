@@ -30,7 +30,7 @@ func (r *Result) lengthWorking() (working.Working, bool) {
 
 func (r *Result) cableWorking() (working.Working, bool) {
 	total, n := r.cable()
-	w := working.Working{Code: "runs.cable", Label: "Cable to buy, out and back", Formula: "L = Σ 2·(1.1·lᵢ + 2·0.3 m)", Source: finding.Source{Text: "check list of the trade: route + 10 % + 0.3 m at each end", Sure: finding.Memory},
+	w := working.Working{Code: "runs.cable", Label: "Cable to cut with the branches to all loads, out and back", Formula: "L = Σ 2·(1.1·lᵢ + 2·0.3 m)", Source: finding.Source{Text: "check list of the trade: route + 10 % + 0.3 m at each end", Sure: finding.Memory},
 		Notes: []string{"l is the route with its branches to all loads; a route that was measured counts as measured."}}
 	for i := range r.Routes {
 		c := &r.Routes[i]
