@@ -5,8 +5,8 @@
 // ways follows how far each circuit's cable goes from the fuse board to the loads.
 //
 //   - Length: the sum of the straight legs.
-//   - Bends: at a corner where the way turns by θ a bow of radius r uses r·tan(θ/2) of each leg. A leg between two corners gives each of
-//     them half, the first and the last leg all. The bow must not be tighter than four times the outer diameter of the thickest cable
+//   - Bends: at a corner where the way turns by θ a bend of radius r uses r·tan(θ/2) of each leg. A leg between two corners gives each of
+//     them half, the first and the last leg all. The bend must not be tighter than four times the outer diameter of the thickest cable
 //     (fixed cables; from memory). More than four right angles in one conduit are hard to pull cable through (from memory: 360° in
 //     NFPA 70, 358.26).
 //   - Fill: Σ π d²/4 of the cables over π b²/4 of the bore, at most 40 % (working value for conduit). Every circuit has two

@@ -42,10 +42,10 @@ func (l *Led) unknown() finding.Finding {
 		Source: finding.Source{Text: "the places of this build", Sure: finding.Computed}}
 }
 
-// tightBends are corners without room for a bow that the thickest cable takes, and a way that turns too often.
+// tightBends are corners without room for the bend that the thickest cable takes, and a way that turns too often.
 func (l *Led) tightBends() []finding.Finding {
 	var out []finding.Finding
-	turns, least := 0.0, bow*l.thickest()
+	turns, least := 0.0, tightest*l.thickest()
 	var worst *Bend
 	for i := range l.Bends {
 		b := &l.Bends[i]
@@ -57,7 +57,7 @@ func (l *Led) tightBends() []finding.Finding {
 	if worst != nil {
 		out = append(out, finding.Finding{Code: "runs.bend", Severity: finding.Close, About: []string{l.pointer()},
 			Title:    fmt.Sprintf("The way %s turns too sharply for its cable at corner %d", l.ID, worst.Corner+1),
-			Words:    fmt.Sprintf("It turns by %.0f° where its legs have room for a bow of %.0f mm. The thickest cable in it wants %.0f mm: bent closer, its insulation and strands suffer. Make the legs beside that corner longer.", worst.Turn, worst.Radius, least),
+			Words:    fmt.Sprintf("It turns by %.0f° where its legs have room for a bend of %.0f mm radius. The thickest cable in it wants %.0f mm: bent closer, its insulation and strands suffer. Make the legs beside that corner longer.", worst.Turn, worst.Radius, least),
 			Measured: mm(worst.Radius), Limit: mm(least),
 			Source: finding.Source{Text: "bend radius of fixed cable at least four times its outer diameter", Sure: finding.Memory}})
 	}

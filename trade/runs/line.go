@@ -6,7 +6,7 @@ import "math"
 type Bend struct {
 	Corner int     // its number among the corners, from 0
 	Turn   float64 // by how much the way turns there [degree]
-	Radius float64 // of the widest bow that its legs have room for [mm]
+	Radius float64 // of the widest bend that its legs have room for [mm]
 }
 
 func distance(a, b Point) float64 {

@@ -8,8 +8,8 @@ const (
 	batteryHeldEvery = 300
 )
 
-// bow is the least radius of a fixed bend as a multiple of the outer diameter: from memory.
-const bow = 4
+// tightest is the least radius of a fixed bend as a multiple of the outer diameter: from memory.
+const tightest = 4
 
 // mostTurns is how much a conduit may turn in all so that cable can still be pulled [degree]: four right angles, NFPA 70, 358.26, from memory.
 const mostTurns = 360

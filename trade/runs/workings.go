@@ -75,7 +75,7 @@ func (l *Led) showLength(w *working.Working) {
 			Sum: fmt.Sprintf("√(%.0f² + %.0f² + %.0f²)", b[0]-a[0], b[1]-a[1], b[2]-a[2]), From: working.Origin{Pointer: l.pointer() + "/points"}})
 	}
 	for _, b := range l.Bends {
-		w.Notes = append(w.Notes, fmt.Sprintf("At corner %d it turns by %.0f°; there is room for a bow of %.0f mm.", b.Corner+1, b.Turn, b.Radius))
+		w.Notes = append(w.Notes, fmt.Sprintf("At corner %d it turns by %.0f°; there is room for a bend of %.0f mm radius.", b.Corner+1, b.Turn, b.Radius))
 	}
 	w.Lines = append(w.Lines, working.Line{Symbol: "L", Label: "along the way", Value: l.Length, Unit: "mm", From: here})
 }
