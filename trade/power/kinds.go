@@ -1,5 +1,7 @@
 package power
 
+import "strings"
+
 // Kind is what a thing does with electricity.
 type Kind string
 
@@ -8,6 +10,7 @@ const (
 	Lamp      Kind = "lamp"
 	Bedside   Kind = "reading lamp"
 	Fridge    Kind = "fridge"
+	Freezer   Kind = "freezer"
 	Thermo    Kind = "thermoelectric box"
 	Absorber  Kind = "absorption fridge"
 	Pump      Kind = "pump"
@@ -20,6 +23,68 @@ const (
 	Standby   Kind = "always on"
 	OnMains   Kind = "mains"
 	Heating   Kind = "heating"
+	Unlisted  Kind = "unlisted"
 	Other     Kind = "other"
 	Nothing   Kind = ""
 )
+
+// named is what words in an id or a name mean, the first that fits. A thing that uses nothing stands before what its words also hold.
+var named = []struct {
+	kind  Kind
+	words []string
+}{
+	{Standby, []string{"monitor", "alarm", "detector"}},
+	{Nothing, []string{"passive", "foot pump", "pump-foot", "grille", "battery", "solar", "mppt", "pwm", "dcdc", "dc-dc", "relay", "charger", "fuse", "busbar", "isolator", "consumer", "inlet", "hookup"}},
+	{Thermo, []string{"thermoelectric", "peltier"}},
+	{Absorber, []string{"absorption", "three-way", "3-way"}},
+	{Freezer, []string{"freezer"}},
+	{Fridge, []string{"fridge", "coolbox", "cool box", "cool-box", "refrigerator"}},
+	{Pump, []string{"pump"}},
+	{RoofFan, []string{"fan-roof", "roof fan", "vent-roof"}},
+	{SmallFan, []string{"fan"}},
+	{Heating, []string{"kettle", "blanket", "seat pad"}},
+	{AirHeater, []string{"heater"}},
+	{USB, []string{"usb"}},
+	{Inverter, []string{"inverter"}},
+	{Socket, []string{"socket"}},
+	{Bedside, []string{"reading", "led-read"}},
+	{Lamp, []string{"led", "lamp", "light", "strip"}},
+}
+
+// strong is the power [W] from which a heater heats by electricity.
+const strong = 100
+
+// KindOf tells what a thing does by the words that name it: its row's id and name, its own id. Nothing is what uses no electricity.
+func KindOf(words string, watts, volts float64) Kind {
+	text := strings.ToLower(words)
+	kind := Other
+	for _, n := range named {
+		if containsAny(text, n.words) {
+			kind = n.kind
+			break
+		}
+	}
+	switch {
+	case kind == Nothing, kind == Other && watts <= 0:
+		return Nothing
+	case kind == Standby && watts <= 0 && !strings.Contains(text, "monitor"):
+		return Nothing // it has a battery of its own
+	case kind == Socket && volts >= 100:
+		return Nothing
+	case kind == AirHeater && watts >= strong:
+		kind = Heating
+	}
+	if volts >= 100 && kind != Inverter {
+		return OnMains
+	}
+	return kind
+}
+
+func containsAny(text string, words []string) bool {
+	for _, w := range words {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	return false
+}
