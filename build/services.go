@@ -8,7 +8,17 @@ type Power struct {
 	Sources   map[string]Source  `doc:"sources" says:"where charge comes from"`
 	Circuits  map[string]Circuit `doc:"circuits" says:"cables and what they feed"`
 	Mains     *OrNone[Mains]     `doc:"mains" says:"mains inlet, none or undecided"`
+	AtHome    string             `doc:"at-home" one:"mains sun nothing" says:"what charges the battery between trips; sun if left out"`
+	MayFail   *quantity.Share    `doc:"may-fail" range:"0.001..1" says:"share of nights that may end flat; 5 % if left out"`
+	Read      map[string]Metered `doc:"read" says:"what the battery monitor showed for a day of a trip"`
 	Note      string             `doc:"note" says:"a remark"`
+}
+
+// Metered is what a monitor counted in a day of a trip. Days of several seasons are best.
+type Metered struct {
+	Date quantity.Date `doc:"date,need" says:"the day"`
+	Took quantity.Rate `doc:"took,need" says:"what was used: 45 Ah/day, 560 Wh/day"`
+	Note string        `doc:"note" says:"a remark"`
 }
 
 // Bank is one or several batteries joined.
@@ -25,6 +35,7 @@ type Source struct {
 	By    string            `doc:"by" ref:"fittings" says:"what controls it"`
 	To    string            `doc:"to" says:"the battery bank it charges"`
 	Most  *quantity.Current `doc:"most" range:"0..1000" says:"greatest current"`
+	Shade *quantity.Share   `doc:"shade" range:"0..1" says:"share of a panel's light lost to shade"`
 	Route *quantity.Length  `doc:"route" range:"0..50000" says:"length of cable one way, if measured"`
 	Cable *quantity.Section `doc:"cable" says:"copper of one conductor"`
 	Fuse  *quantity.Current `doc:"fuse" range:"0..2000" says:"fuse"`

@@ -9,6 +9,7 @@ import (
 	"tumblehome/trade/finding"
 	"tumblehome/trade/fit"
 	"tumblehome/trade/lining"
+	"tumblehome/trade/power"
 	"tumblehome/trade/shell"
 	"tumblehome/trade/stock"
 	"tumblehome/trade/trips"
@@ -17,7 +18,7 @@ import (
 )
 
 // explanations are those of all trades, by code.
-var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, warmth.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
+var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, warmth.Explanations, power.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
 
 func sortedExplanations(trades ...[]finding.Explanation) []finding.Explanation {
 	all := slices.Concat(trades...)

@@ -16,7 +16,7 @@ func fillingOf(holds float64, n nature) filling {
 // after is what is missing after some hours of an offered current [A]. The battery takes what is offered until it would take less by itself:
 // then as much as is missing, in proportion, so that the rest fades exponentially, as at a constant voltage.
 func (f filling) after(missing, offered, hours float64) float64 {
-	i := math.Min(offered, f.most)
+	i := min(offered, f.most)
 	if i <= 0 || missing <= 0 {
 		return missing
 	}

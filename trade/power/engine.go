@@ -28,7 +28,7 @@ func (s *Source) draws(b *Battery) float64 {
 		return s.Amps
 	}
 	if b.Chemistry.Lead() {
-		return math.Min(s.byCable(), wanted*b.holds())
+		return min(s.byCable(), wanted*b.holds())
 	}
 	return s.byCable()
 }
@@ -61,4 +61,12 @@ func (b *Battery) series() float64 {
 		return math.Round(b.Volts / 12.5)
 	}
 	return 1
+}
+
+// MeanVolts is its voltage while it is emptied.
+func (b *Battery) MeanVolts() float64 {
+	if b == nil {
+		return natures[Flooded].gives
+	}
+	return natures[b.Chemistry].gives * b.series()
 }

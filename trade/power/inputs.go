@@ -44,14 +44,16 @@ type Thing struct {
 	Volts   float64 // 0 is not known
 	Amps    float64 // of its circuit, where no watts are known
 	Litres  float64 // that a fridge holds
+	Heats   bool    // it makes heat of electricity
 	Circuit string  // that feeds it; "" for none
 }
 
 // Battery is the bank that feeds the van: all that is joined, as one.
 type Battery struct {
-	ID        string // of the bank
-	About     string // JSON Pointer of the bank
-	Fitting   string // JSON Pointer of its first battery
+	ID        string   // of the bank
+	About     string   // JSON Pointer of the bank
+	Fitting   string   // JSON Pointer of its first battery
+	Fittings  []string // of all of them
 	Row       string
 	Chemistry Chemistry
 	Assumed   bool    // the chemistry could not be told from the row
@@ -145,10 +147,11 @@ type Climate struct {
 
 // Offer is a battery or a panel in the catalogue.
 type Offer struct {
-	Row, Name string
-	Price     float64
-	Chemistry Chemistry // of a battery
-	AmpHours  float64   // 0 for a panel
-	Usable    float64
-	Watts     float64 // 0 for a battery
+	Row, Name  string
+	Price      float64
+	Chemistry  Chemistry // of a battery
+	AmpHours   float64   // 0 for a panel
+	Usable     float64
+	Watts      float64 // 0 for a battery
+	PanelVolts float64
 }

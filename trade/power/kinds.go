@@ -48,14 +48,15 @@ var named = []struct {
 	{Inverter, []string{"inverter"}},
 	{Socket, []string{"socket"}},
 	{Bedside, []string{"reading", "led-read"}},
-	{Lamp, []string{"led", "lamp", "light", "strip"}},
+	{Lamp, []string{"led-", "led ", "lamp", "light", "strip"}},
 }
 
 // strong is the power [W] from which a heater heats by electricity.
 const strong = 100
 
-// KindOf tells what a thing does by the words that name it: its row's id and name, its own id. Nothing is what uses no electricity.
-func KindOf(words string, watts, volts float64) Kind {
+// KindOf tells what a thing does by the words that name it: its row's id and name, what it is called. Nothing is what uses no electricity: of what has no
+// watts, all but a monitor and what a circuit feeds.
+func KindOf(words string, watts, volts float64, fed bool) Kind {
 	text := strings.ToLower(words)
 	kind := Other
 	for _, n := range named {
@@ -65,10 +66,8 @@ func KindOf(words string, watts, volts float64) Kind {
 		}
 	}
 	switch {
-	case kind == Nothing, kind == Other && watts <= 0:
+	case kind == Nothing, watts <= 0 && !fed && !(kind == Standby && strings.Contains(text, "monitor")):
 		return Nothing
-	case kind == Standby && watts <= 0 && !strings.Contains(text, "monitor"):
-		return Nothing // it has a battery of its own
 	case kind == Socket && volts >= 100:
 		return Nothing
 	case kind == AirHeater && watts >= strong:

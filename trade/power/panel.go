@@ -86,7 +86,7 @@ func (p *panel) gives(light, air float64) float64 {
 	warm := air + p.rise*light - 25
 	out := light * p.scale * (1 + p.slope*warm)
 	if p.pwm > 0 {
-		out *= math.Min(1, p.pwm/(1+voltageSlope*warm))
+		out *= min(1, p.pwm/(1+voltageSlope*warm))
 	}
-	return math.Max(0, math.Min(out, p.clip))
+	return max(0, min(out, p.clip))
 }

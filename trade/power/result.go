@@ -31,6 +31,7 @@ type Result struct {
 
 	in    Inputs
 	run   tally
+	days  [][]taken
 	found []finding.Finding
 }
 
@@ -59,7 +60,7 @@ type Use struct {
 type MonthOf struct {
 	Nights  float64    // a year
 	Use     [3]float64 // Wh a day by habit, corrected by readings
-	Yield   float64    // Wh a day from the sun, as much as could be used
+	Yield   float64    // Wh a day that the panels can give, at the controller
 	Sunny   [2]float64 // of that, on the dullest and the best day of ten
 	Engine  float64    // Wh a day from the engine
 	Flat    Chance
@@ -90,3 +91,6 @@ type Help struct {
 
 // Findings are what the builder should know.
 func (r Result) Findings() []finding.Finding { return append([]finding.Finding(nil), r.found...) }
+
+// Inputs are what it was worked out from.
+func (r *Result) Inputs() Inputs { return r.in }

@@ -14,7 +14,7 @@ type Sky struct {
 	light []uint16 // on a level panel behind glass, lightStep W/m2, every hour
 	air   []int8   // airStep K, every hour
 	day   []int8   // mean of every day, likewise
-	month [weather.Days]uint8
+	wh    []uint16 // light of every day, Wh/m2
 }
 
 const (
@@ -24,10 +24,8 @@ const (
 
 // NewSky makes years of the weather of a climate. The error is a *weather.Fault.
 func NewSky(c Climate, years int, seed uint64) (*Sky, error) {
-	s := &Sky{Years: years, light: make([]uint16, years*weather.Hours), air: make([]int8, years*weather.Hours), day: make([]int8, years*weather.Days)}
-	for day := range s.month {
-		s.month[day] = uint8(monthOf(day))
-	}
+	s := &Sky{Years: years, light: make([]uint16, years*weather.Hours), air: make([]int8, years*weather.Hours), day: make([]int8, years*weather.Days),
+		wh: make([]uint16, years*weather.Days)}
 	sun := sunOf(c)
 	maker, err := weather.New(c.weather(sun.outside))
 	if err != nil {
@@ -44,19 +42,21 @@ func NewSky(c Climate, years int, seed uint64) (*Sky, error) {
 // keep packs a year.
 func (s *Sky) keep(n int, y weather.Year, sun suns) {
 	for h, g := range y.Sunlight {
-		s.light[n*weather.Hours+h] = uint16(math.Min(math.Round(sun.behindGlass(h, g)/lightStep), math.MaxUint16))
+		s.light[n*weather.Hours+h] = uint16(min(math.Round(sun.behindGlass(h, g)/lightStep), math.MaxUint16))
 		s.air[n*weather.Hours+h] = packed(y.Temperature[h])
 	}
 	for d := range weather.Days {
-		sum := 0.0
-		for _, t := range y.Temperature[24*d : 24*d+24] {
-			sum += t
+		warmth, light := 0.0, 0.0
+		for h := 24 * d; h < 24*d+24; h++ {
+			warmth += y.Temperature[h]
+			light += float64(s.light[n*weather.Hours+h]) * lightStep
 		}
-		s.day[n*weather.Days+d] = packed(sum / 24)
+		s.day[n*weather.Days+d] = packed(warmth / 24)
+		s.wh[n*weather.Days+d] = uint16(light)
 	}
 }
 
-func packed(t float64) int8 { return int8(math.Round(math.Max(-63, math.Min(63, t)) / airStep)) }
+func packed(t float64) int8 { return int8(math.Round(max(-63, min(63, t)) / airStep)) }
 
 // suns is where the sun stands in every hour of a year.
 type suns struct{ outside, beam []float64 }
@@ -70,7 +70,7 @@ func Incidence(cosine float64) float64 {
 	if cosine <= 0 {
 		return 0
 	}
-	return math.Max(0, 1-0.05*(1/cosine-1))
+	return max(0, 1-0.05*(1/cosine-1))
 }
 
 func sunOf(c Climate) suns {
@@ -106,26 +106,27 @@ func (c Climate) weather(outside []float64) weather.Climate {
 			sum += o / float64(24*days)
 		}
 		first += days
-		w.Sunlight[m] = math.Max(0, math.Min(c.Sun[m]*1000/24, clearest*sum))
-		w.Temperature[m] = math.Max(-60, math.Min(60, c.Mean[m]))
-		w.Range[m] = math.Max(0, math.Min(60, c.High[m]-c.Low[m]))
-		w.Spread[m] = math.Max(0, math.Min(20, c.Spread[m]))
+		w.Sunlight[m] = max(0, min(c.Sun[m]*1000/24, clearest*sum))
+		w.Temperature[m] = max(-60, min(60, c.Mean[m]))
+		w.Range[m] = max(0, min(60, c.High[m]-c.Low[m]))
+		w.Spread[m] = max(0, min(20, c.Spread[m]))
 	}
 	return w
 }
 
 var monthDays = [12]int{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 
-// monthOf is the month, 0 to 11, of a day of the year, 0 to 364.
-func monthOf(day int) int {
+// monthOfDay is the month, 0 to 11, of each day of the year.
+var monthOfDay = func() (of [weather.Days]int) {
+	day := 0
 	for m, days := range monthDays {
-		if day < days {
-			return m
+		for range days {
+			of[day] = m
+			day++
 		}
-		day -= days
 	}
-	return 11
-}
+	return of
+}()
 
 // firstDay is the first day of a month, 0 to 11, of the year.
 func firstDay(month int) int {
