@@ -94,7 +94,7 @@ func (r *Result) with(b *Battery) float64 {
 	if err != nil {
 		return 1
 	}
-	w := r.walk(sky, r.days)
+	w := r.walk(sky)
 	w.k = r.in.kitOf(b)
 	t := w.through()
 	return t.share()

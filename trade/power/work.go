@@ -19,22 +19,27 @@ const (
 func Work(in Inputs) Result {
 	r := Result{in: in.complete()}
 	r.begin()
-	days := r.spend()
-	r.days = days
-	r.readings()
-	if r.Scale != 1 {
-		for j := range days {
-			for i := range days[j] {
-				days[j][i].scale(r.Scale, r.in.always())
-			}
-		}
-	}
+	r.live()
 	if b := r.in.Battery; b != nil && b.holds() > 0 {
 		r.Battery = bankOf(b)
-		r.goThrough(days)
+		r.goThrough()
 	}
 	r.found = r.judge()
 	return r
+}
+
+// live works out what each day takes, as corrected by the builder's readings.
+func (r *Result) live() {
+	r.days = r.spend()
+	r.readings()
+	if r.Scale == 1 {
+		return
+	}
+	for j := range r.days {
+		for i := range r.days[j] {
+			r.days[j][i].scale(r.Scale, r.in.always())
+		}
+	}
 }
 
 // complete fills in what nobody said.
@@ -80,32 +85,36 @@ func bankOf(b *Battery) *Bank {
 }
 
 // goThrough goes through the years of weather, if such can be made of the climate.
-func (r *Result) goThrough(days [][]taken) {
+func (r *Result) goThrough() {
 	sky, err := r.in.Sky(r.in.Climate, r.in.Years, r.in.Seed)
 	if err != nil {
 		r.Assumed = append(r.Assumed, "no weather could be made of the months given: "+err.Error())
 		return
 	}
 	r.Years = sky.Years
-	w := r.walk(sky, days)
+	w := r.walk(sky)
 	w.k = r.in.kitOf(r.in.Battery)
 	w.tally.states = new([12][24][states + 1]uint32)
 	r.run = w.through()
 	r.read(sky)
 	r.autonomy(&w.k)
 	if r.Flat.Share > r.in.Promise {
-		r.tryHelps(sky, days)
+		r.tryHelps(sky)
 	}
 }
 
-func (r *Result) walk(sky *Sky, days [][]taken) walk {
-	w := walk{in: &r.in, sky: sky, plan: r.in.planOf(sky.Years), days: days, rooms: r.in.rooms(), home: r.in.AtHome, up: 7}
+func (r *Result) walk(sky *Sky) walk {
+	return walk{in: &r.in, sky: sky, plan: r.in.planOf(sky.Years), days: r.days, rooms: r.in.rooms(), home: r.in.AtHome, up: r.up()}
+}
+
+// up is the hour in which people get up, the same on all trips.
+func (r *Result) up() int {
 	for _, j := range r.in.Journeys {
 		for _, m := range j.Months {
-			w.up = m.Up
+			return m.Up
 		}
 	}
-	return w
+	return 7
 }
 
 // read brings what was counted into the months.
@@ -188,11 +197,11 @@ func (r *Result) autonomy(k *kit) {
 }
 
 // tryHelps finds what half as much again of each thing would do; a van without a panel is tried with one of 100 W.
-func (r *Result) tryHelps(sky *Sky, days [][]taken) {
+func (r *Result) tryHelps(sky *Sky) {
 	few := *sky
 	few.Years = min(helpYears, sky.Years)
 	try := func(of string, change func(k *kit)) {
-		w := r.walk(&few, days)
+		w := r.walk(&few)
 		w.k = r.in.kitOf(r.in.Battery)
 		change(&w.k)
 		t := w.through()
