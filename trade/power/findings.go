@@ -20,17 +20,14 @@ const (
 )
 
 func (r *Result) judge() []finding.Finding {
-	if !r.uses() {
-		return nil
-	}
 	var out []finding.Finding
 	put := func(f finding.Finding, ok bool) {
 		if ok {
 			out = append(out, f)
 		}
 	}
-	put(r.noBattery())
 	put(r.mains())
+	put(r.noBattery())
 	for i := range r.in.Things {
 		put(r.unsuited(&r.in.Things[i]))
 	}
@@ -55,7 +52,7 @@ func (r *Result) judge() []finding.Finding {
 }
 
 func (r *Result) noBattery() (finding.Finding, bool) {
-	f := finding.Finding{Code: "power.battery.none", Severity: finding.Close, About: []string{r.in.About}, Title: "Nothing feeds what uses electricity",
+	f := finding.Finding{Code: "power.battery.none", Severity: finding.Note, About: []string{r.in.About}, Title: "Nothing feeds what uses electricity",
 		Words: "There are things that use electricity, and no battery for them is named.", Source: practice, Caution: careBattery}
 	for i := range r.in.Things {
 		if t := &r.in.Things[i]; t.Kind != Unlisted && t.Kind != OnMains && t.About != "" {
@@ -94,8 +91,13 @@ func (r *Result) deep(b *Battery) (finding.Finding, bool) {
 	}, b.Chemistry.Lead() && b.usable() > deepest+1e-9
 }
 
-// lowVoltage is that of a battery nearly empty, at which an inverter draws most.
-const lowVoltage = 11.0
+// lowVoltage is that of a battery nearly empty and loaded, at which an inverter draws most: common practice, no source.
+func (b *Battery) lowVoltage() float64 {
+	if b.Chemistry.Lead() {
+		return 11 * b.series()
+	}
+	return 12 * b.series()
+}
 
 // tooStrong finds the load that draws more than the battery should give.
 func (r *Result) tooStrong(b *Battery) (f finding.Finding, found bool) {
@@ -106,7 +108,7 @@ func (r *Result) tooStrong(b *Battery) (f finding.Finding, found bool) {
 		if t.Kind == Inverter {
 			watts = InverterInput(t.Watts, t.Watts)
 		}
-		if i := watts / (lowVoltage * b.series()); t.Kind != OnMains && i > limit && (!found || i > f.Measured.Value) {
+		if i := watts / b.lowVoltage(); t.Kind != OnMains && i > limit && (!found || i > f.Measured.Value) {
 			found = true
 			f = finding.Finding{Code: "power.battery.rate", Severity: finding.Fault, About: []string{t.About, b.About}, Title: "One thing draws more than the battery should give",
 				Words:    fmt.Sprintf("At full power it draws about %.0f A from a battery nearly empty; this one should give no more than %.0f A for long. Its voltage falls, and the low-voltage cut takes the lights with it.", i, limit),
@@ -159,12 +161,12 @@ func (r *Result) chargedTooFast(b *Battery) (finding.Finding, bool) {
 			worst = s
 		}
 	}
-	limit, most := natures[b.Chemistry].most*b.holds(), by[0]+max(by[1], by[2])
+	limit, most := natures[b.Chemistry].most*b.Rated, by[0]+max(by[1], by[2])
 	if worst == nil || most <= limit {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.battery.charge", Severity: finding.Fault, About: []string{worst.About, b.About}, Title: "The battery is charged faster than is good for it",
-		Words:    fmt.Sprintf("Together they can push %.0f A into it; for one of %.0f Ah no more than %.0f A are usual. Look for the greatest charging current on its data sheet.", most, b.holds(), limit),
+		Words:    fmt.Sprintf("Together they can push %.0f A into it; for one of %.0f Ah no more than %.0f A are usual. Look for the greatest charging current on its data sheet.", most, b.Rated, limit),
 		Measured: &finding.Measure{Value: most, Unit: "A"}, Limit: &finding.Measure{Value: limit, Unit: "A"}, Source: practice, Caution: careCharge}
 	if left := limit - (most - worst.current(b)); left >= 5 {
 		f.Proposals = []finding.Proposal{{Words: fmt.Sprintf("set it to %.0f A, if it can be set", floor(left)), Patch: patchAt(worst.About+"/most", floor(left))}}
@@ -175,7 +177,7 @@ func (r *Result) chargedTooFast(b *Battery) (finding.Finding, bool) {
 func (r *Result) chargedCold(b *Battery) (finding.Finding, bool) {
 	return finding.Finding{Code: "power.battery.cold", Severity: finding.Fault, About: []string{b.Fitting, b.About}, Title: "A lithium battery is charged below freezing",
 		Words:    fmt.Sprintf("About %.0f hours in a year something would charge it while it is below 0 °C. That lays down metal in its cells and spoils it for good. Nothing here is said to stop it: choose a battery or charger with a low-temperature cut-off and say so in its note.", r.Cold),
-		Measured: &finding.Measure{Value: r.Cold, Unit: "h"}, Limit: &finding.Measure{Value: 0, Unit: "h"}, Source: coldSource, Caution: careCharge}, r.Cold >= 1
+		Measured: &finding.Measure{Value: r.Cold, Unit: "h"}, Limit: &finding.Measure{Value: 0, Unit: "h"}, Source: coldSource, Caution: careCharge}, r.Cold >= 1 && !r.in.PlaceAssumed
 }
 
 // nearMost is by how much a charger may pass what the engine is said to give.

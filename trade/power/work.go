@@ -81,7 +81,7 @@ func (r *Result) begin() {
 
 func bankOf(b *Battery) *Bank {
 	n := natures[b.Chemistry]
-	return &Bank{Chemistry: b.Chemistry, Holds: b.holds(), Usable: b.usable(), Gives: b.holds() * b.usable() * n.gives * b.series(), Takes: n.most * b.holds()}
+	return &Bank{Chemistry: b.Chemistry, Holds: b.holds(), Usable: b.usable(), Gives: b.holds() * b.usable() * n.gives * b.series(), Takes: n.most * b.Rated}
 }
 
 // goThrough goes through the years of weather, if such can be made of the climate.
