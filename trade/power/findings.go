@@ -54,13 +54,21 @@ func (r *Result) judge() []finding.Finding {
 func (r *Result) noBattery() (finding.Finding, bool) {
 	f := finding.Finding{Code: "power.battery.none", Severity: finding.Note, About: []string{r.in.About}, Title: "Nothing feeds what uses electricity",
 		Words: "There are things that use electricity, and no battery for them is named.", Source: practice, Caution: careBattery}
-	for i := range r.in.Things {
-		if t := &r.in.Things[i]; t.Kind != Unlisted && t.Kind != OnMains && t.About != "" {
-			f.About = []string{t.About}
-			return f, r.in.Battery == nil
+	most, any := 0.0, false
+	for i := range r.Uses {
+		u := &r.Uses[i]
+		if u.Kind == Unlisted || u.Kind == OnMains {
+			continue
+		}
+		any = true
+		switch wh := u.Mean[r.Habit]; { // the largest; of equals none is singled out
+		case wh > most:
+			most, f.About = wh, []string{u.About}
+		case wh == most:
+			f.About = []string{r.in.About}
 		}
 	}
-	return f, false
+	return f, any && r.Battery == nil
 }
 
 // mains is the reminder that something is not decided.
