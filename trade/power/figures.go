@@ -41,6 +41,8 @@ func (r Result) Figures() []working.Figure {
 	darkest := monthNames[r.Darkest-1]
 	if r.Autonomy > 0 {
 		put("autonomy", "Days that the battery lasts by itself", "d", "from full, without sun or drive, in "+darkest, r.Autonomy)
+		ah, _, _, _ := r.needed()
+		put("battery.needed", "Battery for two days by itself", "Ah", "of the same kind, in "+darkest+" and some years old", ah)
 	}
 	if r.Flat.In > 0 {
 		put("flat-chance", "Nights that are flat", "%", fmt.Sprintf("of all nights of the trips, give or take %.1f", 100*r.Flat.Error), 100*r.Flat.Share)
@@ -105,6 +107,8 @@ func (r *Result) workingOf(short string) working.Working {
 		return r.workingOfUse()
 	case short == "battery.usable":
 		return r.workingOfBattery()
+	case short == "battery.needed":
+		return r.workingOfNeeded()
 	case short == "autonomy":
 		return r.workingOfAutonomy()
 	case family == "yield":

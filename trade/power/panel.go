@@ -90,3 +90,12 @@ func (p *panel) gives(light, air float64) float64 {
 	}
 	return max(0, min(out, p.clip))
 }
+
+// Output is what panels give [W] in light [W/m2] square to them and air [°C], behind their controller.
+func (s *Source) Output(light, air float64) float64 {
+	p := panelOf(s, natures[Lithium].takes)
+	return p.gives(light, air)
+}
+
+// Kept is what losses and controller leave of a panel that follows the sun's voltage, but for heat.
+func (s *Source) Kept() float64 { return Kept(s.losses()...) * tracking }

@@ -58,6 +58,19 @@ func (r *Result) workingOfBattery() working.Working {
 	return w
 }
 
+func (r *Result) workingOfNeeded() working.Working {
+	ah, k, cold, age := r.needed()
+	usual := origin{Assumption: "the usual for " + string(r.in.Battery.Chemistry)}
+	return working.Working{Formula: "C = E·N/(U·d·kT·ka)", Source: practice, Lines: []entry{
+		{Symbol: "E", Label: "used in a day in " + monthNames[r.Darkest-1], Value: r.Months[r.Darkest-1].Use[r.Habit], Unit: "Wh", From: here},
+		{Symbol: "N", Label: "days without sun or drive", Value: dullDays, Unit: "d", From: origin{Assumption: "as most plan"}},
+		{Symbol: "U", Label: "mean voltage while it is emptied", Value: k.gives, Unit: "V", From: usual},
+		{Symbol: "d", Label: "may be taken", Value: 100 * r.in.Battery.usable(), Unit: "%", From: origin{Figure: "power.battery.usable"}},
+		{Symbol: "kT", Label: "is left of it by the cold", Value: 100 * cold, Unit: "%", From: usual},
+		{Symbol: "ka", Label: "is left of it when some years old", Value: 100 * age, Unit: "%", From: usual},
+		{Symbol: "C", Label: "it should hold", Value: ah, Unit: "Ah", From: here}}}
+}
+
 func (r *Result) workingOfAutonomy() working.Working {
 	k := r.in.kitOf(r.in.Battery)
 	m := &r.Months[r.Darkest-1]
@@ -108,6 +121,6 @@ func (r *Result) workingOfFlat(c Chance, what string) working.Working {
 		{Symbol: "k", Label: "of them flat", Value: float64(c.Of), Unit: "1", From: here},
 		{Label: "standard error", Value: 100 * c.Error, Unit: "%", From: here},
 		{Symbol: "p", Label: "of them flat", Value: 100 * c.Share, Unit: "%", From: here}}
-	w.Notes = []string{"Trips are laid on days of their months at random, the same for every battery and panel.", "The error is that of the count alone. That weather, use or battery are otherwise is not in it."}
+	w.Notes = []string{"Trips are laid on days of their months at random, the same for every battery and panel.", "The error is that of the count alone, as if every night were by itself; those of one trip hang together. That weather, use or battery may be otherwise is not in it."}
 	return w
 }
