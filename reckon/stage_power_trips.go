@@ -54,9 +54,6 @@ func (w *stages) shop() (out []power.Offer) {
 			continue
 		}
 		o := power.Offer{Row: id, Name: row.Name, Usable: valueOf(row.Usable).Float()}
-		if price := w.price(id); price != nil {
-			o.Price = price.Price.Mean().Float()
-		}
 		switch {
 		case valueOf(row.AmpHours) > 0:
 			o.AmpHours = row.AmpHours.Float()
@@ -66,6 +63,9 @@ func (w *stages) shop() (out []power.Offer) {
 		default:
 			continue
 		}
+		if price := w.price(id); price != nil {
+			o.Price = price.Price.Mean().Float()
+		}
 		out = append(out, o)
 	}
 	slices.SortStableFunc(out, func(a, b power.Offer) int { return cmp.Compare(a.Price, b.Price) })
@@ -73,6 +73,9 @@ func (w *stages) shop() (out []power.Offer) {
 }
 
 func isPanel(id string, row *catalogue.Row) bool {
+	if valueOf(row.Watts) <= 0 {
+		return false
+	}
 	words := strings.ToLower(id + " " + row.Name)
-	return valueOf(row.Watts) > 0 && slices.ContainsFunc(panels, func(w string) bool { return strings.Contains(words, w) })
+	return slices.ContainsFunc(panels, func(w string) bool { return strings.Contains(words, w) })
 }

@@ -96,7 +96,7 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	warm, older := m.workWarmth(w, r.Trips, r.Climate, before)
 	r.Warmth = warm
 	electric, olderPower := m.workPower(w, r, before)
-	r.Power = electric
+	r.Power, olderPower = electric, olderPower || older // it rests on the warmth of the cabin
 
 	r.take(found{bare.Figures, bare.Findings, bare.Body})
 	r.take(found{lined.Figures, lined.Findings, lined})
