@@ -99,3 +99,27 @@ func TestAYearOfPVWattsInGolden(t *testing.T) {
 			Expected: 1.015 * c.energy, Got: got, Tolerance: 0.02 * c.energy, Unit: "kWh"})
 	}
 }
+
+func TestNothingIsAllocatedOnTheWayThroughTheYears(t *testing.T) {
+	in := Inputs{Years: 3, Battery: &Battery{Chemistry: AGM, Rated: 100}, Sources: []Source{{Kind: Sun, Watts: 100}}}.complete()
+	in.Climate.Sun[6] = 5
+	in.Journeys = []Journey{{Nights: 2, Months: []Month{{Number: 7, Trips: 4, Up: 7}}}}
+	sky, err := NewSky(in.Climate, 3, 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := walk{in: &in, sky: sky, plan: in.planOf(3), days: [][]taken{{{}}}, k: in.kitOf(in.Battery), rooms: in.rooms(), up: 7}
+	if n := testing.AllocsPerRun(5, func() { w.through() }); n > 0 {
+		t.Errorf("%g allocations", n)
+	}
+}
+
+func TestTwoHundredYearsAreKeptInLittle(t *testing.T) {
+	s, err := NewSky(Climate{}, 200, 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if bytes := 2*len(s.light) + len(s.air) + len(s.day) + 2*len(s.wh); bytes > 6e6 {
+		t.Errorf("%d bytes", bytes)
+	}
+}
