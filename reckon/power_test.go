@@ -75,3 +75,14 @@ func TestWhatALampTakesIsTheRowsOwn(t *testing.T) {
 		t.Errorf("a strip takes %g Wh a day, one of twice the power %g", once, twice)
 	}
 }
+
+func TestTheChartOfABuildHasTheBuildInIt(t *testing.T) {
+	for _, name := range []string{"dipper", "twite"} {
+		r := reckon.NewMachine().Reckon(demo(t, name), quantity.Date{})
+		last := 0
+		c := r.PowerChart(func(done, of int) { last = max(last, done) })
+		if last < 144 || c.Own[0] != r.Power.Battery.Holds || c.OwnShare != r.Power.Flat.Share || c.Kit == nil {
+			t.Errorf("%s: %d steps, %v, %g, %+v", name, last, c.Own, c.OwnShare, c.Kit)
+		}
+	}
+}

@@ -29,8 +29,10 @@ func (m *Machine) workPower(w *stages, r *Reckoning, before *Reckoning) (result 
 	return result, false
 }
 
-// PowerInputs are what the power of a build was worked out from, for charts that try other batteries and panels.
-func (r *Reckoning) PowerInputs() power.Inputs { return r.Power.Inputs() }
+// PowerChart tries batteries and panels of many sizes for this build. It takes a second or two; progress, if not nil, is told how far it is.
+func (r *Reckoning) PowerChart(progress func(done, of int)) power.Chart {
+	return power.Draw(r.Power.Inputs(), powerYears, progress)
+}
 
 func (w *stages) powerInputs(journeys trips.Result, weather climate.Result, warm warmth.Result) power.Inputs {
 	in := power.Inputs{Habit: w.doc.Use.Habits, About: "/power", Years: powerYears, Seed: powerSeed, Sky: skies.make}

@@ -1,6 +1,7 @@
 package reckon
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -181,5 +182,6 @@ func metered(read map[string]build.Metered, b *power.Battery) (out []power.Readi
 			out = append(out, power.Reading{About: "/power/read/" + id, Month: int(month), Wh: wh})
 		}
 	}
+	slices.SortStableFunc(out, func(a, b power.Reading) int { return cmp.Or(cmp.Compare(a.Month, b.Month), cmp.Compare(a.Wh, b.Wh)) })
 	return out
 }

@@ -70,6 +70,11 @@ var powerCases = []Case{
 		Patch: `{"use": {"trips": {"winter-hills": {"hook-up": "50 %"}}}}`,
 		Finds: []string{"note power.hook-up /use/trips/winter-hills"},
 	}, {
+		Name:  "The monitor counts three times what is listed",
+		On:    "dipper",
+		Patch: `{"power": {"read": {"june": {"date": "2026-06-10", "took": "1 kWh/day"}}}}`,
+		Finds: []string{"note power.read /power/read/june", "fault power.flat /power/batteries/house"},
+	}, {
 		Name:  "The coolbox has no compressor",
 		On:    "dipper",
 		Patch: `{"catalogue": {"coolbox-compressor-35": {"kind": "appliance", "name": "Thermoelectric coolbox 35 l", "watts": 48}}}`,

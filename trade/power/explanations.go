@@ -30,6 +30,8 @@ var Explanations = []finding.Explanation{
 		Why: "It wants a place, a way for its cable and a licensed electrician.", Clear: "Decide; say none, or who fits it."},
 	{Code: "power.panel.current", Meaning: "The panels can give more current than their controller passes.",
 		Why: "The rest is lost, or the controller is spoilt.", Clear: "Take a larger controller."},
+	{Code: "power.read", Meaning: "What the battery monitor showed is far from what the things listed would take.",
+		Why: "Something is not listed, or the meter is not right; what follows rests on the readings.", Clear: "List what is missing, correct powers, set the meter to nought when the battery is full."},
 	{Code: "power.source.none", Meaning: "Nothing is said to charge the battery.",
 		Why: "Once empty it stays so.", Clear: "Name what charges it under power, or say that it is charged at home."},
 }

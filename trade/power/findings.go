@@ -28,6 +28,7 @@ func (r *Result) judge() []finding.Finding {
 	}
 	put(r.mains())
 	put(r.noBattery())
+	put(r.misread())
 	for i := range r.in.Things {
 		put(r.unsuited(&r.in.Things[i]))
 	}
@@ -77,6 +78,25 @@ func (r *Result) mains() (finding.Finding, bool) {
 		Words:  "It is reckoned without. If it may come later, keep its place and the way of its cable free.",
 		Source: practice, Caution: careMains,
 		Proposals: []finding.Proposal{{Words: "decide to do without the mains", Patch: patchAt(r.in.Mains.About, "none")}}}, r.in.Mains.Undecided
+}
+
+// Readings this far from the list of things say that the list is not right.
+const (
+	farAbove = 2.0
+	farBelow = 0.5
+)
+
+func (r *Result) misread() (finding.Finding, bool) {
+	f := finding.Finding{Code: "power.read", Severity: finding.Note, Title: "The battery monitor and the list of things do not agree", Source: practice,
+		Words:    fmt.Sprintf("It counted about %.1f times what the things listed would take. All but what is always on is reckoned with that much. Look for something that is not listed, or listed twice, or a meter that was not set to nought.", r.Scale),
+		Measured: &finding.Measure{Value: r.Scale, Unit: "1"}, Limit: &finding.Measure{Value: farAbove, Unit: "1"}}
+	if len(r.in.Readings) == 0 || r.Scale >= farBelow && r.Scale <= farAbove {
+		return f, false
+	}
+	if f.About = []string{r.in.Readings[0].About}; r.Scale < farBelow {
+		f.Limit.Value = farBelow
+	}
+	return f, true
 }
 
 // smaller is the share of what is printed from which a test counts as news.

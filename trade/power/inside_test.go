@@ -123,3 +123,34 @@ func TestTwoHundredYearsAreKeptInLittle(t *testing.T) {
 		t.Errorf("%d bytes", bytes)
 	}
 }
+
+// Days on which a battery stays all but full are not gone through. Going through them ends every month within 2 % of its charge.
+func TestSkippingDaysOnWhichTheBatteryStaysFullChangesNothing(t *testing.T) {
+	in := Inputs{Years: 2, Seed: 5, Battery: &Battery{Chemistry: Flooded, Rated: 100}, Sources: []Source{{Kind: Sun, Watts: 100}},
+		Things: []Thing{{Kind: Standby, Watts: 1}}, Climate: Climate{Latitude: 47, Offset: 0, Spread: [12]float64{3, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3},
+			Mean: [12]float64{0, 2, 6, 9, 13, 16, 18, 18, 14, 9, 4, 1}, Sun: [12]float64{0.8, 1.7, 3, 4.2, 5.2, 5.6, 5.8, 4.8, 3.4, 1.9, 1, 0.6}}}.complete()
+	sky, err := NewSky(in.Climate, 2, in.Seed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	skipped := 0
+	for y := range 2 {
+		for m, days := range monthDays {
+			one := walk{in: &in, sky: sky, k: in.kitOf(in.Battery), home: AtHomeSun, up: 7}
+			all, first := one, firstDay(m)
+			one.stand(y, first, first+days)
+			for day := first; day < first+days; day++ {
+				if all.staysFull(y, day) {
+					skipped++
+				}
+				all.parked(y, day)
+			}
+			if off := math.Abs(one.missing - all.missing); off > 0.02*one.k.holds {
+				t.Errorf("year %d, %s: %g Ah are missing, %g with every day gone through", y, monthNames[m], one.missing, all.missing)
+			}
+		}
+	}
+	if skipped < 100 {
+		t.Errorf("only %d days could be skipped", skipped)
+	}
+}

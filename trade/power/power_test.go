@@ -173,3 +173,34 @@ func TestAClimateThatCannotBeIsSaid(t *testing.T) {
 		t.Errorf("%d years, %v", r.Years, r.Assumed)
 	}
 }
+
+func TestTheCourseOfYearsAddsUpToTheChance(t *testing.T) {
+	r := power.Work(some(12, standing()))
+	flat, nights := 0, 0
+	for y := range 12 {
+		last := -1
+		for _, n := range r.Course(y) {
+			if n.Day <= last || n.Lowest > n.Morning+1e-12 || n.Lowest < 0 || n.Morning > 1 {
+				t.Fatalf("year %d: %+v after day %d", y, n, last)
+			}
+			last = n.Day
+			if nights++; n.Flat {
+				flat++
+			}
+		}
+	}
+	if flat != r.Flat.Of || nights != r.Flat.In {
+		t.Errorf("%d of %d nights, the chance is of %d in %d", flat, nights, r.Flat.Of, r.Flat.In)
+	}
+	if r.Course(12) != nil {
+		t.Error("there is a thirteenth of twelve years")
+	}
+}
+
+func TestAChartIsOfTheVanAsItIs(t *testing.T) {
+	r := power.Work(some(20, standing()))
+	c := power.Draw(r.Inputs(), 20, nil)
+	if c.OwnShare != r.Flat.Share {
+		t.Errorf("the chart has the van flat in %g of nights, the year in %g", c.OwnShare, r.Flat.Share)
+	}
+}

@@ -29,7 +29,8 @@ type Result struct {
 	Cold     float64     // hours in a year in which charge was offered below 0 °C
 	Assumed  []string    // what was taken because nobody said it
 
-	in    Inputs
+	asked Inputs // as they were handed in
+	in    Inputs // with what nobody said filled in
 	run   tally
 	days  [][]taken
 	found []finding.Finding
@@ -93,4 +94,4 @@ type Help struct {
 func (r Result) Findings() []finding.Finding { return append([]finding.Finding(nil), r.found...) }
 
 // Inputs are what it was worked out from.
-func (r *Result) Inputs() Inputs { return r.in }
+func (r *Result) Inputs() Inputs { return r.asked }

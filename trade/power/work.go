@@ -17,7 +17,7 @@ const (
 
 // Work finds out whether the lights stay on.
 func Work(in Inputs) Result {
-	r := Result{in: in.complete()}
+	r := Result{asked: in, in: in.complete()}
 	r.begin()
 	r.live()
 	if b := r.in.Battery; b != nil && b.holds() > 0 {

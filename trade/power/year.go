@@ -14,6 +14,7 @@ type walk struct {
 	up      int     // hour at which days of trips begin
 	missing float64 // Ah from full
 	tally   tally
+	log     *[]Night // every night of the trips; nil where nobody asks
 }
 
 // room is the cabin of a month: how far an hour follows the weather of its day, which it does not while it is heated.
@@ -72,7 +73,7 @@ func (w *walk) night(y, day, m int, s *stay, mains bool) {
 	bottom, allowed := k.bottom(warmth), k.allowed(warmth)
 	freezing := !k.lead && !k.cutOff && warmth < 0
 	w.missing += k.leak(w.missing, warmth)
-	flat := false
+	flat, most := false, w.missing
 	at := 24*day + w.up
 	for i := range 24 {
 		h := (w.up + i) % 24
@@ -110,6 +111,7 @@ func (w *walk) night(y, day, m int, s *stay, mains bool) {
 				flat = true
 			}
 		}
+		most = max(most, w.missing)
 		if t.states != nil {
 			t.states[m][h][min(states, max(0, int(states*(1-w.missing/k.holds)+1e-9)))]++
 		}
@@ -118,6 +120,9 @@ func (w *walk) night(y, day, m int, s *stay, mains bool) {
 	t.warmth[m] += warmth
 	if flat {
 		t.flat[m]++
+	}
+	if w.log != nil {
+		*w.log = append(*w.log, Night{Day: day, Lowest: 1 - most/k.holds, Morning: 1 - w.missing/k.holds, Flat: flat, Mains: mains})
 	}
 }
 
