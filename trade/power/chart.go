@@ -19,7 +19,7 @@ type Chart struct {
 	Promise  float64
 	Own      [2]float64 // Ah and W of the van itself
 	OwnShare float64
-	Kit      *Kit // cheapest of the catalogue that keeps the promise; nil if none does
+	Kit      *Kit // cheapest of the catalogue that keeps the promise and bears the van's chargers; nil if none does
 }
 
 // Kit is batteries and panels to buy.
@@ -184,7 +184,10 @@ func (d *drawing) cheapest(c *Chart) {
 		b := *d.r.in.Battery
 		b.Chemistry, b.Rated, b.Tested, b.Usable = k.Battery.Chemistry, k.Battery.AmpHours*float64(k.Batteries), 0, k.Battery.Usable
 		b.CutOff = true // what is bought can be bought with one
-		k.Share = d.share(&b, k.Panel.Watts*float64(k.Panels))
+		watts := k.Panel.Watts * float64(k.Panels)
+		if k.Share = 1; d.suits(&b, watts) {
+			k.Share = d.share(&b, watts)
+		}
 		if k.Share <= c.Promise {
 			c.Kit, d.of = k, d.done+1
 			d.tell()
@@ -192,6 +195,20 @@ func (d *drawing) cheapest(c *Chart) {
 		}
 		d.tell()
 	}
+}
+
+// suits tells that the van's chargers and the panels together do not charge a battery faster than is good for it.
+func (d *drawing) suits(b *Battery, watts float64) bool {
+	var engine, shore float64
+	for i := range d.r.in.Sources {
+		switch s := &d.r.in.Sources[i]; s.Kind {
+		case Engine:
+			engine += s.current(b)
+		case Shore:
+			shore += s.current(b)
+		}
+	}
+	return watts/(12*b.series())+max(engine, shore) <= natures[b.Chemistry].most*b.Rated
 }
 
 // kits are all that can be bought, cheapest first; of two that cost the same the one with more in it.

@@ -7,6 +7,7 @@
 //
 //	kinds.go     what a thing is by its name: lamp, fridge, pump
 //	diary.go     what each thing takes in each hour of a day, in three ways of living
+//	uses.go      all of them together, corrected by the builder's own readings
 //	fridge.go    how long a fridge runs, by the warmth about it
 //	inverter.go  what an inverter takes for what it gives
 //	chemistry.go what lead and lithium can and cannot do
@@ -16,7 +17,10 @@
 //	engine.go    what comes from the engine
 //	sky.go       light and air of many years, hour by hour, kept small
 //	plan.go      which nights of which year are trips
-//	year.go      the battery, hour by hour, through all of them
+//	kit.go       a battery with what charges it
+//	year.go      that battery, hour by hour, through all the years
+//	tally.go     what was counted on the way
+//	course.go    the nights of one of the years
 //	chart.go     the same for many batteries and panels
 //
 // A night is flat when, between getting up and getting up the next day, the battery has given what may be taken from it and something that should run
@@ -30,6 +34,8 @@
 //   - The panel lies flat, no snow lies on it, nothing shades it beyond what is said. The charge of one hour meets the use of the same hour first.
 //   - The heater burns as on a usual night of the month.
 //   - Charge goes in as into one battery, and all that is joined is alike.
+//   - The most that an engine's charger may take, where a document says it, is compared with the current it gives the battery.
+//   - Within an hour use and charge are even: the short draw of a pump or kettle counts by its mean.
 //
 // Voltage is a constant for giving and another for taking, so losses in cables are not in here; trade/cables has them.
 //
