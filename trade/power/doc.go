@@ -7,6 +7,7 @@
 //
 //	kinds.go     what a thing is by its name: lamp, fridge, pump
 //	diary.go     what each thing takes in each hour of a day, in three ways of living
+//	hours.go     when of a day it is on
 //	uses.go      all of them together, corrected by the builder's own readings
 //	fridge.go    how long a fridge runs, by the warmth about it
 //	inverter.go  what an inverter takes for what it gives
@@ -19,9 +20,13 @@
 //	plan.go      which nights of which year are trips
 //	kit.go       a battery with what charges it
 //	year.go      that battery, hour by hour, through all the years
+//	parked.go    and between trips
 //	tally.go     what was counted on the way
+//	months.go    what that comes to by month
+//	helps.go     what half as much again of something would do
 //	course.go    the nights of one of the years
-//	chart.go     the same for many batteries and panels
+//	needed.go    how large a battery for two days would be
+//	chart.go     the same for many batteries and panels; chart_kits.go the cheapest to buy
 //
 // A night is flat when, between getting up and getting up the next day, the battery has given what may be taken from it and something that should run
 // does not. What is switched off then stays unused; the battery goes no lower.
