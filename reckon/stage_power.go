@@ -12,6 +12,7 @@ import (
 const (
 	powerVersion = 1
 	powerYears   = 200
+	roughYears   = 50 // where the weather is that of a place nobody named
 	powerSeed    = 1
 )
 
@@ -59,6 +60,9 @@ func (w *stages) powerInputs(journeys trips.Result, weather climate.Result, warm
 	}
 	in.Place, in.PlaceAssumed, in.Climate = weather.Place.Name, weather.StandIn, climateOf(weather)
 	in.Shop = w.shop()
+	if in.PlaceAssumed {
+		in.Years = roughYears
+	}
 	return in
 }
 
