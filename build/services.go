@@ -9,7 +9,17 @@ type Power struct {
 	Circuits  map[string]Circuit `doc:"circuits" says:"cables and what they feed"`
 	Mains     *OrNone[Mains]     `doc:"mains" says:"mains inlet, none or undecided"`
 	CountedIn []string           `doc:"counted-in" ref:"fittings" says:"fittings that stand for cables, fuses and terminals in mass and money"`
+	AtHome    string             `doc:"at-home" one:"mains sun nothing" says:"what charges the battery between trips; sun if left out"`
+	MayFail   *quantity.Share    `doc:"may-fail" range:"0.001..1" says:"share of nights that may end flat; 5 % if left out"`
+	Read      map[string]Metered `doc:"read" says:"what the battery monitor showed for a day of a trip"`
 	Note      string             `doc:"note" says:"a remark"`
+}
+
+// Metered is what a monitor counted in a day of a trip. Days of several seasons are best.
+type Metered struct {
+	Date quantity.Date `doc:"date,need" says:"the day"`
+	Took quantity.Rate `doc:"took,need" says:"what was used: 45 Ah/day, 560 Wh/day"`
+	Note string        `doc:"note" says:"a remark"`
 }
 
 // Bank is one or several batteries joined.
@@ -32,6 +42,7 @@ type Source struct {
 	To         string                    `doc:"to" says:"the battery bank it charges"`
 	Along      []string                  `doc:"along" ref:"runs" says:"ways its cable takes"`
 	Most       *quantity.Current         `doc:"most" range:"0..1000" says:"greatest current in its cable"`
+	Shade      *quantity.Share           `doc:"shade" range:"0..1" says:"share of a panel's light lost to shade"`
 	Route      *quantity.Length          `doc:"route" range:"0..50000" says:"length of cable one way, if measured"`
 	Cable      *quantity.Section         `doc:"cable" range:"0.1..150" says:"copper of one conductor"`
 	Insulation *quantity.Temperature     `doc:"insulation" range:"60..200" says:"what the cable's insulation stands"`

@@ -10,6 +10,7 @@ import (
 	"tumblehome/trade/finding"
 	"tumblehome/trade/fit"
 	"tumblehome/trade/lining"
+	"tumblehome/trade/power"
 	"tumblehome/trade/runs"
 	"tumblehome/trade/shell"
 	"tumblehome/trade/stock"
@@ -19,7 +20,7 @@ import (
 )
 
 // explanations are those of all trades, by code.
-var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, runs.Explanations, warmth.Explanations, cables.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
+var explanations = sortedExplanations(shell.Explanations(), lining.Explanations(), climate.Explanations, trips.Explanations, fit.Explanations, runs.Explanations, warmth.Explanations, power.Explanations, cables.Explanations, weight.Explanations, stock.Explanations, cost.Explanations)
 
 func sortedExplanations(trades ...[]finding.Explanation) []finding.Explanation {
 	all := slices.Concat(trades...)

@@ -13,6 +13,7 @@ import (
 	"tumblehome/trade/cost"
 	"tumblehome/trade/fit"
 	"tumblehome/trade/lining"
+	"tumblehome/trade/power"
 	"tumblehome/trade/runs"
 	"tumblehome/trade/shell"
 	"tumblehome/trade/stock"
@@ -36,6 +37,7 @@ type Results struct {
 	Runs    runs.Result
 	Warmth  warmth.Result
 	Cables  cables.Result
+	Power   power.Result
 	Stock   stock.Result
 	Cost    cost.Result
 }
@@ -66,7 +68,7 @@ func (m *Machine) Reckon(doc *build.Document, today quantity.Date) *Reckoning {
 }
 
 // AtHand is Reckon for a glance at what is not yet settled, such as a thing being dragged away from how it was before. What takes longer than a
-// blink (warmth) is worked out only if it follows from the same inputs as something remembered; else it stays as it was before, its figures in
+// blink (warmth, power) is worked out only if it follows from the same inputs as something remembered; else it stays as it was before, its figures in
 // the state older.
 func (m *Machine) AtHand(doc *build.Document, today quantity.Date, before *Reckoning) *Reckoning {
 	return m.reckon(doc, today, before)
@@ -103,6 +105,8 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 	r.Cost, _ = m.workCost(w, r.Stock)
 	warm, older := m.workWarmth(w, r.Trips, r.Climate, before)
 	r.Warmth = warm
+	electric, olderPower := m.workPower(w, r, before)
+	r.Power, olderPower = electric, olderPower || older // it rests on the warmth of the cabin
 
 	r.take(found{bare.Figures, bare.Findings, bare.Body})
 	r.take(found{lined.Figures, lined.Findings, lined})
@@ -118,6 +122,11 @@ func (m *Machine) reckon(doc *build.Document, today quantity.Date, before *Recko
 		r.take(found{inState(warm.Figures(), working.Older), warm.Findings(), warm})
 	} else {
 		r.take(found{warm.Figures(), r.withRemedies(warm), warm})
+	}
+	if olderPower {
+		r.take(found{inState(electric.Figures(), working.Older), electric.Findings(), electric})
+	} else {
+		r.take(electric)
 	}
 	r.settle()
 	return r

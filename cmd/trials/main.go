@@ -23,6 +23,7 @@ type trial struct {
 var trials = []trial{
 	{"conduction", "heat through sections: cases of ISO 10211 and others; time beside getdp", conductionTrial},
 	{"sky", "the sun beside PyEphem; drawn years beside hourly ones: -hourly folder", skyTrial},
+	{"power", "the yield of a flat panel: drawn years beside hourly ones, and time: -hourly folder", powerTrial},
 	{"circuit", "direct-current networks: a branched one and random trees; time beside ngspice", circuitTrial},
 }
 

@@ -77,3 +77,14 @@ func TestTheCircuitTrialFindsNoFigureTooFarOff(t *testing.T) {
 		t.Error(out.String())
 	}
 }
+
+func TestThePowerTrialPrintsEveryPlace(t *testing.T) {
+	t.Chdir("../..")
+	var out strings.Builder
+	if err := run(&out, []string{"power", "-hourly", t.TempDir()}); err != nil {
+		t.Fatal(err)
+	}
+	if strings.Count(out.String(), "left out") != 3 || !strings.Contains(out.String(), "Seattle") {
+		t.Error(out.String())
+	}
+}

@@ -61,7 +61,8 @@ var demoCases = []Case{
 		On:     "godwit",
 		Takes:  "lithium",
 		Clears: []string{"fault weight.rear-axle.over /vehicle/cases/four-water-bikes", "close weight.licence /vehicle/cases/four-water-bikes"},
-		Finds:  []string{"close weight.rear-axle.close /vehicle/cases/four-water-bikes", "close weight.total.close /vehicle/cases/four-water-bikes"},
+		Finds: []string{"close weight.rear-axle.close /vehicle/cases/four-water-bikes", "close weight.total.close /vehicle/cases/four-water-bikes",
+			"fault power.battery.charge /power/sources/engine", "fault power.battery.cold /fittings/battery-a"},
 	}, {
 		Name:   "Godwit travels with little water and no bicycles",
 		On:     "godwit",

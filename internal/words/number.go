@@ -20,6 +20,7 @@ var steps = map[string]step{
 	"m2": {0.1, 1}, "m3": {0.1, 1}, "m": {0.1, 1}, "l": {1, 0}, "%": {1, 0}, "h": {1, 0}, "1": {1, 0}, "°": {1, 0},
 	"°C": {1, 0}, "kWh/m2": {0.1, 1},
 	"W/K": {1, 0}, "W/m2K": {0.1, 1}, "ppm": {100, 0}, "g": {10, 0}, "g/m2": {10, 0}, "kWh": {0.1, 1}, "cm2": {5, 0},
+	"Wh": {10, 0}, "Ah": {5, 0}, "A": {1, 0}, "W": {5, 0}, "d": {0.5, 1},
 }
 
 var signs = map[string]string{
@@ -27,7 +28,7 @@ var signs = map[string]string{
 }
 
 var spelled = map[string]string{
-	"m2": "m²", "m3": "m³", "1": "", "mm2": "mm²", "kWh/m2": "kWh/m²", "W/m2K": "W/m²K", "g/m2": "g/m²", "cm2": "cm²",
+	"m2": "m²", "m3": "m³", "1": "", "mm2": "mm²", "kWh/m2": "kWh/m²", "W/m2K": "W/m²K", "g/m2": "g/m²", "cm2": "cm²", "d": "days",
 }
 
 // Round rounds a value to what a van is.

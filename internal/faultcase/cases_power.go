@@ -1,0 +1,88 @@
+package faultcase
+
+var powerCases = []Case{
+	{
+		Name:  "Nobody has decided about the mains",
+		Patch: `{"power": {"mains": "undecided"}}`,
+		Finds: []string{"note power.mains /power/mains"},
+	}, {
+		Name:  "A lamp is bought before there is a battery",
+		Patch: `{"fittings": {"battery": null, "lamp": {"buy": "led-spot-3w", "at": {"x": 2000, "y": "mid 0", "z": "roof"}, "held": "screwed"}}}`,
+		Finds: []string{"note power.battery.none /fittings/lamp"},
+	}, {
+		Name:  "A test finds the battery half gone",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"tested": 60}}}}`,
+		Finds: []string{"note power.battery.tested /power/batteries/house/tested"},
+	}, {
+		Name:  "Four fifths of a lead battery are counted on",
+		On:    "twite",
+		Patch: `{"catalogue": {"battery-leisure-110ah": {"kind": "appliance", "usable": "80 %"}}}`,
+		Finds: []string{"close power.battery.deep /fittings/battery"},
+	}, {
+		Name:  "The inverter is twice as large",
+		On:    "godwit",
+		Patch: `{"fittings": {"inverter": {"buy": "inverter-2000"}}}`,
+		Finds: []string{"fault power.battery.rate /fittings/inverter"},
+	}, {
+		Name:  "Nothing charges the battery",
+		On:    "twite",
+		Patch: `{"power": {"sources": null}}`,
+		Finds: []string{"fault power.source.none /power/batteries/house", "fault power.flat /power/batteries/house"},
+	}, {
+		Name:  "In winter the van drives but half an hour a day",
+		On:    "dipper",
+		Patch: `{"use": {"trips": {"winter-hills": {"driving": "0.5 h/day"}}}}`,
+		Finds: []string{"close power.flat /power/batteries/house"},
+	}, {
+		Name:  "The coolbox takes twice as much, and the lights too, and nobody drives",
+		On:    "dipper",
+		Patch: `{"use": {"habits": "cosy", "trips": {"winter-hills": {"driving": "0 h/trip"}}}, "catalogue": {"strip-2000": {"watts": 60}}}`,
+		Finds: []string{"fault power.flat /power/batteries/house"},
+	}, {
+		Name:  "The charger from the engine is half as large again, and set to it",
+		On:    "dipper",
+		Patch: `{"fittings": {"charger-engine": {"buy": "dcdc-50a"}}, "power": {"sources": {"engine": {"most": 50}}}}`,
+		Finds: []string{"fault power.battery.charge /power/sources/engine"},
+	}, {
+		Name:  "The charger from the engine draws more than the engine may give",
+		On:    "dipper",
+		Patch: `{"fittings": {"charger-engine": {"buy": "dcdc-50a"}}}`,
+		Finds: []string{"fault power.engine.overload /power/sources/engine"},
+	}, {
+		Name:  "A switch joins a lithium battery to the engine",
+		On:    "dipper",
+		Patch: `{"fittings": {"charger-engine": {"buy": "relay-split-140a"}}}`,
+		Finds: []string{"fault power.engine.overload /power/sources/engine"},
+	}, {
+		Name:  "Nothing stops the charge of a lithium battery in frost",
+		On:    "dipper",
+		Patch: `{"fittings": {"battery": {"note": "With its box."}}}`,
+		Finds: []string{"fault power.battery.cold /fittings/battery"},
+	}, {
+		Name:  "The controller passes less than the panel gives",
+		On:    "dipper",
+		Patch: `{"catalogue": {"mppt-20a": {"kind": "piece", "amps": 10}}}`,
+		Finds: []string{"close power.panel.current /power/sources/sun"},
+	}, {
+		Name:  "Half the winter nights are spent on the mains, to which nothing is joined",
+		On:    "dipper",
+		Patch: `{"use": {"trips": {"winter-hills": {"hook-up": "50 %"}}}}`,
+		Finds: []string{"note power.hook-up /use/trips/winter-hills"},
+	}, {
+		Name:  "The monitor counts three times what is listed",
+		On:    "dipper",
+		Patch: `{"power": {"read": {"june": {"date": "2026-06-10", "took": "1 kWh/day"}}}}`,
+		Finds: []string{"note power.read /power/read/june", "fault power.flat /power/batteries/house"},
+	}, {
+		Name:  "The coolbox has no compressor",
+		On:    "dipper",
+		Patch: `{"catalogue": {"coolbox-compressor-35": {"kind": "appliance", "name": "Thermoelectric coolbox 35 l", "watts": 48}}}`,
+		Finds: []string{"close power.load.thermoelectric /fittings/coolbox", "fault power.flat /power/batteries/house"},
+	}, {
+		Name:  "The coolbox is an absorption fridge",
+		On:    "dipper",
+		Patch: `{"catalogue": {"coolbox-compressor-35": {"kind": "appliance", "name": "Absorption fridge 35 l", "watts": 120}}}`,
+		Finds: []string{"close power.load.absorption /fittings/coolbox"},
+	},
+}

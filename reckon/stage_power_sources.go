@@ -1,0 +1,187 @@
+package reckon
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/catalogue"
+	"tumblehome/quantity"
+	"tumblehome/trade/power"
+)
+
+// cutOff is what a battery's note must say for its charge to be taken to stop in the cold.
+const cutOff = "low-temperature"
+
+// houseBattery is the bank that feeds the van: the largest that is named, or, where nothing is said of power, all batteries there are.
+func (w *stages) houseBattery() *power.Battery {
+	if w.doc.Power == nil {
+		return w.joined("", build.Bank{Is: w.having(func(r *catalogue.Row) bool { return valueOf(r.AmpHours) > 0 })})
+	}
+	var best *power.Battery
+	for _, id := range build.SortedKeys(w.doc.Power.Batteries) {
+		if b := w.joined(id, w.doc.Power.Batteries[id]); b != nil && (best == nil || b.Rated > best.Rated) {
+			best = b
+		}
+	}
+	return best
+}
+
+// having are the fittings whose rows have something.
+func (w *stages) having(what func(*catalogue.Row) bool) (ids []string) {
+	for _, id := range build.SortedKeys(w.things) {
+		if t := w.things[id]; t.row != nil && !t.later() && what(t.row) {
+			ids = append(ids, id)
+		}
+	}
+	return ids
+}
+
+func (w *stages) joined(id string, bank build.Bank) *power.Battery {
+	b := &power.Battery{ID: id, About: "/power/batteries/" + id, Tested: valueOf(bank.Tested).Float()}
+	words := bank.Note
+	for _, f := range bank.Is {
+		t := w.things[f]
+		if t.row == nil || t.later() || valueOf(t.row.AmpHours) <= 0 {
+			continue
+		}
+		b.Fittings = append(b.Fittings, "/fittings/"+f)
+		b.Rated += valueOf(t.row.AmpHours).Float()
+		words += " " + t.Note + " " + t.Called + " " + t.row.Name
+		b.CutOff = b.CutOff || strings.Contains(t.row.Note, cutOff)
+		if b.Count++; b.Count == 1 {
+			b.Row, b.Usable, b.Volts = t.Buy, valueOf(t.row.Usable).Float(), valueOf(t.row.Volts).Float()
+			b.Chemistry, b.Assumed = chemistryTold(t)
+			b.Outside = t.Where == "under" || t.Where == "outside"
+		}
+	}
+	if b.Count == 0 {
+		return nil
+	}
+	if b.Fitting = b.Fittings[0]; id == "" {
+		b.About = b.Fitting
+	}
+	words = strings.ToLower(words)
+	b.CutOff = b.CutOff || strings.Contains(words, cutOff)
+	b.Heated = strings.Contains(words, "heated") || strings.Contains(words, "heating")
+	return b
+}
+
+func chemistryTold(t thing) (is power.Chemistry, assumed bool) {
+	is, told := power.ChemistryOf(t.Buy, t.row.Name+" "+t.Called)
+	return is, !told
+}
+
+// chargers are the sources that are named, or, where nothing is said of power, those there are.
+func (w *stages) chargers() (out []power.Source) {
+	if w.doc.Power == nil {
+		for _, id := range w.having(func(*catalogue.Row) bool { return true }) {
+			if s, ok := w.charging("/fittings/"+id, build.Source{Is: []string{id}}); ok {
+				out = append(out, s)
+			}
+		}
+		return out
+	}
+	for _, id := range build.SortedKeys(w.doc.Power.Sources) {
+		if s, ok := w.charging("/power/sources/"+id, w.doc.Power.Sources[id]); ok {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// Words by which a row is told to charge from the sun, the engine or the mains.
+var (
+	panels  = []string{"solar-rigid", "solar-flex", "solar panel"}
+	engines = []string{"dcdc", "dc-dc", "relay", "split charge", "alternator"}
+	shores  = []string{"charger-mains", "mains battery charger", "mains charger"}
+)
+
+func (w *stages) charging(about string, said build.Source) (power.Source, bool) {
+	s := power.Source{ID: about, About: about, Most: valueOf(said.Most).Float()}
+	if said.Shade != nil {
+		shade := said.Shade.Float()
+		s.Shade = &shade
+	}
+	for _, id := range said.Is {
+		if t := w.things[id]; t.row != nil && !t.later() {
+			w.addSource(&s, t)
+		}
+	}
+	if s.Relay {
+		s.Loop = loop(said)
+	}
+	if by := w.things[said.By]; by.row != nil && s.Kind == power.Sun {
+		s.Controller, s.Amps = by.Buy, valueOf(by.row.Amps).Float()
+		s.PWM = strings.Contains(strings.ToLower(by.Buy+" "+by.row.Name), "pwm")
+	}
+	return s, s.Kind != ""
+}
+
+func (w *stages) addSource(s *power.Source, t thing) {
+	words := strings.ToLower(t.Buy + " " + t.row.Name)
+	is := func(any []string) bool {
+		return slices.ContainsFunc(any, func(w string) bool { return strings.Contains(words, w) })
+	}
+	switch {
+	case is(panels) && valueOf(t.row.Watts) > 0:
+		s.Kind = power.Sun
+		s.Watts, s.PanelVolts = s.Watts+valueOf(t.row.Watts).Float(), valueOf(t.row.Volts).Float()
+		s.Panels++
+		s.Bonded = s.Bonded || t.Held == "bonded" || strings.Contains(words, "flex")
+	case is(engines):
+		s.Kind = power.Engine
+		s.Amps += valueOf(t.row.Amps).Float()
+		s.Relay = s.Relay || strings.Contains(words, "relay")
+	case is(shores):
+		s.Kind = power.Shore
+		s.Amps += valueOf(t.row.Amps).Float()
+	}
+}
+
+// copper is the resistance of a metre of 1 mm2, warm [ohm]; joints that of fuses, contacts and the battery itself: common practice, no source.
+const (
+	copper = 0.0185
+	joints = 0.015
+)
+
+func loop(said build.Source) float64 {
+	if said.Route == nil || said.Cable == nil || *said.Cable <= 0 {
+		return 0
+	}
+	return 2*said.Route.Float()/1000*copper/said.Cable.Float() + joints
+}
+
+func (w *stages) inlet() power.Mains {
+	m := power.Mains{About: "/power/mains"}
+	if p := w.doc.Power; p != nil && p.Mains != nil {
+		m.Inlet, m.Undecided = p.Mains.Known(), p.Mains.Undecided
+	}
+	return m
+}
+
+// metered are the builder's own readings, as Wh a day.
+func metered(read map[string]build.Metered, b *power.Battery) (out []power.Reading) {
+	for _, id := range build.SortedKeys(read) {
+		r := read[id]
+		wh := r.Took.Amount
+		if r.Took.Unit == "Ah" {
+			wh *= b.MeanVolts()
+		} else if r.Took.Unit != "Wh" {
+			continue
+		}
+		switch r.Took.Per {
+		case quantity.Hourly:
+			wh *= 24
+		case quantity.Daily, quantity.Nightly:
+		default:
+			continue
+		}
+		if month := r.Date.Month; wh > 0 && month >= 1 && month <= 12 {
+			out = append(out, power.Reading{About: "/power/read/" + id, Month: int(month), Wh: wh})
+		}
+	}
+	slices.SortStableFunc(out, func(a, b power.Reading) int { return cmp.Or(cmp.Compare(a.Month, b.Month), cmp.Compare(a.Wh, b.Wh)) })
+	return out
+}
