@@ -20,7 +20,7 @@ type page struct {
 
 // waysIn are the pages in the order of the work, as the navigation lists them.
 var waysIn = []choice{
-	{"arrangement", "Arrangement"}, {"shell", "Shell"}, {"build-up", "Build-up"}, {"warmth", "Warmth"}, {"weight", "Weight"}, {"cost", "Cost"}, {"revisions", "Revisions"},
+	{"arrangement", "Arrangement"}, {"shell", "Shell"}, {"build-up", "Build-up"}, {"warmth", "Warmth"}, {"power", "Power"}, {"weight", "Weight"}, {"cost", "Cost"}, {"revisions", "Revisions"},
 }
 
 func pages() map[string]page {
@@ -29,6 +29,7 @@ func pages() map[string]page {
 		"shell":       {"What have we got?", shellPage},
 		"build-up":    {"What goes on the steel?", buildUpPage},
 		"warmth":      {"Will we sleep warm and dry?", warmthPage},
+		"power":       {"Will the lights stay on, and is the cable safe?", powerPage},
 		"weight":      {"Is it legal, does it sit level?", weightPage},
 		"cost":        {"What has it cost, what will it?", costPage},
 		"revisions":   {"What did that change?", revisionsPage},
@@ -40,7 +41,7 @@ func regions() map[string]func(view) templ.Component {
 	return map[string]func(view) templ.Component{
 		"drawing": drawingRegion, "notes": notesRegion, "headline": headlineRegion, "fittings": fittingsRegion, "said": saidRegion, "mode": modeRegion, "suits": suitsRegion,
 		"notice": noticeRegion, "weight": weightRegion, "revisions": revisionsRegion, "shell": shellRegion, "build-up": buildUpRegion, "cost": costRegion,
-		"warmth": warmthRegion,
+		"warmth": warmthRegion, "power": powerRegion, "cables": cablesRegion,
 	}
 }
 

@@ -51,11 +51,14 @@ func (v view) address() string {
 	if v.Page == "arrangement" {
 		return v.showing(v.Show)
 	}
-	if chosen := v.Night.query(); chosen != "" && v.Page == "warmth" {
-		return "/warmth?" + chosen
+	if chosen := v.Night.query(); chosen != "" && v.asksMonth() {
+		return "/" + v.Page + "?" + chosen
 	}
 	return "/" + v.Page
 }
+
+// asksMonth reports whether the page shows one month of the reader's choice.
+func (v view) asksMonth() bool { return v.Page == "warmth" || v.Page == "power" }
 
 // showing is the address of the drawing with something laid over it.
 func (v view) showing(overlay sheet.Overlay) string { return drawn(v.Mode, overlay) }
@@ -89,7 +92,7 @@ func (v view) regionAddress(name string) string {
 	if v.Show != sheet.NoOverlay && name == "drawing" {
 		address += "&show=" + url.QueryEscape(string(v.Show))
 	}
-	if chosen := v.Night.query(); chosen != "" && name == "warmth" {
+	if chosen := v.Night.query(); chosen != "" && v.asksMonth() {
 		address += "&" + chosen
 	}
 	return address

@@ -1,0 +1,198 @@
+package web
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"tumblehome/internal/words"
+	"tumblehome/trade/cables"
+)
+
+// cableRow is a line of the schedule.
+type cableRow struct {
+	cables.Cable
+	Path string // of the circuit or source; "" for one nobody wrote
+}
+
+func cableRows(v view) []cableRow {
+	var out []cableRow
+	for _, c := range v.Cables.Cables {
+		row := cableRow{Cable: c}
+		if strings.HasPrefix(c.About, "/power/circuits/") || strings.HasPrefix(c.About, "/power/sources/") {
+			row.Path = c.About
+		}
+		out = append(out, row)
+	}
+	return out
+}
+
+// worstDrop answers the second question of the page.
+func worstDrop(v view) string {
+	if len(v.Cables.Cables) == 0 {
+		return "No circuits are written down yet."
+	}
+	worst := v.Cables.Cables[0]
+	for _, c := range v.Cables.Cables {
+		if share(c) > share(worst) {
+			worst = c
+		}
+	}
+	return fmt.Sprintf("%s. Most is lost on the way to %s: %s of the voltage.", capital(cableCount(len(v.Cables.Cables))), worst.To.Words, dropWords(worst))
+}
+
+func cableCount(n int) string {
+	if n == 1 {
+		return "one cable"
+	}
+	return count(n) + " cables"
+}
+
+func share(c cables.Cable) float64 { return c.Drop.Cables() / c.Volts }
+
+// dropWords is what is lost in the cables as a share, to the tenth below ten.
+func dropWords(c cables.Cable) string {
+	s := 100 * share(c)
+	if s >= 10 {
+		return fmt.Sprintf("%.0f %%", s)
+	}
+	return fmt.Sprintf("%.1f %%", s)
+}
+
+func (r cableRow) drop() string { return dropWords(r.Cable) }
+
+// length is that of each core, to the 50 mm, as it is cut from the reel.
+func (r cableRow) length() string {
+	return fmt.Sprintf("%.2f m", math.Ceil(r.Cut/50)*0.05)
+}
+
+// known says how the length is known, where it is not measured.
+func (r cableRow) known() string {
+	switch r.Length.Known {
+	case cables.Measured:
+		return "measured"
+	case cables.Laid:
+		return "along its way"
+	case cables.Straight:
+		return "guessed from where things stand"
+	}
+	return "usual for such a cable"
+}
+
+func (r cableRow) section() string { return words.Amount(r.Section.MM2, "mm²") }
+
+// need is what the rules ask for, where it is more than there is.
+func (r cableRow) need() string {
+	switch {
+	case r.Section.Need == 0:
+		return "none is thick enough"
+	case r.Section.Need > r.Section.MM2:
+		return fmt.Sprintf("%v mm² wanted", r.Section.Need)
+	}
+	return ""
+}
+
+// rule is which rule decides how thick it must be.
+func (r cableRow) rule() string {
+	switch r.Section.Rule {
+	case cables.RuleCurrent:
+		return "by the current"
+	case cables.RuleFuse:
+		return "by its fuse"
+	case cables.RuleDrop:
+		return "by the voltage lost"
+	case cables.RuleMechanical:
+		return "thinner ones break"
+	case cables.RuleShort:
+		return "by a short"
+	}
+	return ""
+}
+
+func (r cableRow) fuse() string {
+	words := fuseWords(r.Fuse)
+	if r.FarFuse != nil {
+		words += ", and " + fuseWords(*r.FarFuse) + " at the other end"
+	}
+	return words
+}
+
+func fuseWords(p cables.Protection) string {
+	if p.Amps <= 0 {
+		return "none"
+	}
+	text := fmt.Sprintf("%v A", p.Amps)
+	if p.Colour != "" {
+		text += " " + p.Colour
+	}
+	return text
+}
+
+func (r cableRow) chosen() string {
+	if r.Section.Said && (r.Fuse.Said || r.Fuse.None) {
+		return ""
+	}
+	return "chosen here"
+}
+
+func (r cableRow) terminals() string {
+	var parts []string
+	for _, t := range r.Terminals {
+		parts = append(parts, fmt.Sprintf("%d × %s", t.Count, t.Words))
+	}
+	return strings.Join(parts, ", ")
+}
+
+// billCost is what the bill comes to; ok is false where no price is known.
+func billCost(v view) (sum float64, unknown int) {
+	for _, i := range v.Cables.Bill {
+		switch {
+		case i.Once:
+		case i.Price > 0:
+			sum += i.Price
+		default:
+			unknown++
+		}
+	}
+	return sum, unknown
+}
+
+func billWords(v view) string {
+	sum, unknown := billCost(v)
+	text := "Comes to about " + words.Amount(sum, v.Doc.Build.Currency)
+	if unknown > 0 {
+		text += fmt.Sprintf("; for %d lines no price is known", unknown)
+	}
+	return text + "."
+}
+
+func billAmount(i cables.Item) string {
+	if i.Unit == "m" {
+		return fmt.Sprintf("%.1f m", math.Ceil(10*i.Count)/10)
+	}
+	return fmt.Sprintf("%.0f", math.Ceil(i.Count))
+}
+
+func joined(names []string) string { return strings.Join(names, ", ") }
+
+func testedCable(t cables.Test) string {
+	if t.Cable == "" {
+		return "all"
+	}
+	return t.Cable
+}
+
+func mainsWords(m cables.Mains) string {
+	switch m.State {
+	case "none":
+		return "There is none."
+	case "undecided":
+		return "Whether there will be an inlet is undecided."
+	case "planned":
+		if m.By != "" {
+			return "Planned, done by " + m.By + "."
+		}
+		return "Planned. Nobody is named yet who does it."
+	}
+	return "Nobody has said yet whether there will be any."
+}
