@@ -25,3 +25,6 @@ func WiringOf(res *cables.Result) Trial {
 	}
 	return w
 }
+
+// EqualRisk is for tests.
+var EqualRisk = equalRisk

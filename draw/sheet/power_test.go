@@ -2,6 +2,7 @@ package sheet_test
 
 import (
 	"fmt"
+	"math"
 	"testing"
 
 	"tumblehome/draw"
@@ -50,5 +51,49 @@ func TestTheFlatterTheYearTheTallerItsBars(t *testing.T) {
 	}
 	if often, none := tallest(dark()), tallest(never); often <= 1 || none != 0 {
 		t.Errorf("tallest bars %v and %v", often, none)
+	}
+}
+
+// kits is a chart in which a larger battery and a larger panel help alike.
+func kits() power.Chart {
+	c := power.Chart{Promise: 0.05, Own: [2]float64{100, 180}, OwnShare: 0.11, Nights: 6400,
+		Kit: &power.Kit{Battery: power.Offer{Name: "battery", AmpHours: 100}, Panel: power.Offer{Name: "panel", Watts: 220}, Batteries: 2, Panels: 1, Price: 750, Share: 0.04}}
+	for i := range 12 {
+		c.AmpHours, c.Watts = append(c.AmpHours, 25*float64(i+1)), append(c.Watts, 40*float64(i))
+	}
+	for _, w := range c.Watts {
+		var row []float64
+		for _, ah := range c.AmpHours {
+			row = append(row, math.Exp(-ah/60-w/200))
+		}
+		c.Share = append(c.Share, row)
+	}
+	return c
+}
+
+func TestTheChartOfKitsIsFitToBeSeen(t *testing.T) {
+	none := kits()
+	none.Kit, none.Own = nil, [2]float64{900, 900}
+	for _, width := range []float64{sheet.WideChart, sheet.Phone} {
+		flawless(t, sheet.PowerKit(kits(), width))
+		flawless(t, sheet.PowerKit(none, width))
+	}
+	if s := sheet.PowerKit(power.Chart{}, sheet.Phone); len(s.Marks) != 0 {
+		t.Errorf("a chart that was not worked out has %d marks", len(s.Marks))
+	}
+}
+
+// On the heavy line the promise is just kept: exp(-ah/60 - w/200) = 0.05 where ah/60 + w/200 = 3.
+func TestTheHeavyLineIsWhereThePromiseIsJustKept(t *testing.T) {
+	c := kits()
+	found := 0
+	for _, p := range sheet.EqualRisk(c, 0.05) {
+		found++
+		if d := p[0]/60 + p[1]/200 - math.Log(20); math.Abs(d) > 0.03 {
+			t.Errorf("at %.0f Ah and %.0f W the exponent is off by %.3f", p[0], p[1], d)
+		}
+	}
+	if found < 10 {
+		t.Errorf("only %d points", found)
 	}
 }
