@@ -61,7 +61,7 @@ func dropWords(c cables.Cable) string {
 
 func (r cableRow) drop() string { return dropWords(r.Cable) }
 
-// length is that of each core, to the 50 mm, as it is cut from the reel.
+// length is that of each core as it is cut from the reel, to the next 50 mm.
 func (r cableRow) length() string {
 	return fmt.Sprintf("%.2f m", math.Ceil(r.Cut/50)*0.05)
 }
@@ -70,7 +70,7 @@ func (r cableRow) length() string {
 func (r cableRow) known() string {
 	switch r.Length.Known {
 	case cables.Measured:
-		return "measured"
+		return "as measured"
 	case cables.Laid:
 		return "along its way"
 	case cables.Straight:
@@ -86,10 +86,29 @@ func (r cableRow) need() string {
 	switch {
 	case r.Section.Need == 0:
 		return "none is thick enough"
-	case r.Section.Need > r.Section.MM2:
-		return fmt.Sprintf("%v mm² wanted", r.Section.Need)
+	case r.Section.Need <= r.Section.MM2:
+		return ""
+	case r.unsafe():
+		return words.Amount(r.Section.Need, "mm²") + " wanted"
 	}
-	return ""
+	return words.Amount(r.Section.Need, "mm²") + " would lose less"
+}
+
+// unsafe reports whether the cable as it is passes a limit.
+func (r cableRow) unsafe() bool {
+	return r.Section.Need == 0 || share(r.Cable) > r.Drop.Limit || r.Current > r.Rating.Amps || r.Fuse.Amps > r.Fuse.Most
+}
+
+func (r cableRow) current() string { return fmt.Sprintf("%.3g A", r.Current) }
+
+// oneWay is the length of the way, to the 100 mm.
+func (r cableRow) oneWay() string { return fmt.Sprintf("%.1f m", r.Length.MM/1000) }
+
+func (r cableRow) colours() string {
+	if r.Negative == "" {
+		return r.Positive
+	}
+	return r.Positive + ", " + r.Negative
 }
 
 // rule is which rule decides how thick it must be.

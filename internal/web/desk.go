@@ -21,6 +21,7 @@ type desk struct {
 	today  func() quantity.Date
 	rows   *catalogue.Catalogue
 	news   *newsroom
+	kit    kitChart
 
 	mu  sync.Mutex // held while what lies on the desk is renewed
 	now atomic.Pointer[state]
@@ -42,7 +43,7 @@ type state struct {
 }
 
 // stagesAtHand are the parts of a reckoning that are worked out at once after a save.
-var stagesAtHand = []string{"shell", "lining", "arrangement", "weight", "fit", "warmth", "stock", "cost"}
+var stagesAtHand = []string{"shell", "lining", "arrangement", "weight", "fit", "warmth", "power", "cables", "stock", "cost"}
 
 // head is what lies on the desk. A new day makes a new reckoning: tyres age, prices too.
 func (d *desk) head(ctx context.Context) (*state, error) {

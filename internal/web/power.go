@@ -74,7 +74,10 @@ func flatWords(r power.Result) string {
 
 // nightsOf is a share in nights of a hundred.
 func nightsOf(share float64) string {
-	if n := 100 * share; n > 0 && n < 1 {
+	switch n := 100 * share; {
+	case n == 0:
+		return "none"
+	case n < 1:
 		return "less than one"
 	}
 	return fmt.Sprintf("about %.0f", 100*share)

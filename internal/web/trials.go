@@ -42,7 +42,7 @@ func (d *desk) tryRemedies(now *state) {
 		}
 	}
 	if something && d.now.Load() == now {
-		d.news.tell(bulletin{Revision: now.Revision.N, Stages: append(stagesAtHand[:len(stagesAtHand):len(stagesAtHand)], "remedies")})
+		d.tellOf("remedies")
 	}
 }
 
