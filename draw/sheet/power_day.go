@@ -12,7 +12,7 @@ import (
 // the share that must stay in it (0 to 1).
 func PowerDay(m power.MonthOf, month int, empty, width float64) draw.Scene {
 	letters := lettersOn(width)
-	c := chart{box: draw.Box(chartLeft, letters+5, width-chartLeft-chartRight, 42), to: 24, top: 108, letters: letters}
+	c := chart{box: draw.Box(chartLeft, letters+5, width-chartLeft-chartRight, 42), to: 24, top: 118, letters: letters}
 	s := draw.Scene{Size: draw.Size{Width: width, Height: math.Ceil(c.box.Max.Y + 2*letters + 3)}, Title: "The battery through a day", Description: dayWords(m, month, empty)}
 	middle, low := through(m.Middle), through(m.Low)
 	s = s.With(c.heading("How full the battery is, %"), draw.Area(draw.NoPen, draw.FillLeadWash, draw.Rectangle(draw.Rect{Min: c.at(0, 100*empty), Max: c.at(24, 0)})))

@@ -79,7 +79,9 @@ func (r cableRow) known() string {
 	return "usual for such a cable"
 }
 
-func (r cableRow) section() string { return words.Amount(r.Section.MM2, "mm²") }
+func (r cableRow) section() string { return copperWords(r.Section.MM2) }
+
+func copperWords(mm2 float64) string { return fmt.Sprintf("%v mm²", mm2) }
 
 // need is what the rules ask for, where it is more than there is.
 func (r cableRow) need() string {
@@ -89,9 +91,9 @@ func (r cableRow) need() string {
 	case r.Section.Need <= r.Section.MM2:
 		return ""
 	case r.unsafe():
-		return words.Amount(r.Section.Need, "mm²") + " wanted"
+		return copperWords(r.Section.Need) + " wanted"
 	}
-	return words.Amount(r.Section.Need, "mm²") + " would lose less"
+	return copperWords(r.Section.Need) + " would lose less"
 }
 
 // unsafe reports whether the cable as it is passes a limit.

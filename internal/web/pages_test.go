@@ -41,7 +41,7 @@ func TestEveryPageReadsWithoutScript(t *testing.T) {
 		{name: "a figure that does not exist is not found", request: get("/how/weight.of-the-moon"), status: http.StatusNotFound, holds: []string{"There is no such page"}},
 		{name: "an unknown page is not found, in words", request: get("/elsewhere"), status: http.StatusNotFound, holds: []string{"There is no such page", `class="ways"`}},
 		{name: "an alternative is laid beside the build", request: get("/alternatives/no-toilet"), status: 200, holds: []string{"take it", "Cost", "one thing less to empty"}},
-		{name: "later trades are not in the list of pages", request: get("/arrangement"), status: 200, holds: []string{`href="/warmth"`}, lacks: []string{`href="/power"`, `href="/weekends"`}},
+		{name: "later trades are not in the list of pages", request: get("/arrangement"), status: 200, holds: []string{`href="/warmth"`}, lacks: []string{`href="/water"`, `href="/weekends"`}},
 	})
 }
 

@@ -149,14 +149,14 @@ func dayDrawing(v view, phone bool) templ.Component {
 
 // used is a row of the diary.
 type used struct {
-	Name, Opens, How, Assumed string
-	Wh                        [3]string
+	Name, How string
+	Wh        [3]string
 }
 
 func usedRows(v view) []used {
 	var out []used
 	for _, u := range v.Power.Uses {
-		row := used{Name: capital(u.Name), Opens: u.About, How: u.How, Assumed: u.Assumed}
+		row := used{Name: capital(u.Name), How: strings.TrimSuffix(u.How+"; "+u.Assumed, "; ")}
 		for i, wh := range u.Mean {
 			row.Wh[i] = wattHour(wh)
 		}
