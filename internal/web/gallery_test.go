@@ -8,7 +8,7 @@ import (
 )
 
 // The pages that every build has.
-var allPages = []string{"arrangement", "shell", "build-up", "warmth", "weight", "cost", "revisions"}
+var allPages = []string{"arrangement", "shell", "build-up", "warmth", "power", "weight", "cost", "revisions"}
 
 func TestEveryPageIsSoundInABrowser(t *testing.T) {
 	w := open(t, dipper)
@@ -32,7 +32,7 @@ func TestEveryPageIsSoundInABrowser(t *testing.T) {
 
 func TestPagesAreLegibleAsChalkOnSlate(t *testing.T) {
 	w := open(t, dipper)
-	for _, name := range []string{"arrangement?mode=night", "warmth", "build-up", "weight", "cost"} {
+	for _, name := range []string{"arrangement?mode=night", "warmth", "power", "build-up", "weight", "cost"} {
 		t.Run(name, func(t *testing.T) {
 			page := browser.Open(t, w.http.URL+"/"+name, browser.Desk)
 			browser.Eval[bool](page, `(document.documentElement.dataset.theme = "dark") == "dark"`)

@@ -99,7 +99,7 @@ func TestNoTextOfTheBuildersBecomesMarkUp(t *testing.T) {
 	for _, name := range allPages {
 		addresses = append(addresses, "/"+name)
 	}
-	for _, region := range []string{"drawing", "notes", "headline", "fittings", "said", "weight", "revisions", "shell", "build-up", "cost", "warmth"} {
+	for _, region := range []string{"drawing", "notes", "headline", "fittings", "said", "weight", "revisions", "shell", "build-up", "cost", "warmth", "power", "cables"} {
 		addresses = append(addresses, "/region/"+region+"?mode=night")
 	}
 	seen := false

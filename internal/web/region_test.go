@@ -68,7 +68,7 @@ func TestFilesAreKeptForGoodUnderTheirDigest(t *testing.T) {
 func TestNewsReachesEveryPage(t *testing.T) {
 	w := open(t, dipper)
 	lines := listen(t, w.http.URL)
-	if got := next(t, lines); !strings.HasPrefix(got, `data: {"revision":1,"stages":["shell","lining","arrangement","weight","fit","warmth","stock","cost"],"run":"`) {
+	if got := next(t, lines); !strings.HasPrefix(got, `data: {"revision":1,"stages":["shell","lining","arrangement","weight","fit","warmth","power","cables","stock","cost"],"run":"`) {
 		t.Errorf("a page that joins hears %q", got)
 	}
 	other := listen(t, w.http.URL)
