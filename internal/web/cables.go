@@ -5,6 +5,9 @@ import (
 	"math"
 	"strings"
 
+	"github.com/a-h/templ"
+
+	"tumblehome/draw/sheet"
 	"tumblehome/internal/words"
 	"tumblehome/trade/cables"
 )
@@ -216,4 +219,8 @@ func mainsWords(m cables.Mains) string {
 		return "Planned. Nobody is named yet who does it."
 	}
 	return "Nobody has said yet whether there will be any."
+}
+
+func circuitDrawing(v view) templ.Component {
+	return svgOf(sheet.Circuit(v.Reckoning, "", ""), "circuit")
 }

@@ -12,44 +12,55 @@ import (
 	"tumblehome/trade/arrangement"
 )
 
-// sheetScene is the arrangement as a request asks for it.
-func (s *Server) sheetScene(w http.ResponseWriter, r *http.Request) (draw.Scene, bool) {
+// paperwork is what can be had as a file of its own: its name, and its sheets.
+func (s *Server) paperwork(r *http.Request, now *state) (name string, sheets []draw.Scene) {
+	v := s.viewOf(r, now, "arrangement", r.FormValue("mode"))
+	revision := count(now.Revision.N) + ", " + revisionTime(now.Revision)
+	switch asked := r.FormValue("sheet"); asked {
+	case "wiring":
+		return asked, []draw.Scene{sheet.WiringPlan(now.Reckoning, v.Mode, revision)}
+	case "circuit":
+		return asked, []draw.Scene{sheet.Circuit(now.Reckoning, r.FormValue("bank"), revision)}
+	case "cables":
+		return asked, sheet.Schedule(now.Reckoning, revision)
+	case "tests":
+		return asked, sheet.Tests(now.Reckoning, revision)
+	}
+	return "arrangement", []draw.Scene{s.draw(now.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision})}
+}
+
+// sendFile sends sheets made as a file of their own.
+func (s *Server) sendFile(w http.ResponseWriter, r *http.Request, kind, ending string, write func([]draw.Scene, io.Writer) error) {
 	now, err := s.desk.head(r.Context())
 	if err != nil {
 		s.fail(w, r, err)
-		return draw.Scene{}, false
+		return
 	}
-	v := s.viewOf(r, now, "arrangement", r.FormValue("mode"))
-	revision := count(now.Revision.N) + ", " + revisionTime(now.Revision)
-	return s.draw(now.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision}), true
-}
-
-// sendFile sends a drawing made as a file of its own.
-func (s *Server) sendFile(w http.ResponseWriter, r *http.Request, kind, name string, write func(draw.Scene, io.Writer) error) {
-	scene, ok := s.sheetScene(w, r)
-	if !ok {
+	name, sheets := s.paperwork(r, now)
+	if len(sheets) == 0 || len(sheets[0].Marks) == 0 {
+		http.Error(w, "There is nothing to draw yet.", http.StatusNotFound)
 		return
 	}
 	var file bytes.Buffer
-	if err := write(scene, &file); err != nil {
+	if err := write(sheets, &file); err != nil {
 		s.fail(w, r, err)
 		return
 	}
 	w.Header().Set("Content-Type", kind)
-	w.Header().Set("Content-Disposition", `attachment; filename="`+name+`"`)
+	w.Header().Set("Content-Disposition", `attachment; filename="`+name+ending+`"`)
 	w.Header().Set("Cache-Control", "no-store")
 	_, _ = w.Write(file.Bytes()) // a reader that left needs no answer
 }
 
 func (s *Server) sendSVG(w http.ResponseWriter, r *http.Request) {
-	s.sendFile(w, r, "image/svg+xml", "arrangement.svg", func(scene draw.Scene, out io.Writer) error {
-		return scene.SVG(out, draw.SVGOptions{Standalone: true, EmbedFonts: true})
+	s.sendFile(w, r, "image/svg+xml", ".svg", func(sheets []draw.Scene, out io.Writer) error {
+		return sheets[0].SVG(out, draw.SVGOptions{Standalone: true, EmbedFonts: true})
 	})
 }
 
 func (s *Server) sendPDF(w http.ResponseWriter, r *http.Request) {
-	s.sendFile(w, r, "application/pdf", "arrangement.pdf", func(scene draw.Scene, out io.Writer) error {
-		return paper.Write(out, []draw.Scene{scene}, paper.Options{Title: scene.Title})
+	s.sendFile(w, r, "application/pdf", ".pdf", func(sheets []draw.Scene, out io.Writer) error {
+		return paper.Write(out, sheets, paper.Options{Title: sheets[0].Title})
 	})
 }
 
@@ -61,8 +72,8 @@ func (s *Server) sendPNG(w http.ResponseWriter, r *http.Request) {
 	case <-r.Context().Done():
 		return
 	}
-	s.sendFile(w, r, "image/png", "arrangement.png", func(scene draw.Scene, out io.Writer) error {
-		return raster.PNG(out, scene, raster.Options{})
+	s.sendFile(w, r, "image/png", ".png", func(sheets []draw.Scene, out io.Writer) error {
+		return raster.PNG(out, sheets[0], raster.Options{})
 	})
 }
 

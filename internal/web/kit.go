@@ -75,7 +75,7 @@ const toldEvery = 12
 
 func (d *desk) drawKit(now *state) {
 	told := 0
-	chart := now.Power.Chart(func(done, of int) {
+	chart := now.PowerChart(func(done, of int) {
 		d.kit.advance(done, of)
 		if part := done * toldEvery / of; part > told {
 			told = part

@@ -27,9 +27,6 @@ type Kit struct {
 	Price, Share      float64
 }
 
-// Chart works out the chart for what a result was found from, over as many years.
-func (r Result) Chart(progress func(done, of int)) Chart { return Draw(r.in, r.Years, progress) }
-
 // chartSize is how many batteries, and panels, are tried.
 const chartSize = 12
 
