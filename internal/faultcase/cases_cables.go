@@ -138,10 +138,10 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"coolbox": null}}}`,
 		Finds: []string{"note power.cable.unfed /fittings/coolbox"},
 	}, {
-		Name:  "In Twite mains voltage is thought of again",
+		Name:  "Twite is to have a mains inlet, and nobody is named for it",
 		On:    "twite",
-		Patch: `{"power": {"mains": "undecided"}}`,
-		Finds: []string{"note power.mains /power/mains"},
+		Patch: `{"power": {"mains": {"note": "An inlet on the left."}}}`,
+		Finds: []string{"note power.mains.by /power/mains"},
 	}, {
 		Name:  "The engine's cable of Dipper is halved",
 		On:    "dipper",

@@ -43,7 +43,7 @@ var powerCases = []Case{
 		Name:  "The charger from the engine is half as large again, and set to it",
 		On:    "dipper",
 		Patch: `{"fittings": {"charger-engine": {"buy": "dcdc-50a"}}, "power": {"sources": {"engine": {"most": 50}}}}`,
-		Finds: []string{"fault power.battery.charge /power/sources/engine"},
+		Finds: []string{"fault power.battery.charge /power/sources/engine", "fault power.fuse.small /power/sources/engine/fuse", "close power.drop /power/sources/engine/cable"},
 	}, {
 		Name:  "The charger from the engine draws more than the engine may give",
 		On:    "dipper",

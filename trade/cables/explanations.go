@@ -24,7 +24,7 @@ var Explanations = []finding.Explanation{
 	{Code: "power.cable.mains", Meaning: "Mains and 12 V lie in one way.", Why: "Where insulation wears through, mains voltage reaches everything at 12 V.", Clear: "Two ways, or a divided duct; ask the electrician."},
 	{Code: "power.cable.unchosen", Meaning: "A circuit has no cable written yet.", Why: "It cannot be bought, cut or tested.", Clear: "Take what is proposed, or write your own and have it checked."},
 	{Code: "power.cable.unfed", Meaning: "A thing draws current and no circuit names it.", Why: "It has no cable and no fuse, and what it draws is left out of every sum.", Clear: "Name it among the loads of a circuit."},
-	{Code: "power.mains", Meaning: "Mains voltage is open, or planned without anybody named to install it.", Why: "It kills, and in most places only licensed people may install it.", Clear: "Decide, and name an electrician; plan only its place and its money here."},
+	{Code: "power.mains.by", Meaning: "Mains voltage is planned without anybody named to install it.", Why: "It kills, and in most places only licensed people may install it.", Clear: "Name an electrician; plan only its place and its money here."},
 	{Code: "power.drop", Meaning: "More voltage stays in the cables than an appliance bears, charging wants, or you want.", Why: "Fridges cut out, pumps tire, lights dim, batteries stay half charged.", Clear: "A thicker cable or a shorter way."},
 	{Code: "power.collapse", Meaning: "The battery and its cables cannot carry everything at once.", Why: "What converts draws more as its voltage falls, until all goes out.", Clear: "Thicker and shorter cables, a larger battery, or less at once."},
 }

@@ -38,11 +38,11 @@ func (r *Result) judge() []finding.Finding {
 			out = append(out, f)
 		}
 	}
-	if f, ok := r.mainsOpen(); ok {
+	if f, ok := r.mainsUnnamed(); ok {
 		out = append(out, f)
 	}
 	for _, l := range r.in.Unfed {
-		out = append(out, unfed(l))
+		out = append(out, r.unfed(l))
 	}
 	for _, s := range r.Supplies {
 		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart} {

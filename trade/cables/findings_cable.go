@@ -168,28 +168,29 @@ func (r *Result) thinBond(out []finding.Finding, c *Cable) []finding.Finding {
 		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %.4g mm2", c.Section.Need), c.About, "bond", fmt.Sprintf("%.4g mm2", c.Section.Need))}})
 }
 
-// mainsOpen notes that mains voltage is planned or open: it stands here as one block for somebody else.
-func (r *Result) mainsOpen() (finding.Finding, bool) {
-	f := finding.Finding{Code: "power.mains", Severity: finding.Note, About: []string{r.Mains.About}, Caution: MainsCaution,
-		Source: finding.Source{Text: "HD 60364-7-721 and national rules: inlet, breaker and protective bonding are for a licensed electrician", Sure: finding.Read}}
-	switch {
-	case r.Mains.State == "undecided":
-		f.Title, f.Words = "It is not decided whether the van gets mains voltage", "Place and money can be kept for an inlet, a unit with breakers and a socket. All of it is a licensed electrician's work, by local code."
-	case r.Mains.State == "planned" && r.Mains.By == "":
-		f.Title, f.Words = "Nobody is named to install the mains", "Inlet, breakers, sockets and the bonding of the body are a licensed electrician's work, by local code. Ask before linings hide the way of its cables."
-	default:
-		return f, false
-	}
-	return f, true
+// mainsUnnamed notes that mains voltage is planned and nobody is named for it: it stands here as one block for somebody else.
+func (r *Result) mainsUnnamed() (finding.Finding, bool) {
+	return finding.Finding{Code: "power.mains.by", Severity: finding.Note, About: []string{r.Mains.About}, Caution: MainsCaution, Title: "Nobody is named to install the mains",
+		Words:  "Inlet, breakers, sockets and the bonding of the body are a licensed electrician's work, by local code. Ask before linings hide the way of its cables.",
+		Source: finding.Source{Text: "HD 60364-7-721 and national rules: inlet, breaker and protective bonding are for a licensed electrician", Sure: finding.Read}}, r.Mains.State == "planned" && r.Mains.By == ""
 }
 
 // MainsCaution stands beside everything at mains voltage.
 const MainsCaution = "Mains voltage kills. Nothing here is a plan for its wiring: leave it to a licensed electrician, by local code."
 
-// unfed notes a thing that draws current and is in no circuit.
-func unfed(l Load) finding.Finding {
-	return finding.Finding{Code: "power.cable.unfed", Severity: finding.Note, About: []string{l.About}, Title: capital(l.Name) + " is in no circuit yet", Source: finding.Source{Text: "the catalogue says that it draws current", Sure: finding.Computed},
+// unfed notes a thing that draws current and is in no circuit, and proposes one of its own.
+func (r *Result) unfed(l Load) finding.Finding {
+	f := finding.Finding{Code: "power.cable.unfed", Severity: finding.Note, About: []string{l.About}, Title: capital(l.Name) + " is in no circuit yet", Source: finding.Source{Text: "the catalogue says that it draws current", Sure: finding.Computed},
 		Measured: measure(l.Watts, "W"), Words: fmt.Sprintf("It draws about %.0f W. Until it is among the loads of a circuit it has no cable, no fuse and no place in the sums.", l.Watts)}
+	if r.free(l.ID) {
+		f.Proposals = []finding.Proposal{propose("give it a circuit of its own", "/power/circuits", l.ID, map[string]any{"from": r.in.Banks[0].ID, "loads": []string{l.ID}})}
+	}
+	return f
+}
+
+// free reports whether a circuit of that name can be begun.
+func (r *Result) free(id string) bool {
+	return len(r.in.Banks) > 0 && !slices.ContainsFunc(r.in.Circuits, func(c Circuit) bool { return c.ID == id })
 }
 
 // collapse finds a battery that cannot carry what hangs on it.
