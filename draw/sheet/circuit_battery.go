@@ -19,12 +19,12 @@ func (c *circuitry) battery() {
 		y += 4 * module
 	}
 	c.wire(draw.Pt(x, y), draw.Pt(x, rail))
-	for _, one := range c.of(cables.Trunk, "") {
+	if trunks := c.of(cables.Trunk, ""); len(trunks) > 0 {
+		one := trunks[0]
 		c.label(one, x, c.plus+labelDown+3)
 		if !one.Fuse.None {
 			c.fuse("F"+number(one), &one.Fuse, x, rail-10)
 		}
-		break
 	}
 	c.cells(x, rail, foot)
 	c.wire(draw.Pt(x, foot), draw.Pt(x, c.minus))

@@ -100,12 +100,12 @@ func (c *circuitry) busbars(from, to float64) {
 	}
 	c.symbol("plus", "positive busbar", fitting, bar(c.plus), draw.Lettering{Text: "+  " + name, At: draw.Pt(from, c.plus-3.4), Level: draw.Midline, Size: plainSize, Strong: true})
 	c.symbol("minus", "negative busbar", "", bar(c.minus), draw.Lettering{Text: "−  every negative comes back here", At: draw.Pt(from+12, c.minus+3.6), Level: draw.Midline, Size: plainSize, Strong: true})
-	for _, one := range c.of(cables.Bond, "") {
+	if bonds := c.of(cables.Bond, ""); len(bonds) > 0 {
+		one := bonds[0]
 		at := draw.Pt(from+4, c.minus+9)
 		c.wire(draw.Pt(at.X, c.minus), at)
 		c.symbol("bond", "bond to the body", "", bodySymbol(at)...)
 		c.lines(at.X+module, c.minus+8.4, true, one.Number+"  "+sectionWords(one)+" to bare metal of the body, once")
-		break
 	}
 }
 

@@ -33,13 +33,15 @@ func (w *worker) covers(line []Point) []Cover {
 		surface, _ := w.surfaceAt(between(a, b, 0.5))
 		for k := range w.in.Things {
 			t := &w.in.Things[k]
-			within := inSolid(a, b, t.Solid)
-			if !t.Hollow || len(within) == 0 {
-				add(Behind, "/fittings/"+t.ID, t.Name, t.behind(a, b, surface))
-				continue
+			var within []stretch
+			if t.Hollow && !inBox(a, b, t.Box).empty() {
+				within = inSolid(a, b, t.Solid)
 			}
 			for _, s := range within {
 				add(Inside, "/fittings/"+t.ID, t.Name, s)
+			}
+			if s := t.behind(a, b, surface); len(within) == 0 && !s.empty() {
+				add(Behind, "/fittings/"+t.ID, t.Name, s)
 			}
 		}
 	}

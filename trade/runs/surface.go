@@ -29,8 +29,11 @@ func (w *worker) surfaceAt(p Point) (surface string, before float64) {
 	}
 	nearer(floor, p[2]-room.Floor())
 	nearer(rear, room.Rear()-p[0])
-	if p[2] <= ridge { // above it the sides have met
+	switch { // above the ridge the sides have met
+	case p[2] > ridge:
+	case p[1] < 0:
 		nearer(left, p[1]-room.Left(p[0], p[2]))
+	default:
 		nearer(right, room.Right(p[0], p[2])-p[1])
 	}
 	if p[2] > ridge-roofDrops {
