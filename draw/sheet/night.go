@@ -13,8 +13,8 @@ const WideChart = wideChart
 
 // Night draws one night from coming in to leaving: inside and outside temperature, how hard the heater runs, how stale the air grows, and what water
 // lies on glass and steel, if any does. power is that of the heater [W]; 0 is none that may burn at night.
-func Night(n warmth.Night, power, width float64) draw.Scene {
-	w := nightly{n: n, power: power, width: width, letters: lettersOn(width), y: 1}
+func Night(n warmth.Night, habit warmth.Habit, power, width float64) draw.Scene {
+	w := nightly{n: n, habit: habit, power: power, width: width, letters: lettersOn(width), y: 1}
 	w.temperatures()
 	if power > 0 {
 		w.heater()
@@ -27,6 +27,7 @@ func Night(n warmth.Night, power, width float64) draw.Scene {
 // nightly is the work on one night, from the top of the paper downwards.
 type nightly struct {
 	n              warmth.Night
+	habit          warmth.Habit
 	power          float64
 	width, letters float64
 	y              float64
@@ -40,7 +41,7 @@ func (w *nightly) next(high, low, top float64) chart {
 	head := w.letters + 4
 	c := chart{box: draw.Box(chartLeft, w.y+head, w.width-chartLeft-chartRight, high), to: nightLong, low: low, top: top, letters: w.letters}
 	w.y += head + high + 2*w.letters + 2
-	const bed, up = 24 - warmth.ComeIn - (24 - warmth.ToBed), 24 - warmth.ComeIn + warmth.GetUp
+	bed, up := float64(w.habit.ToBed-warmth.ComeIn), float64(24-warmth.ComeIn+w.habit.Up)
 	w.marks = append(w.marks, c.band(draw.FillTone, bed, up))
 	return c
 }
@@ -166,8 +167,5 @@ func (w *nightly) words() string {
 		text += fmt.Sprintf("The heater gives %.1f kWh. ", w.n.Heat)
 	}
 	text += fmt.Sprintf("Carbon dioxide rises to %s ppm while people sleep. ", whole(math.Round(w.n.CO2/50)*50))
-	if last := len(w.n.Hours) - 1; last >= 0 {
-		text += fmt.Sprintf("In the morning %s g of water lie on glass and steel.", whole(w.n.Hours[last].OnGlass+w.n.Hours[last].OnSteel))
-	}
-	return text
+	return text + fmt.Sprintf("At most %s g of water lie on glass and steel, at %s.", whole(1000*w.n.Condensed()), w.n.WettestHour())
 }

@@ -58,9 +58,9 @@ func glassWords(n *warmth.Night) string {
 	case all < dryEnough:
 		return "Glass and steel stay dry."
 	case all < warmth.Cupful:
-		return fmt.Sprintf("Up to %s of water settle on glass and steel by morning: a cloth takes it up.", grams(all))
+		return fmt.Sprintf("At most %s of water lie on glass and steel, at %s: a cloth takes it up.", grams(all), n.WettestHour())
 	default:
-		return fmt.Sprintf("Glass and steel run with water: up to %s by morning.", grams(all))
+		return fmt.Sprintf("Glass and steel run with water: at most %s, at %s.", grams(all), n.WettestHour())
 	}
 }
 

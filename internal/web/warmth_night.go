@@ -94,7 +94,7 @@ func nightDrawing(v view, n *warmth.Night, phone bool) templ.Component {
 	if told.Warmed {
 		power = told.Power
 	}
-	return svgOf(sheet.Night(*n, power, paperWide(phone)), sized("night", phone))
+	return svgOf(sheet.Night(*n, told.Habit, power, paperWide(phone)), sized("night", phone))
 }
 
 func paperWide(phone bool) float64 {

@@ -44,7 +44,7 @@ func (r *Result) large() (finding.Finding, bool) {
 	}
 	wants := 0.0
 	for _, hour := range n.Hours {
-		if hour.Hour >= 22 || hour.Hour < 7 {
+		if hour.Hour >= r.in.Habit.ToBed || hour.Hour < r.in.Habit.Up {
 			wants = math.Max(wants, hour.Heater)
 		}
 	}
