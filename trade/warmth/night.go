@@ -62,7 +62,7 @@ type Night struct {
 	Share     float64        // of its full power, mean
 	Short     bool           // the heater ran full and could not keep what was wanted
 	Water     [lumps]float64 // on each lump when most lay on all of them, kg; of clothes what was left in the morning
-	WettestAt int            // hour in which that was
+	WettestAt int            // the full hour nearest to then
 	CO2       float64        // most while people sleep, ppm
 	Dried     float64        // kg
 	Ventilate float64        // m3/h, mean while asleep
@@ -75,8 +75,8 @@ type Night struct {
 // Condensed is the most water that lies on glass, steel and linings at one time of the night, kg.
 func (n *Night) Condensed() float64 { return settled(n.Water) }
 
-// WettestHour is when that is, as it is said: at the end of its hour.
-func (n *Night) WettestHour() string { return fmt.Sprintf("%d h", (n.WettestAt+1)%24) }
+// WettestHour is when that is, as it is said.
+func (n *Night) WettestHour() string { return fmt.Sprintf("about %d h", n.WettestAt) }
 
 func settled(water [lumps]float64) float64 {
 	return water[atLining] + water[atRibs] + water[atBare] + water[atGlass]
@@ -214,7 +214,7 @@ func (n *Night) note(s *sleeping, minute int, heat float64, d zone.Drive, state 
 		water[i] = s.on(state, i).Water
 	}
 	if settled(water) > n.Condensed() {
-		n.Water, n.WettestAt = water, clock
+		n.Water, n.WettestAt = water, (evening+(minute+30)/60)%24
 	}
 	if minute >= 60*(s.in.Habit.ToBed-evening) && state.Temperature < n.Low {
 		n.Low, n.LowAt = state.Temperature, clock

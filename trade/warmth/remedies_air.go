@@ -24,7 +24,7 @@ func (r *Result) moreAir(code string) []Remedy {
 			}
 			if v.Fixed {
 				larger = true
-				out = append(out, Remedy{Kind: Larger, About: v.About, By: times, Words: fmt.Sprintf("make the opening %s, which is always open, %s as large: %.0f cm2 free", spaced(v.ID), fold(times), v.Free*times*cm2)})
+				out = append(out, Remedy{Kind: Larger, About: v.About, By: times, Words: fmt.Sprintf("make the opening %s, which is always open, %s as large: %.0f cm² free", spaced(v.ID), fold(times), v.Free*times*cm2)})
 			} else {
 				wider = true
 				out = append(out, Remedy{Kind: Wider, About: v.About, By: times, Words: fmt.Sprintf("open %s %s as far at night", spaced(v.ID), fold(times))})
@@ -58,7 +58,7 @@ func (r *Result) newVents(code string) []Remedy {
 		vents = append(vents, Vent{Free: p.low, Fixed: true}, Vent{Free: p.high, Z: r.in.Top, Roof: true, Fixed: true})
 		if !r.withVents(vents).still(code) {
 			return []Remedy{{Kind: Vents, Low: p.low, High: p.high,
-				Words: fmt.Sprintf("cut a grille of %.0f cm2 into the floor and a vent of %.0f cm2 into the roof, both always open", p.low*cm2, p.high*cm2)}}
+				Words: fmt.Sprintf("cut a grille of %.0f cm² into the floor and a vent of %.0f cm² into the roof, both always open", p.low*cm2, p.high*cm2)}}
 		}
 	}
 	return nil

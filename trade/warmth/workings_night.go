@@ -66,7 +66,7 @@ func (r *Result) workingOfWater() working.Working {
 	n := r.usual()
 	w.Lines = append([]line{r.weatherLine(), r.peopleLine()}, r.airLines()...)
 	w.Lines = append(w.Lines, line{Symbol: "S", Label: "water that people and pots gave, all night", Value: 1000 * n.Gives, Unit: "g", From: origin{Assumption: "40 g an hour asleep, 55 awake, 120 a head for a meal; gas and spirit as they burn"}})
-	w.Lines = append(w.Lines, line{Label: "hour of the clock in which most lies", Value: float64(n.WettestAt), Unit: "h", From: here})
+	w.Lines = append(w.Lines, line{Label: "hour of the clock when most lies", Value: float64(n.WettestAt), Unit: "h", From: here})
 	for _, k := range []int{atLining, atRibs, atBare, atGlass} {
 		w.Lines = append(w.Lines, line{Symbol: "m", Label: "then on " + lumpNames[k], Value: 1000 * n.Water[k], Unit: "g", From: here})
 	}
