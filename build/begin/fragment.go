@@ -23,7 +23,7 @@ var files embed.FS
 //	  low and toilet: …
 //
 // A condition is one word or several joined by "and": a height (low, middling, high), a wish, wide or narrow (whether the tallest
-// can lie across), tight (little length is left beside a bed lengthwise), how many sleep (one to four).
+// can lie across), scant, tight or even tighter (how little length is left beside a bed lengthwise), how many sleep (one to four).
 type fragment struct {
 	card
 	sleeps   int
