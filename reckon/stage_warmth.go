@@ -24,7 +24,7 @@ func (m *Machine) workWarmth(w *stages, journeys trips.Result, weather climate.R
 	return result, false
 }
 
-const warmthVersion = 1
+const warmthVersion = 2
 
 func (w *stages) warmthInputs(m *Machine, journeys trips.Result, weather climate.Result) warmth.Inputs {
 	in := warmth.Inputs{Skin: valueOf(w.doc.Shell.Skin).Float(), Furniture: w.builtIn(), Fridge: w.fridges(), Solve: details.solve}
@@ -33,11 +33,16 @@ func (w *stages) warmthInputs(m *Machine, journeys trips.Result, weather climate
 	in.Glass, in.Cab = w.glass(), w.cab()
 	in.Vents, in.AirSaid, in.AirAbout = w.vents(), w.doc.Air != nil, w.airAbout()
 	in.Sleepers = w.sleepers()
+	in.Habit = habitOf(journeys.Habit)
 	in.Heater, in.Burners = w.flames()
 	w.wanted(&in)
 	nights(&in, journeys)
 	weatherOf(&in, weather)
 	return in
+}
+
+func habitOf(h trips.Habit) warmth.Habit {
+	return warmth.Habit{ToBed: h.ToBed, Up: h.Up, Keep: h.Keep.Float(), Sitting: h.Sitting.Float()}
 }
 
 // builtIn is the mass of what stands in the van, rounded: a kilogram more changes no night.

@@ -59,7 +59,7 @@ func (s *surveyor) arches() {
 				t = l.Of.Thick.Float()
 			}
 			t *= float64(max(l.Times, 1))
-			f.Courses = append(f.Courses, warmth.Course{Pointer: l.Pointer, Of: heatOf(l.Of.ID, s.rows), InBay: [2]float64{at, at + t}, OnRib: [2]float64{at, at + t}, Share: l.Cover.Float()})
+			f.Courses = append(f.Courses, warmth.Course{Pointer: l.Pointer, Of: heatOf(l.Of.ID, s.rows), InBay: [2]float64{at, at + t}, OnRib: [2]float64{at, at + t}, Share: l.Cover.Float(), Next: thicker(l, s.rows)})
 			at += t
 		}
 		if area > 0 {

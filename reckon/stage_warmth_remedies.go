@@ -32,7 +32,7 @@ func (r *Reckoning) patchOf(remedy warmth.Remedy) (tree.Patch, bool) {
 	case warmth.Larger:
 		return r.larger(remedy)
 	case warmth.Vents:
-		return r.newVents()
+		return r.newVents(remedy)
 	case warmth.Content:
 		return tree.Setting(tree.Pointer(remedy.About), tree.Plain(quantity.Temperature(remedy.By).String())), true
 	}
@@ -59,7 +59,7 @@ func (r *Reckoning) larger(remedy warmth.Remedy) (tree.Patch, bool) {
 }
 
 // newVents cuts a low and a high opening that stay open, in the middle of the front of the van; the builder moves them.
-func (r *Reckoning) newVents() (tree.Patch, bool) {
+func (r *Reckoning) newVents(remedy warmth.Remedy) (tree.Patch, bool) {
 	const low, high = "grille-low", "vent-high"
 	if len(r.Document.Shell.Openings) == 0 { // those of a typical body stand in, and would be lost
 		return tree.Patch{}, false
@@ -83,7 +83,7 @@ func (r *Reckoning) newVents() (tree.Patch, bool) {
 		}
 	}
 	open = append(open, tree.Plain(low), tree.Plain(high))
-	openings := tree.MapOf(tree.Entry{Key: low, Value: hole("floor", "0.004 m2")}, tree.Entry{Key: high, Value: hole("roof", "0.011 m2")})
+	openings := tree.MapOf(tree.Entry{Key: low, Value: hole("floor", quantity.Area(remedy.Low).String())}, tree.Entry{Key: high, Value: hole("roof", quantity.Area(remedy.High).String())})
 	patch, err := tree.ParsePatch(tree.JSON(tree.MapOf(
 		tree.Entry{Key: "shell", Value: tree.MapOf(tree.Entry{Key: "openings", Value: openings})},
 		tree.Entry{Key: "air", Value: tree.MapOf(tree.Entry{Key: "always-open", Value: tree.ListOf(open...)})})))
@@ -99,35 +99,4 @@ func (r *Reckoning) between() float64 {
 		}
 	}
 	return math.Round(r.Lining.Room.Middle()/10)*10 - 60
-}
-
-// layered changes one layer of a lining; its list is replaced whole, as lists are.
-func (r *Reckoning) layered(remedy warmth.Remedy) (tree.Patch, bool) {
-	steps := tree.Pointer(remedy.About).Steps()
-	if len(steps) < 3 || steps[0] != "lining" {
-		return tree.Patch{}, false
-	}
-	place := tree.Pointer("/lining/" + steps[1])
-	list := r.Written().At(place)
-	at, err := strconv.Atoi(steps[2])
-	if err != nil || list == nil || at >= len(list.Items) {
-		return tree.Patch{}, false
-	}
-	items := append([]*tree.Node(nil), list.Items...)
-	switch remedy.Kind {
-	case warmth.Bridge:
-		if items[at].Get("ribs") != nil && items[at].Get("ribs").Text == "bridged" {
-			return tree.Patch{}, false
-		}
-		items[at] = with(items[at], "ribs", "bridged")
-	case warmth.Membrane:
-		film := tree.MapOf(tree.Entry{Key: "lay", Value: tree.Plain("vcl-membrane-1500x50")})
-		items = append(items[:at+1:at+1], append([]*tree.Node{film}, items[at+1:]...)...)
-	}
-	return tree.Setting(place, tree.ListOf(items...)), true
-}
-
-// with is a map with one entry set.
-func with(n *tree.Node, key, text string) *tree.Node {
-	return tree.Merge(n, tree.Setting(tree.Pointer("/"+key), tree.Plain(text)))
 }

@@ -23,7 +23,7 @@ func (m *Machine) walls(w *stages) walls {
 		Layers    map[string][]lining.Layer
 		Materials []warmth.Material
 	}{w.room, laid, materialsOf(laid, w.rows)}
-	out, _ := workBy(m, "walls", 1, key, func() walls { return w.measureWalls(laid) })
+	out, _ := workBy(m, "walls", 2, key, func() walls { return w.measureWalls(laid) })
 	return out
 }
 
@@ -145,7 +145,7 @@ func (s *surveyor) courses(all []lining.Course) []warmth.Course {
 	var out []warmth.Course
 	for _, c := range all {
 		l := s.byPointer[c.Pointer]
-		next := warmth.Course{Pointer: c.Pointer, Of: heatOf(c.Material, s.rows), InBay: c.InBay, OnRib: c.OnRib, Share: l.Cover.Float(), Filled: l.Ribs == lining.Filled}
+		next := warmth.Course{Pointer: c.Pointer, Of: heatOf(c.Material, s.rows), InBay: c.InBay, OnRib: c.OnRib, Share: l.Cover.Float(), Filled: l.Ribs == lining.Filled, Next: thicker(l, s.rows)}
 		if c.Kind == lining.Batten && l.Cover == 0 {
 			next.Share = l.Of.Wide.Float() / 400 // as the lining spaces battens of which nothing is said
 		}

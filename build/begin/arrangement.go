@@ -35,7 +35,8 @@ func Offers(a Answers) []Arrangement {
 			continue
 		}
 		f := fragments()[id]
-		o := offer{Arrangement: Arrangement{ID: id, Name: f.title, Says: f.says, Suits: f.suits, Sleeps: f.sleeps}}
+		c := f.cardUnder(a.conditions())
+		o := offer{Arrangement: Arrangement{ID: id, Name: c.title, Says: c.says, Suits: c.suits, Sleeps: f.sleeps}}
 		n := len(a.sleepers())
 		if f.sleeps < n {
 			o.Note = fmt.Sprintf("It sleeps %s of your %s.", numbers[f.sleeps-1], numbers[min(n, len(numbers))-1])
@@ -44,7 +45,7 @@ func Offers(a Answers) []Arrangement {
 		o.score -= max(0, f.sleeps-n) // room for people who are not there
 		for _, w := range wished {
 			switch {
-			case slices.Contains(f.good, w):
+			case slices.Contains(c.good, w):
 				o.score += 2
 			case a.wants(w) && !f.answers(w, a.conditions()):
 				o.Lacks = append(o.Lacks, w)

@@ -14,8 +14,15 @@ func (a Answers) conditions() []string {
 	}
 	holds := append([]string{height}, a.Wishes...)
 	holds = append(holds, numbers[min(len(a.sleepers()), len(numbers))-1])
-	if a.length()-a.measure().long < tight {
+	beside := a.length() - a.measure().long
+	if beside < tight {
 		holds = append(holds, "tight")
+	}
+	if beside < scant {
+		holds = append(holds, "scant")
+	}
+	if beside < tighter {
+		holds = append(holds, "tighter")
 	}
 	if a.measure().long <= a.across() {
 		return append(holds, "wide")

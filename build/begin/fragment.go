@@ -1,6 +1,7 @@
 package begin
 
 import (
+	"cmp"
 	"embed"
 	"fmt"
 	"slices"
@@ -18,20 +19,26 @@ var files embed.FS
 //
 //	with: part of a document
 //	if:
-//	  low: {without: [dotted paths], with: part of a document}
+//	  low: {without: [dotted paths], with: part of a document, title, says, suits, good-for: as the whole has them}
 //	  low and toilet: …
 //
 // A condition is one word or several joined by "and": a height (low, middling, high), a wish, wide or narrow (whether the tallest
-// can lie across), tight (little length is left beside a bed lengthwise), how many sleep (one to four).
+// can lie across), scant, tight or even tighter (how little length is left beside a bed lengthwise), how many sleep (one to four).
 type fragment struct {
+	card
+	sleeps   int
+	with     *tree.Node
+	variants []variant
+}
+
+// card is what is told of an arrangement before it is picked.
+type card struct {
 	title, says, suits string
-	sleeps             int
 	good               []string // wishes it answers well
-	with               *tree.Node
-	variants           []variant
 }
 
 type variant struct {
+	card
 	when    []string
 	without []string
 	with    *tree.Node
@@ -71,7 +78,7 @@ func readFragments() (map[string]fragment, error) {
 }
 
 func fragmentOf(n *tree.Node) (fragment, error) {
-	f := fragment{title: text(n, "title"), says: text(n, "says"), suits: text(n, "suits"), good: texts(n.Get("good-for")), with: n.Get("with")}
+	f := fragment{card: cardOf(n), with: n.Get("with")}
 	if sleeps := text(n, "sleeps"); sleeps != "" {
 		count, err := strconv.Atoi(sleeps)
 		if err != nil {
@@ -80,13 +87,32 @@ func fragmentOf(n *tree.Node) (fragment, error) {
 		f.sleeps = count
 	}
 	for _, e := range entriesOf(n.Get("if")) {
-		v := variant{when: strings.Split(e.Key, " and "), without: texts(e.Value.Get("without")), with: e.Value.Get("with")}
+		v := variant{card: cardOf(e.Value), when: strings.Split(e.Key, " and "), without: texts(e.Value.Get("without")), with: e.Value.Get("with")}
 		f.variants = append(f.variants, v)
 	}
 	if f.with == nil {
 		return f, fmt.Errorf("there is no with")
 	}
 	return f, nil
+}
+
+func cardOf(n *tree.Node) card {
+	return card{title: text(n, "title"), says: text(n, "says"), suits: text(n, "suits"), good: texts(n.Get("good-for"))}
+}
+
+// cardUnder is what is told where these conditions hold.
+func (f fragment) cardUnder(holds []string) card {
+	c := f.card
+	for _, v := range f.variants {
+		if !v.applies(holds) {
+			continue
+		}
+		c.title, c.says, c.suits = cmp.Or(v.title, c.title), cmp.Or(v.says, c.says), cmp.Or(v.suits, c.suits)
+		if v.good != nil {
+			c.good = v.good
+		}
+	}
+	return c
 }
 
 // under is the fragment as it is where these conditions hold. Variants are taken in their order.

@@ -16,6 +16,8 @@ const (
 	leastBroad      = 900         // width of a bed that is always made, for one
 	archGap         = 15          // to each wheel arch of a bed between them
 	tight           = 1000        // what is left of the length beside a bed lengthwise, below which a galley holds no fridge and two cans
+	scant           = 1900        // below which a wardrobe and a long galley do not stand one behind the other
+	tighter         = 850         // below which it holds no coolbox with a compressor and a can
 	linedHeight     = 50          // what floor and roof of a low van's lining take
 	padding         = 95          // slats of 50 and a cushion of 60, pressed
 	cushioned       = 50          // what a seat without slats may be higher

@@ -13,8 +13,8 @@ const WideChart = wideChart
 
 // Night draws one night from coming in to leaving: inside and outside temperature, how hard the heater runs, how stale the air grows, and what water
 // lies on glass and steel, if any does. power is that of the heater [W]; 0 is none that may burn at night.
-func Night(n warmth.Night, power, width float64) draw.Scene {
-	w := nightly{n: n, power: power, width: width, letters: lettersOn(width), y: 1}
+func Night(n warmth.Night, habit warmth.Habit, power, width float64) draw.Scene {
+	w := nightly{n: n, habit: habit, power: power, width: width, letters: lettersOn(width), y: 1}
 	w.temperatures()
 	if power > 0 {
 		w.heater()
@@ -27,6 +27,7 @@ func Night(n warmth.Night, power, width float64) draw.Scene {
 // nightly is the work on one night, from the top of the paper downwards.
 type nightly struct {
 	n              warmth.Night
+	habit          warmth.Habit
 	power          float64
 	width, letters float64
 	y              float64
@@ -40,7 +41,7 @@ func (w *nightly) next(high, low, top float64) chart {
 	head := w.letters + 4
 	c := chart{box: draw.Box(chartLeft, w.y+head, w.width-chartLeft-chartRight, high), to: nightLong, low: low, top: top, letters: w.letters}
 	w.y += head + high + 2*w.letters + 2
-	const bed, up = 24 - warmth.ComeIn - (24 - warmth.ToBed), 24 - warmth.ComeIn + warmth.GetUp
+	bed, up := float64(w.habit.ToBed-warmth.ComeIn), float64(24-warmth.ComeIn+w.habit.Up)
 	w.marks = append(w.marks, c.band(draw.FillTone, bed, up))
 	return c
 }
@@ -74,22 +75,21 @@ func (w *nightly) temperatures() {
 	w.marks = append(w.marks, c.heading("How warm, °C"))
 	w.marks = append(w.marks, c.rules(5)...)
 	w.marks = append(w.marks, c.run(draw.PenFine, outside), c.run(draw.PenCut, inside))
-	w.name(c, outside, "outside", 1)
-	w.name(c, inside, "inside", -1)
+	w.name(c, outside, "outside", lowestOf(outside), 1)
+	w.name(c, inside, "inside", w.n.Low, -1)
 	asleep := draw.Lettering{Text: "asleep", At: c.at(8.5, c.top).Add(draw.Pt(0, 1.6)), Anchor: draw.Middle, Level: draw.Topline, Size: w.letters, Ink: draw.InkQuiet}
 	w.marks = append(w.marks, asleep)
 	w.marks = append(w.marks, c.foot(hours())...)
 }
 
 // name letters a line in the middle of the night, above it (-1) or below (1).
-func (w *nightly) name(c chart, run []place, text string, side float64) {
+func (w *nightly) name(c chart, run []place, text string, low, side float64) {
 	const from, to = 5, 11 // what the words lie over
-	edge, low := math.Inf(int(side)), math.Inf(1)
+	edge := math.Inf(int(side))
 	for i, p := range run {
 		if i >= from && i <= to && side*(p[1]-edge) < 0 {
 			edge = p[1]
 		}
-		low = math.Min(low, p[1])
 	}
 	if len(run) <= to {
 		return
@@ -99,6 +99,14 @@ func (w *nightly) name(c chart, run []place, text string, side float64) {
 		l.Level = draw.Topline
 	}
 	w.marks = append(w.marks, l)
+}
+
+func lowestOf(run []place) float64 {
+	low := math.Inf(1)
+	for _, p := range run {
+		low = math.Min(low, p[1])
+	}
+	return low
 }
 
 func degrees(v float64) string { return whole(v) + " °C" }
@@ -131,9 +139,10 @@ func (w *nightly) air() {
 		at, along float64
 		word      string
 		anchor    draw.Anchor
-	}{{warmth.Stale, 8.5, "stale", draw.Middle}, {warmth.Disturbed, nightLong, "disturbs sleep", draw.End}} {
+		ground    draw.Fill
+	}{{warmth.Stale, 8.5, "stale", draw.Middle, draw.FillTone}, {warmth.Disturbed, nightLong, "disturbs sleep", draw.End, draw.NoFill}} {
 		w.marks = append(w.marks, draw.Stroke(draw.PenGhost, draw.Line(c.at(0, m.at), c.at(nightLong, m.at))),
-			draw.Lettering{Text: m.word, At: c.at(m.along, m.at).Add(draw.Pt(1-float64(m.anchor), -1)), Anchor: m.anchor, Size: w.letters, Ink: draw.InkQuiet})
+			draw.Lettering{Text: m.word, At: c.at(m.along, m.at).Add(draw.Pt(1-float64(m.anchor), -1)), Anchor: m.anchor, Size: w.letters, Ink: draw.InkQuiet, Ground: m.ground})
 	}
 	w.marks = append(w.marks, c.foot(hours())...)
 }
@@ -146,7 +155,7 @@ func (w *nightly) water() {
 		return
 	}
 	c := w.next(20, 0, top)
-	w.marks = append(w.marks, c.heading("Water on glass and steel, grams"))
+	w.marks = append(w.marks, c.heading("Water on glass, steel and linings, grams"))
 	w.marks = append(w.marks, c.under(draw.FillWash, run))
 	w.marks = append(w.marks, c.rules(step)...)
 	w.marks = append(w.marks, c.run(draw.PenWater, run))
@@ -166,8 +175,5 @@ func (w *nightly) words() string {
 		text += fmt.Sprintf("The heater gives %.1f kWh. ", w.n.Heat)
 	}
 	text += fmt.Sprintf("Carbon dioxide rises to %s ppm while people sleep. ", whole(math.Round(w.n.CO2/50)*50))
-	if last := len(w.n.Hours) - 1; last >= 0 {
-		text += fmt.Sprintf("In the morning %s g of water lie on glass and steel.", whole(w.n.Hours[last].OnGlass+w.n.Hours[last].OnSteel))
-	}
-	return text
+	return text + fmt.Sprintf("At most %s g of water lie on glass, steel and linings, at %s.", whole(1000*w.n.Condensed()), w.n.WettestHour())
 }

@@ -112,9 +112,19 @@ func (d *drawing) openingSide(s *sketch, surface string, o shell.Opening) {
 	}
 }
 
+// openingName is what an opening is called; doors that nobody wrote down yet are named for where they are.
 func (d *drawing) openingName(id string) string {
-	if o, ok := d.r.Document.Shell.Openings[id]; ok && o.Title != "" {
+	o, written := d.r.Document.Shell.Openings[id]
+	switch {
+	case o.Title != "":
 		return o.Title
+	case !written && d.r.Body.Assumed:
+		for _, known := range d.r.Body.Openings(shell.Rear) {
+			if known.ID == id {
+				return "rear doors"
+			}
+		}
+		return "side door"
 	}
 	return strings.ReplaceAll(id, "-", " ")
 }

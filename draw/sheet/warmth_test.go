@@ -25,7 +25,7 @@ func TestTheDrawingsOfWarmthAreFitToBeSeen(t *testing.T) {
 		told := r.Warmth.Told()
 		for _, width := range []float64{sheet.WideChart, sheet.Phone} {
 			for i, n := range r.Warmth.Nights {
-				t.Run(fmt.Sprintf("%s, night %d, %v wide", name, i, width), func(t *testing.T) { flawless(t, sheet.Night(n, told.Power, width)) })
+				t.Run(fmt.Sprintf("%s, night %d, %v wide", name, i, width), func(t *testing.T) { flawless(t, sheet.Night(n, told.Habit, told.Power, width)) })
 			}
 			for i, d := range r.Warmth.Details {
 				t.Run(fmt.Sprintf("%s, rib %d, %v wide", name, i, width), func(t *testing.T) { flawless(t, sheet.RibDetail(r, d, width)) })
@@ -49,7 +49,7 @@ func TestADetailThatWasNotWorkedOutIsEmpty(t *testing.T) {
 func TestANightSaysInWordsWhatItShows(t *testing.T) {
 	r := demo(t, "dipper")
 	n := r.Warmth.Nights[r.Warmth.Usual]
-	with, without := sheet.Night(n, 2000, sheet.Phone), sheet.Night(n, 0, sheet.Phone)
+	with, without := sheet.Night(n, r.Warmth.Told().Habit, 2000, sheet.Phone), sheet.Night(n, r.Warmth.Told().Habit, 0, sheet.Phone)
 	if !strings.Contains(with.Description, "The heater gives") || strings.Contains(without.Description, "heater") {
 		t.Errorf("with a heater %q, without %q", with.Description, without.Description)
 	}
@@ -71,7 +71,7 @@ func firstRib(w warmth.Result) *warmth.Detail {
 func TestGoldenWarmth(t *testing.T) {
 	r := demo(t, "dipper")
 	for name, s := range map[string]draw.Scene{
-		"warm-night": sheet.Night(r.Warmth.Nights[r.Warmth.Usual], r.Warmth.Told().Power, sheet.WideChart),
+		"warm-night": sheet.Night(r.Warmth.Nights[r.Warmth.Usual], r.Warmth.Told().Habit, r.Warmth.Told().Power, sheet.WideChart),
 		"rib":        sheet.RibDetail(r, firstRib(r.Warmth), sheet.WideChart),
 		"winter":     sheet.Winter(damp, sheet.WideChart),
 	} {

@@ -61,7 +61,7 @@ type verifyCommand struct {
 func (c verifyCommand) Run(s *streams) error {
 	report, err := store.Verify(context.Background(), c.File, storeOptions())
 	if errors.Is(err, store.ErrDamaged) {
-		fmt.Fprintln(s.err, "tumblehome:", err)
+		fmt.Fprintln(s.err, "tumblehome:", plain(err))
 		return exit(exitFault)
 	}
 	if err != nil {

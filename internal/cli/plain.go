@@ -5,10 +5,16 @@ import (
 	"fmt"
 	"io/fs"
 	"syscall"
+
+	"tumblehome/internal/store"
 )
 
-// plain puts what the system says of a file into words.
+// plain puts what the system says of a file into words; what the database said comes last, for whoever is asked for help.
 func plain(err error) error {
+	var file *store.Trouble
+	if errors.As(err, &file) && file.Cause != nil {
+		return fmt.Errorf("%s\n  For whoever is asked for help, the database says: %v", file.Says, file.Cause)
+	}
 	var of *fs.PathError
 	if !errors.As(err, &of) {
 		return err

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 
 	"github.com/alecthomas/kong"
 )
@@ -61,8 +62,8 @@ func Run(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, "tumblehome:", err)
 		return exitUnreadable
 	}
-	if len(args) == 0 {
-		args = []string{"--help"}
+	if len(args) == 0 || args[0] == "help" { // "help check" is "check --help"
+		args = append(slices.Clone(args[min(len(args), 1):]), "--help")
 	}
 	context, err := parser.Parse(args)
 	if leave >= 0 {

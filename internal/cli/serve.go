@@ -6,13 +6,11 @@ import (
 	"fmt"
 	"io/fs"
 	"log/slog"
-	"net"
 	"os"
 	"os/exec"
 	"os/signal"
 	"path/filepath"
 	"runtime"
-	"strconv"
 	"strings"
 	"syscall"
 
@@ -91,6 +89,7 @@ func (o workspace) serve(ctx context.Context, s *streams) (err error) {
 	if err != nil {
 		return err
 	}
+	tellPort(s.err, o.port, listener.Addr())
 	address := "http://" + listener.Addr().String() + "/"
 	fmt.Fprintf(s.out, "The workspace is open at %s (stop it with Ctrl+C)\n", address)
 	if o.open {
@@ -139,21 +138,6 @@ func keepUp(ctx context.Context, s *streams, path string) (done func()) {
 		}
 	}()
 	return func() { <-ended }
-}
-
-// portsTried is how many ports are tried from the one asked for.
-const portsTried = 20
-
-// listen answers on this computer only.
-func listen(port int) (net.Listener, error) {
-	var err error
-	for p := port; p < port+portsTried; p++ {
-		var l net.Listener
-		if l, err = net.Listen("tcp", net.JoinHostPort("127.0.0.1", strconv.Itoa(p))); err == nil {
-			return l, nil
-		}
-	}
-	return nil, fmt.Errorf("no free port from %d to %d: %w", port, port+portsTried-1, err)
 }
 
 // openBrowser shows the page where there is a desktop to show it on; where there is none the address has been printed.

@@ -6,6 +6,7 @@ import (
 )
 
 func BenchmarkArrangementPage(b *testing.B)   { bench(b, "/arrangement?mode=night") }
+func BenchmarkWarmthPage(b *testing.B)        { bench(b, "/warmth") }
 func BenchmarkRegionOfFittings(b *testing.B)  { bench(b, "/region/fittings?mode=night") }
 func BenchmarkRegionOfDrawing(b *testing.B)   { bench(b, "/region/drawing?mode=night") }
 func BenchmarkRegionOfRevisions(b *testing.B) { bench(b, "/region/revisions?page=revisions") }

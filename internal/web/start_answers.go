@@ -114,8 +114,7 @@ func (f firstAnswers) leftWords() string {
 
 // moneyWords says what it may cost, in round money, and holds it against what there is.
 func (f firstAnswers) moneyWords(budget *quantity.Money) string {
-	text := fmt.Sprintf("Likely %s: %s for what stands on the list, and 15 %% for what no first list has, such as sealant, screws, paint and blades. One in five it passes %s.",
-		f.money(f.Money.Likely), words.Amount(f.Listed, f.Currency), f.money(f.Money.Late))
+	text := fmt.Sprintf("Likely %s, one in five it passes %s. ", f.money(f.Money.Likely), f.money(f.Money.Late)) + onNoList
 	if budget == nil {
 		return text
 	}
@@ -128,10 +127,10 @@ func (f firstAnswers) moneyWords(budget *quantity.Money) string {
 	return text + fmt.Sprintf(" The %s there is will do.", f.money(budget.Float()))
 }
 
-// money is rounded to tens: it is only a first guess.
-func (f firstAnswers) money(amount float64) string {
-	return words.Amount(10*math.Round(amount/10), f.Currency)
-}
+// onNoList is said wherever the cost of what is planned is told.
+const onNoList = "What stands on no list, such as sealant, screws, paint and blades, comes on top: of a first list often about 15 % (common practice, no source)."
+
+func (f firstAnswers) money(amount float64) string { return words.Amount(amount, f.Currency) }
 
 func (f firstAnswers) weekendWords(have *int) string {
 	likely, late := math.Ceil(f.Weekends.Likely), math.Ceil(f.Weekends.Late)

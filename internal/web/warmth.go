@@ -56,11 +56,11 @@ const dryEnough = 5
 func glassWords(n *warmth.Night) string {
 	switch all := 1000 * n.Condensed(); {
 	case all < dryEnough:
-		return "Glass and steel stay dry."
+		return "Glass, steel and linings stay dry."
 	case all < warmth.Cupful:
-		return fmt.Sprintf("Up to %s of water settle on glass and steel by morning: a cloth takes it up.", grams(all))
+		return fmt.Sprintf("At most %s of water lie on glass, steel and linings, at %s: a cloth takes it up.", grams(all), n.WettestHour())
 	default:
-		return fmt.Sprintf("Glass and steel run with water: up to %s by morning.", grams(all))
+		return fmt.Sprintf("Glass and steel run with water: at most %s on them and on linings, at %s.", grams(all), n.WettestHour())
 	}
 }
 

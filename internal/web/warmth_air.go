@@ -112,8 +112,8 @@ func drawnFrom(v view) string {
 
 // clothesWords says how wet clothes come out of a night.
 func clothesWords(n *warmth.Night, told warmth.Told) string {
-	return fmt.Sprintf("Of %.1f kg of water in what comes in wet of an evening %.1f kg are gone by morning. It goes into the air of the van and has to leave with it: warmth and air together dry, either alone does not.",
-		told.Wet, math.Min(n.Dried, told.Wet))
+	return fmt.Sprintf("Of %s of water in what comes in wet of an evening %s are gone by morning. It goes into the air of the van and has to leave with it: warmth and air together dry, either alone does not.",
+		grams(1000*told.Wet), grams(1000*math.Min(n.Dried, told.Wet)))
 }
 
 // trips in the order of their names.

@@ -1,7 +1,9 @@
 package web
 
 import (
+	"fmt"
 	"net/url"
+	"slices"
 	"strconv"
 
 	"github.com/a-h/templ"
@@ -80,6 +82,20 @@ func coldLinks(v view) []nightLink {
 	return nil
 }
 
+// habitWords say what people do in a night.
+func habitWords(h warmth.Habit) string {
+	return fmt.Sprintf("People come in at %d h, cook, sleep from %d h to %d h and leave at %d h. A line shows how things stand at the end of each hour.", warmth.ComeIn, h.ToBed, h.Up, warmth.Leave)
+}
+
+// nightFigures are those of the usual night; that of a heater where one may burn.
+func nightFigures(v view) []string {
+	codes := []string{"warmth.night.low", "warmth.heater", "warmth.condensed", "warmth.co2.peak"}
+	if !v.Warmth.Told().Warmed {
+		codes = slices.Delete(codes, 1, 2)
+	}
+	return codes
+}
+
 // nightTitle says which night is shown.
 func nightTitle(n *warmth.Night) string {
 	if n.Cold {
@@ -94,7 +110,7 @@ func nightDrawing(v view, n *warmth.Night, phone bool) templ.Component {
 	if told.Warmed {
 		power = told.Power
 	}
-	return svgOf(sheet.Night(*n, power, paperWide(phone)), sized("night", phone))
+	return svgOf(sheet.Night(*n, told.Habit, power, paperWide(phone)), sized("night", phone))
 }
 
 func paperWide(phone bool) float64 {

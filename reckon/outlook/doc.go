@@ -11,7 +11,7 @@
 //     load floor, above the wheel arches.
 //   - Hours are the builder's own hands, from a table by kind of work (hours.go): estimates from memory, with the half as much
 //     again that first builds take. They stand in until jobs are planned one by one. They are good to a third either way.
-//   - Money is the list's, and 15 % for what no first list has; a first list is taken to be off by 15 %: common practice, no source.
+//   - Money is what the list costs, as the page of cost has it; what no first list has is told in words.
 //   - A weekend is ten hours of work, all hands counted: common practice, no source.
 //   - Where nobody has weighed the van, its mass is tried at one part in eight lighter and heavier than guessed.
 //

@@ -19,11 +19,10 @@ type First struct {
 	Reckoning *reckon.Reckoning // of the whole build with it
 	Room      Room
 	People    []Person
-	Left      Amount  // that may still be taken along with all aboard, gear and water [kg]; the least of what the van and its axles allow
-	LeftOn    string  // what gives out first: the van, the front axle, the rear axle
-	Money     Amount  // still to be paid, in the build's currency, with what no first list has
-	Listed    float64 // of it, what stands on the list
-	Hours     Amount  // of work [h]
+	Left      Amount // that may still be taken along with all aboard, gear and water [kg]; the least of what the van and its axles allow
+	LeftOn    string // what gives out first: the van, the front axle, the rear axle
+	Money     Amount // for all that stands on the list, in the build's currency: cost.forecast
+	Hours     Amount // of work [h]
 	Weekends  Amount
 }
 
@@ -45,8 +44,6 @@ type Person struct {
 
 const (
 	hoursOfWeekend = 10
-	smallThings    = 0.15 // share of the listed cost that goes into what no list has: sealant, screws, paint, blades
-	moneyOff       = 0.15 // standard deviation of a first list against the bill, as a share of it
 	z80            = 0.8416
 )
 
@@ -82,8 +79,7 @@ func Of(offer begin.Arrangement, r *reckon.Reckoning) First {
 			Across: f.Room.Across - body.LyingLength().Float(), Up: f.Room.Up - (stature.Float() + people.Shoes)})
 	}
 	f.Left, f.LeftOn = left(r)
-	f.Listed = amount(r, "cost.forecast").Likely
-	f.Money = money(f.Listed)
+	f.Money = amount(r, "cost.forecast")
 	f.Hours = hours(r)
 	f.Weekends = Amount{f.Hours.Likely / hoursOfWeekend, f.Hours.Late / hoursOfWeekend}
 	return f
@@ -125,12 +121,6 @@ func left(r *reckon.Reckoning) (Amount, string) {
 		return Amount{}, ""
 	}
 	return least, on
-}
-
-// money is what the list says, and what no first list says.
-func money(listed float64) Amount {
-	likely := listed * (1 + smallThings)
-	return Amount{likely, likely * (1 + z80*moneyOff)}
 }
 
 func amount(r *reckon.Reckoning, code string) Amount {

@@ -62,7 +62,7 @@ func TestALongerVanOfTheSameHeightTakesMoreWorkAndMoney(t *testing.T) {
 func TestTheFirstAnswersAreTheFiguresOfTheWorkspace(t *testing.T) {
 	for _, b := range begin.Bodies() {
 		f := look(t, begin.Answers{Body: b.ID})
-		for code, got := range map[string]float64{"weight.margin.least": f.Left.Likely, "cost.forecast": f.Listed, "shell.headroom": f.Room.Up} {
+		for code, got := range map[string]float64{"weight.margin.least": f.Left.Likely, "cost.forecast": f.Money.Likely, "shell.headroom": f.Room.Up} {
 			if want, ok := f.Reckoning.Figure(code); !ok || math.Abs(got-want.Value) > 1e-9 {
 				t.Errorf("%s: %s is %g, the first answers say %g", b.ID, code, want.Value, got)
 			}

@@ -15,9 +15,6 @@ func humidity(t quantity.Temperature, vapour float64) quantity.Share {
 	return quantity.Share(min(1, vapour/zone.Saturation(float64(t))))
 }
 
-// DewPoint is the temperature below which a surface out of doors is wet that day.
-func (d Day) DewPoint() quantity.Temperature { return quantity.Temperature(zone.DewPoint(d.Vapour)) }
-
 // Humidity is the relative humidity in each hour of a day.
 func (d Day) Humidity() [24]quantity.Share {
 	var out [24]quantity.Share

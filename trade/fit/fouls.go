@@ -132,7 +132,7 @@ func (w *worker) reportFoul(f foul, modeName string) {
 	a, b := w.in.Fittings[f.a], w.in.Fittings[f.b]
 	out := finding.Finding{
 		Code: "fit.foul", Severity: severity, About: []string{pointer("fittings", a.ID), pointer("fittings", b.ID)}, Mode: modeName,
-		Title:    fmt.Sprintf("%s and %s are %s in one another%s", w.name(f.a), w.name(f.b), about(f.way.Depth), when),
+		Title:    fmt.Sprintf("%s and %s overlap by %s%s", w.name(f.a), w.name(f.b), about(f.way.Depth), when),
 		Words:    "Both cannot be there. Neither gets clear of the other within the van by going straight along, across or up: one must be smaller, or elsewhere." + how,
 		Measured: mm(f.way.Depth), Limit: mm(touching),
 		Source: finding.Source{Text: "the places and sizes of this build", Sure: finding.Computed},

@@ -26,7 +26,7 @@ func (w *worker) showOrder(from, to *Mode, movers []mover, order []int) {
 // moveWords says one move: the position's own name, or back.
 func (w *worker) moveWords(m mover) string {
 	if m.position == "" {
-		return w.name(m.fitting) + " back"
+		return w.name(m.fitting) + " back where it stood"
 	}
 	return w.name(m.fitting) + " " + strings.ReplaceAll(m.position, "-", " ")
 }

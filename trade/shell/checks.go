@@ -109,15 +109,15 @@ func (b *Body) contradictory(q Quick) []finding.Finding {
 func (b *Body) rough() finding.Finding {
 	spread := b.Spread(b.middle(), b.Eaves()/2)
 	return finding.Finding{Code: "shell.quick", Severity: finding.Note, About: []string{"/shell/quick"},
-		Title:    "The shape of the van is that of a typical body, scaled to your readings",
-		Words:    fmt.Sprintf("Sides may be off by %s. That is enough to try arrangements; measure a table of offsets before you cut wood.", mm(spread)),
+		Title:    "The shape of the van is that of an invented body of its kind, stretched to your readings",
+		Words:    fmt.Sprintf("Sides may be off by %s. That is enough to try arrangements; before you cut wood measure half widths at several places and heights; the measuring sheet says where.", mm(spread)),
 		Measured: &finding.Measure{Value: spread, Unit: "mm"},
 		Source:   finding.Source{Text: "nine typical bodies of our own, invented; good to about 3 % of the half width", Sure: finding.Practice}}
 }
 
 func unmeasured() finding.Finding {
 	return finding.Finding{Code: "shell.not-measured", Severity: finding.Note, About: []string{"/shell"},
-		Title:  "The van has not been measured: a typical one of middle length and height stands in",
+		Title:  "The van has not been measured: an invented one of middle length and height stands in",
 		Words:  "Six readings with a tape take ten minutes and make everything else better.",
 		Source: finding.Source{Text: "nine typical bodies of our own, invented", Sure: finding.Practice}}
 }

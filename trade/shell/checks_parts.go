@@ -25,7 +25,7 @@ func (b *Body) checkRibs() []finding.Finding {
 			if gap < 0 && on[i].ID != on[i-1].ID {
 				found = append(found, finding.Finding{Code: "shell.ribs-overlap", Severity: finding.Close,
 					About:    []string{"/shell/ribs/" + on[i].ID, "/shell/ribs/" + on[i-1].ID},
-					Title:    fmt.Sprintf("Ribs %s and %s on the %s stand in one another", on[i-1].ID, on[i].ID, surface),
+					Title:    fmt.Sprintf("Ribs %s and %s on the %s overlap", on[i-1].ID, on[i].ID, surface),
 					Words:    fmt.Sprintf("Their faces overlap by %s. A position, a flange or the side was misread.", mm(-gap)),
 					Measured: &finding.Measure{Value: gap, Unit: "mm"}, Limit: &finding.Measure{Value: 0, Unit: "mm"}, Source: computed})
 			}

@@ -118,8 +118,8 @@ func unusable(in Inputs, err error) finding.Finding {
 		}
 	}
 	return finding.Finding{Code: "shell.table-unusable", Severity: finding.Fault, About: about,
-		Title:  "The table of offsets can not be used",
-		Words:  "No body can be drawn through these readings: " + whyNot(in.Table, fault) + ". A typical body stands in until that is put right.",
+		Title:  "No body can be drawn through the half widths that were measured",
+		Words:  "What is wrong with them: " + whyNot(in.Table, fault) + ". An invented body stands in until that is put right.",
 		Source: computed}
 }
 

@@ -64,7 +64,7 @@ func (b *Body) steps(code string) (string, []working.Line) {
 // origin is where the readings stand.
 func (b *Body) origin() working.Origin {
 	if b.Assumed {
-		return working.Origin{Assumption: "a typical body scaled to the quick readings"}
+		return working.Origin{Assumption: "an invented body of its kind, stretched to the six readings"}
 	}
 	return working.Origin{Pointer: "/shell/offsets"}
 }
@@ -91,7 +91,7 @@ func written(pointer, what string, ids []string) working.Origin {
 	case len(ids) == 0:
 		return working.Origin{Assumption: "no " + what + " are written down"}
 	case strings.HasPrefix(ids[0], typicalID):
-		return working.Origin{Assumption: "those of a typical body"}
+		return working.Origin{Assumption: "those of an invented body of its kind"}
 	}
 	return working.Origin{Pointer: pointer}
 }

@@ -24,7 +24,7 @@
 //   - Where insulation lies free between ribs it reaches them; a closed-cell sheet is glued to the steel.
 //   - Doors have ribs all round, as deep as those beside them. Half of a floor with pressings lies on air.
 //   - Nobody lives in the cab: it is cold, and loses 40 W/K to outside. A curtain or partition hides it; without one its air and its glass are the room's.
-//   - People come in at six, cook at half past, sleep from ten to seven. A hatch or door stands open while they cook, and is ajar now and then while they are up.
+//   - People come in at six, cook at half past, sleep from ten to seven or as their habits have it. A hatch or door stands open while they cook, and is ajar now and then while they are up.
 //   - Wind is 1.5 m/s at the vents. Seals let half the room's air through each hour; all of it where the cab is open.
 //   - Furniture takes up heat, but no water: real evenings are less damp, and mornings damper.
 //   - Air carries water behind a lining at 0.02 m3 an hour for each m2. This is our own extension of ISO 13788, which knows none.

@@ -38,11 +38,11 @@ func (r Result) Figures() []working.Figure {
 	}
 	out = append(out, low,
 		figure("heater", "Heat wanted from the heater", "kWh", night, n.Heat),
-		figure("condensed", "Water that settles by morning", "g", night, 1000*n.Condensed()),
+		figure("condensed", "Most water on glass, steel and linings at once", "g", night, 1000*n.Condensed()),
 		figure("co2.peak", "Carbon dioxide while people sleep, at most", "ppm", night, n.CO2),
 		figure("winter.water", "Water behind the lining after the winter", "g/m2", "where most gathers", r.worst().Most))
 	if r.in.Wet > 0 {
-		out = append(out, figure("clothes.dried", "Dried out of wet clothes by morning", "kg", night, n.Dried))
+		out = append(out, figure("clothes.dried", "Dried out of wet clothes by morning", "g", night, 1000*n.Dried))
 	}
 	return out
 }

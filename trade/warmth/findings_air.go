@@ -22,7 +22,7 @@ func (r *Result) air() (finding.Finding, bool) {
 	f, total := r.Fixed, r.in.total()
 	about := []string{r.in.AirAbout}
 	want := f.WantHigh + f.WantLow
-	words := fmt.Sprintf("Fixed openings: %.0f cm2 high up and %.0f cm2 low down; %.0f and %.0f are asked%s.", f.High, f.Low, f.WantHigh, f.WantLow,
+	words := fmt.Sprintf("Fixed openings: %.0f cm² high up and %.0f cm² low down; %.0f and %.0f are asked%s.", f.High, f.Low, f.WantHigh, f.WantLow,
 		map[bool]string{true: " where something burns in the room", false: ""}[f.Burner])
 	out := finding.Finding{Code: "warmth.air.fixed", About: about, Source: en721, Measured: &finding.Measure{Value: total, Unit: "cm2"}, Limit: &finding.Measure{Value: want, Unit: "cm2"}}
 	least := math.Min(f.High/f.WantHigh, f.Low/f.WantLow)
@@ -31,7 +31,7 @@ func (r *Result) air() (finding.Finding, bool) {
 		return out, false
 	case !r.in.AirSaid:
 		return finding.Finding{Code: "warmth.air.unsaid", Severity: finding.Note, About: about, Title: "Nothing says yet how air gets in at night",
-			Words:  fmt.Sprintf("Who sleeps in a van needs openings that nobody can close: here about %.0f cm2 in the roof and %.0f cm2 near the floor. Write down which stay open.", f.WantHigh, f.WantLow),
+			Words:  fmt.Sprintf("Who sleeps in a van needs openings that nobody can close: here about %.0f cm² in the roof and %.0f cm² near the floor. Write down which stay open.", f.WantHigh, f.WantLow),
 			Source: en721, Caution: burnerCaution(f.Burner)}, true
 	case least >= 1:
 		return out, false
@@ -62,7 +62,7 @@ func burnerCaution(burner bool) string {
 func (r *Result) stale() (finding.Finding, bool) {
 	n := r.usual()
 	out := finding.Finding{Code: "warmth.co2", About: []string{r.in.AirAbout}, Title: "The air grows stale at night", Source: airGuides,
-		Words: fmt.Sprintf("Carbon dioxide rises to about %.0f ppm: %.0f m3 of fresh air an hour for %s. Heads ache from it, and windows run with water. Open more, low and high.",
+		Words: fmt.Sprintf("Carbon dioxide rises to about %.0f ppm: %.0f m³ of fresh air an hour for %s. Heads ache from it, and windows run with water. Open more, low and high.",
 			round(n.CO2, 100), n.Ventilate, sleepers(len(r.in.Sleepers))),
 		Measured: &finding.Measure{Value: n.CO2, Unit: "ppm"}, Limit: &finding.Measure{Value: staleCO2, Unit: "ppm"},
 		Caution: "This says nothing of carbon monoxide, which comes from flames and engines: that wants an alarm."}

@@ -36,6 +36,13 @@ func (r *Result) cold() (finding.Finding, bool) {
 	return out, true
 }
 
+func littleWords(watts float64) string {
+	if watts == 0 {
+		return "next to nothing"
+	}
+	return fmt.Sprintf("no more than about %.0f W", watts)
+}
+
 // large says that a heater would seldom run warm. Its smallest step counts for nothing here: makers do not all tell it.
 func (r *Result) large() (finding.Finding, bool) {
 	h, n := r.in.burning(), r.coldest()
@@ -44,7 +51,7 @@ func (r *Result) large() (finding.Finding, bool) {
 	}
 	wants := 0.0
 	for _, hour := range n.Hours {
-		if hour.Hour >= 22 || hour.Hour < 7 {
+		if hour.Hour >= r.in.Habit.ToBed || hour.Hour < r.in.Habit.Up {
 			wants = math.Max(wants, hour.Heater)
 		}
 	}
@@ -52,6 +59,6 @@ func (r *Result) large() (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	return finding.Finding{Code: "warmth.heater.large", Severity: finding.Note, About: []string{h.About}, Title: "The heater is far larger than the van needs",
-		Words:    fmt.Sprintf("Even one of the coldest nights wants no more than about %.0f W of its %.0f W. A heater that burns fuel soots up when it seldom runs warm: let it run hard for a while now and then.", round(wants, 50), h.Power),
+		Words:    fmt.Sprintf("Even one of the coldest nights wants %s of its %.0f W. A heater that burns fuel soots up when it seldom runs warm: let it run hard for a while now and then.", littleWords(round(wants, 50)), h.Power),
 		Measured: &finding.Measure{Value: h.Power, Unit: "W"}, Limit: &finding.Measure{Value: math.Round(wants * tooBig), Unit: "W"}, Source: practice}, true
 }

@@ -31,8 +31,8 @@ func (r *Result) glass() (finding.Finding, bool) {
 	}
 	each := grams / area
 	out := finding.Finding{Code: "warmth.glass.runs", Severity: finding.Note, About: []string{about}, Title: "Glass is wet in the morning",
-		Words: fmt.Sprintf("By morning about %.0f g of water lie on the glass%s on a usual night in %s. Wipe it off and carry it out; what dries in the van comes back the next night.", round(grams, 10),
-			alsoBare(smooth-grams), months[n.Month-1]),
+		Words: fmt.Sprintf("At %s some %.0f g of water lie on the glass%s on a usual night in %s, the most at once. Wipe it off and carry it out; what dries in the van comes back the next night.",
+			n.WettestHour(), round(grams, 10), alsoBare(smooth-grams), months[n.Month-1]),
 		Measured: &finding.Measure{Value: each, Unit: "g/m2"}, Limit: &finding.Measure{Value: runs, Unit: "g/m2"}, Source: runoff}
 	much := smooth >= cupful && grams >= cupful/3
 	if much && each < runs {
@@ -74,8 +74,9 @@ func (r *Result) wetSurface() (finding.Finding, bool) {
 			what = "the lining over the ribs"
 		}
 		best = finding.Finding{Code: "warmth.surface.wet", Severity: finding.Note, About: []string{l.Field.About}, Source: runoff,
-			Title:    "Water settles on " + what,
-			Words:    fmt.Sprintf("It stays below the dew point at night: in %s about %.0f g/m2 settle there by morning. Steel goes through the insulation; a strip over the ribs, or vents, keep it dry.", months[n.Month-1], round(each, 10)),
+			Title: "Water settles on " + what,
+			Words: fmt.Sprintf("It stays below the dew point at night, the temperature at which air lets go of its water: in %s about %.0f g/m² lie there at %s. Steel goes through the insulation; a strip over the ribs, or vents, keep it dry.",
+				months[n.Month-1], round(each, 10), n.WettestHour()),
 			Measured: &finding.Measure{Value: each, Unit: "g/m2"}, Limit: &finding.Measure{Value: runs, Unit: "g/m2"}}
 		if each >= runs {
 			best.Severity = finding.Close
@@ -114,9 +115,9 @@ func (r *Result) gathering() (finding.Finding, bool) {
 	f := &r.in.Fields[w.Field]
 	out := finding.Finding{Code: "warmth.winter.water", About: []string{f.About}, Source: iso13788, Measured: &finding.Measure{Value: w.Most, Unit: "g/m2"},
 		Limit: &finding.Measure{Value: gathers, Unit: "g/m2"}, Title: "Water gathers behind the lining over the winter",
-		Words: fmt.Sprintf("At %s up to %.0f g/m2 lie on the steel by the end of %s", f.Bay, math.Max(1, round(w.Most, 10)), months[w.MostIn-1]) +
+		Words: fmt.Sprintf("At %s up to %.0f g/m² lie on the steel by the end of %s", f.Bay, math.Max(1, round(w.Most, 10)), months[w.MostIn-1]) +
 			map[bool]string{true: ", and the summer does not dry it all.", false: "; the summer dries it."}[w.Left > dry] +
-			" Glued closed-cell sheet on the steel, or a membrane on the warm side with its edges taped, keeps it out. A gap at the edges defeats a membrane."}
+			" Glued closed-cell sheet on the steel, or a membrane on the warm side with its edges taped, holds most of it back; airing the van while it is lived in helps as much. A gap at the edges defeats a membrane."}
 	switch {
 	case w.Left > dry:
 		out.Severity = finding.Fault
@@ -132,6 +133,6 @@ func (r *Result) clothes() (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	return finding.Finding{Code: "warmth.clothes.wet", Severity: finding.Note, About: []string{r.in.WetAbout}, Title: "Wet clothes are not dry by morning",
-		Words: fmt.Sprintf("Of %.1f kg of water in them about %.1f kg is gone by eight on a usual night in %s, and it went into the air of the van. Warmth and air together dry; either alone does not.",
-			r.in.Wet, n.Dried, months[n.Month-1]), Measured: &finding.Measure{Value: n.Dried, Unit: "kg"}, Limit: &finding.Measure{Value: r.in.Wet, Unit: "kg"}, Source: balance}, true
+		Words: fmt.Sprintf("Of %.0f g of water in them about %.0f g are gone by eight on a usual night in %s, and went into the air of the van. Warmth and air together dry; either alone does not.",
+			1000*r.in.Wet, round(1000*n.Dried, 10), months[n.Month-1]), Measured: &finding.Measure{Value: 1000 * n.Dried, Unit: "g"}, Limit: &finding.Measure{Value: 1000 * r.in.Wet, Unit: "g"}, Source: balance}, true
 }

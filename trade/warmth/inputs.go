@@ -18,6 +18,7 @@ type Inputs struct {
 	AirAbout string // JSON Pointer of what says so, or of what should
 
 	Sleepers  []Sleeper
+	Habit     Habit // the zero value is the usual one
 	Heater    *Heater
 	Burners   []Burner
 	Keep      *float64 // temperature kept at night; nil is not said
@@ -74,9 +75,16 @@ type Course struct {
 	Of           Material
 	InBay, OnRib [2]float64
 	Share        float64   // of the surface it covers; the rest is air
+	Next         Thicker   // how there could be more of it
 	Between      *Material // battens it lies between
 	BetweenShare float64   // how much of the surface is battens
 	Filled       bool      // it fills the hollows of the ribs too
+}
+
+// Thicker is how there can be more of a layer: the next of its kind, or else the same once more. The zero value is that there can not.
+type Thicker struct {
+	By  float64 // mm
+	Lay string  // what to lay instead
 }
 
 // Material is how a thing passes heat and vapour.
@@ -121,6 +129,15 @@ type Sleeper struct {
 	ID   string
 	Mass float64 // kg
 }
+
+// Habit is when people go to bed and get up, whole hours of the clock, and how warm they keep the van where nobody said it for a trip.
+type Habit struct {
+	ToBed, Up     int
+	Keep, Sitting float64 // °C asleep and while they are up
+}
+
+// usually is how most live in a van: 18 to 21 °C up and 14 to 18 under covers are comfort (from memory).
+var usually = Habit{ToBed: 22, Up: 7, Keep: 14, Sitting: 18}
 
 // Heater is what warms the van.
 type Heater struct {

@@ -1,6 +1,7 @@
 package warmth
 
 import (
+	"fmt"
 	"math"
 
 	"tumblehome/solve/zone"
@@ -13,8 +14,6 @@ const (
 	step    = 60.0 // s
 
 	dayWarmth  = 5.0    // K that engine and day leave in the van above outside; common practice, no source
-	roomEve    = 18.0   // °C kept with a heater while people are up (comfort: 18 to 21, from memory)
-	roomNight  = 14.0   // °C kept asleep where nobody said (14 to 18 under covers, from memory)
 	outdoorCO2 = 420e-6 // share of volume
 	grown      = 75.0   // kg of the adult that the figures of heat, water and breath are for
 	fridgeRuns = 0.3    // of the time a fridge runs, nominal; all it takes warms the room (common practice, no source)
@@ -58,11 +57,12 @@ type Night struct {
 	Month     int // 1 to 12
 	Cold      bool
 	Hours     []Hour
-	Low       float64        // lowest temperature of the room from ten on, °C
+	Low       float64        // lowest temperature of the room from bedtime on, °C
 	Heat      float64        // of the heater, kWh
 	Share     float64        // of its full power, mean
 	Short     bool           // the heater ran full and could not keep what was wanted
-	Water     [lumps]float64 // most that lay on each lump, kg; of clothes what was left
+	Water     [lumps]float64 // on each lump when most lay on all of them, kg; of clothes what was left in the morning
+	WettestAt int            // the full hour nearest to then
 	CO2       float64        // most while people sleep, ppm
 	Dried     float64        // kg
 	Ventilate float64        // m3/h, mean while asleep
@@ -72,9 +72,14 @@ type Night struct {
 	LowAt     int            // hour of the lowest
 }
 
-// Condensed is the water that settles on glass, steel and linings by morning, kg.
-func (n *Night) Condensed() float64 {
-	return n.Water[atLining] + n.Water[atRibs] + n.Water[atBare] + n.Water[atGlass]
+// Condensed is the most water that lies on glass, steel and linings at one time of the night, kg.
+func (n *Night) Condensed() float64 { return settled(n.Water) }
+
+// WettestHour is when that is, as it is said.
+func (n *Night) WettestHour() string { return fmt.Sprintf("about %d h", n.WettestAt) }
+
+func settled(water [lumps]float64) float64 {
+	return water[atLining] + water[atRibs] + water[atBare] + water[atGlass]
 }
 
 // sleeping is a house of people, flames and a heater.
@@ -116,14 +121,16 @@ func (s *sleeping) on(state *zone.State, lump int) zone.BodyState {
 }
 
 // up says whether people are awake so many minutes into the night, and cooks whether they cook.
-func up(minute int) bool    { return minute < 60*(22-evening) || minute >= 60*(24-evening+7) }
+func (h Habit) up(minute int) bool {
+	return minute < 60*(h.ToBed-evening) || minute >= 60*(24-evening+h.Up)
+}
 func cooks(minute int) bool { return minute >= 30 && minute < 60 }
 
 // spend follows one night.
 func (s *sleeping) spend(day Day) Night {
 	start := math.Min(day.Outside[evening]+dayWarmth, 25)
 	if s.in.burning() != nil {
-		start = math.Max(start, math.Min(roomEve, start+10))
+		start = math.Max(start, math.Min(s.in.Habit.Sitting, start+10))
 	}
 	vapour := zone.Vapour(start, 1) * math.Min(1, day.Vapour/zone.Saturation(start))
 	state := s.zone.Even(start, vapour, outdoorCO2)
@@ -139,13 +146,13 @@ func (s *sleeping) spend(day Day) Night {
 	air, asleepFor := 0.0, 0
 	for minute := range minutes {
 		d := s.drive(day, minute, &state)
-		heat := warm.next(s.in.burning(), s.keep(up(minute))-state.Temperature)
+		heat := warm.next(s.in.burning(), s.keep(s.in.Habit.up(minute))-state.Temperature)
 		d.Heat += heat
 		n.Gives += d.Vapour * step
 		run.Step(d)
 		state = run.State()
 		n.note(s, minute, heat, d, &state)
-		if !up(minute) {
+		if !s.in.Habit.up(minute) {
 			air, asleepFor = air+d.Ventilation, asleepFor+1
 		}
 	}
@@ -166,7 +173,7 @@ func (s *sleeping) drive(day Day, minute int, state *zone.State) zone.Drive {
 	d := zone.Drive{Outside: outside, OutsideVapour: zone.Vapour(outside, math.Min(1, day.Vapour/zone.Saturation(outside))), OutsideCO2: outdoorCO2,
 		Ventilation: s.flow.At(state.Temperature, outside)}
 	who := asleep
-	if up(minute) {
+	if s.in.Habit.up(minute) {
 		who = sitting
 		d.Ventilation += ajar / 3600
 	}
@@ -198,14 +205,18 @@ func (n *Night) note(s *sleeping, minute int, heat float64, d zone.Drive, state 
 	n.Heat += heat * step / hour
 	n.Mean += state.Temperature
 	n.Vapour += zone.Pressure(state.Temperature, state.Vapour)
-	if !up(minute) {
+	if !s.in.Habit.up(minute) {
 		n.CO2 = math.Max(n.CO2, state.CO2*1e6)
 	}
-	for i := range n.Water {
-		n.Water[i] = math.Max(n.Water[i], s.on(state, i).Water)
-	}
 	clock := (evening + minute/60) % 24
-	if minute >= 60*(22-evening) && state.Temperature < n.Low {
+	var water [lumps]float64
+	for i := range water {
+		water[i] = s.on(state, i).Water
+	}
+	if settled(water) > n.Condensed() {
+		n.Water, n.WettestAt = water, (evening+(minute+30)/60)%24
+	}
+	if minute >= 60*(s.in.Habit.ToBed-evening) && state.Temperature < n.Low {
 		n.Low, n.LowAt = state.Temperature, clock
 	}
 	if minute%60 == 0 {

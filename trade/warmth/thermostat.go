@@ -12,12 +12,12 @@ func (in *Inputs) burning() *Heater {
 
 // keep is the temperature kept at an hour of the night.
 func (s *sleeping) keep(up bool) float64 {
-	kept := roomNight
+	kept := s.in.Habit.Keep
 	if s.in.Keep != nil {
 		kept = *s.in.Keep
 	}
 	if up {
-		return math.Max(kept, roomEve)
+		return math.Max(kept, s.in.Habit.Sitting)
 	}
 	return kept
 }

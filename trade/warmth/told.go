@@ -3,6 +3,7 @@ package warmth
 // Told is what the nights were reckoned with, as a page says it beside them.
 type Told struct {
 	Sleepers     int
+	Habit        Habit
 	Keep         *float64 // temperature kept at night; nil is not said
 	Kept         float64  // what was kept then, °C
 	KeepAbout    string   // JSON Pointer of who says so
@@ -19,7 +20,7 @@ type Told struct {
 // Told says what the nights were reckoned with.
 func (r *Result) Told() Told {
 	in := &r.in
-	t := Told{Sleepers: len(in.Sleepers), Keep: in.Keep, Kept: roomNight, KeepAbout: in.KeepAbout, Heater: in.Heater != nil, Warmed: in.burning() != nil,
+	t := Told{Sleepers: len(in.Sleepers), Habit: in.Habit, Keep: in.Keep, Kept: in.Habit.Keep, KeepAbout: in.KeepAbout, Heater: in.Heater != nil, Warmed: in.burning() != nil,
 		Burner: r.Fixed.Burner, Wet: in.Wet, Vents: in.Vents, AirSaid: in.AirSaid, TripsAssumed: in.TripsAssumed}
 	if in.Keep != nil {
 		t.Kept = *in.Keep
@@ -30,11 +31,9 @@ func (r *Result) Told() Told {
 	return t
 }
 
-// The hours of a night: people come in, go to bed, get up, leave.
+// The hours at which a night begins and ends: people come in, and leave.
 const (
 	ComeIn = evening
-	ToBed  = 22
-	GetUp  = 7
 	Leave  = morning
 )
 

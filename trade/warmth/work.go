@@ -41,6 +41,10 @@ func Work(in Inputs) Result {
 	if in.Skin <= 0 {
 		in.Skin = usualSkin
 	}
+	if in.Habit == (Habit{}) {
+		in.Habit = usually
+	}
+	in.Habit.ToBed, in.Habit.Up = min(max(in.Habit.ToBed, evening+1), 23), min(max(in.Habit.Up, 1), morning)
 	r := Result{in: in, Fixed: in.fixed()}
 	r.Lost, r.Details = in.losses()
 	r.Surfaces = surfaces(r.Lost)

@@ -18,7 +18,7 @@ func (r *Result) weatherLine() line {
 }
 
 func (r *Result) keepLine() line {
-	from, keep := origin{Assumption: "nobody said what to keep at night; 14 under covers"}, roomNight
+	from, keep := origin{Assumption: "nobody said what to keep at night; the habits of living do"}, r.in.Habit.Keep
 	if r.in.Keep != nil {
 		keep, from = *r.in.Keep, origin{Pointer: r.in.KeepAbout}
 	}
@@ -45,7 +45,7 @@ func (r *Result) workingOfLow() working.Working {
 	w.Lines = []line{r.weatherLine(), r.peopleLine(), {Symbol: "H", Label: "heat lost for each degree", Value: r.Loss, Unit: "W/K", From: origin{Figure: "warmth.loss"}}, r.heaterLine(), r.keepLine(),
 		{Label: "hour in which it is coldest inside", Value: float64(r.usual().LowAt), Unit: "h", From: here},
 		{Label: "lowest on a night that one in ten passes", Value: r.coldest().Low, Unit: "°C", From: here},
-		{Symbol: "θ", Label: "lowest from ten in the evening on", Value: r.usual().Low, Unit: "°C", From: here}}
+		{Symbol: "θ", Label: "lowest from bedtime on", Value: r.usual().Low, Unit: "°C", From: here}}
 	w.Notes = []string{"People give 45 W each asleep. At six the van is 5 K warmer than outside."}
 	return w
 }
@@ -54,7 +54,7 @@ func (r *Result) workingOfHeater() working.Working {
 	w := working.Working{Formula: "E = ∫ P dt, P = what holds θset, at most Pmax", Source: balance}
 	n := r.usual()
 	w.Lines = []line{r.weatherLine(), {Symbol: "H", Label: "heat lost for each degree", Value: r.Loss, Unit: "W/K", From: origin{Figure: "warmth.loss"}}, r.keepLine(), r.heaterLine(),
-		{Symbol: "θeve", Label: "kept while people are up", Value: math.Max(roomEve, r.keepLine().Value), Unit: "°C", From: origin{Assumption: "comfort is 18 to 21"}},
+		{Symbol: "θeve", Label: "kept while people are up", Value: math.Max(r.in.Habit.Sitting, r.keepLine().Value), Unit: "°C", From: origin{Assumption: "of the habits of living; comfort is 18 to 21"}},
 		{Label: "mean share of its power", Value: 100 * n.Share, Unit: "%", From: here},
 		{Symbol: "E", Label: "from six to eight", Value: n.Heat, Unit: "kWh", From: here}}
 	w.Notes = []string{"Heat, not fuel: a litre of diesel gives about 9.9 kWh, of which 75 to 85 % reach the room. A flat battery stops such a heater; that is for power to say."}
@@ -66,10 +66,11 @@ func (r *Result) workingOfWater() working.Working {
 	n := r.usual()
 	w.Lines = append([]line{r.weatherLine(), r.peopleLine()}, r.airLines()...)
 	w.Lines = append(w.Lines, line{Symbol: "S", Label: "water that people and pots gave, all night", Value: 1000 * n.Gives, Unit: "g", From: origin{Assumption: "40 g an hour asleep, 55 awake, 120 a head for a meal; gas and spirit as they burn"}})
+	w.Lines = append(w.Lines, line{Label: "hour of the clock when most lies", Value: float64(n.WettestAt), Unit: "h", From: here})
 	for _, k := range []int{atLining, atRibs, atBare, atGlass} {
-		w.Lines = append(w.Lines, line{Symbol: "m", Label: "most that lay on " + lumpNames[k], Value: 1000 * n.Water[k], Unit: "g", From: here})
+		w.Lines = append(w.Lines, line{Symbol: "m", Label: "then on " + lumpNames[k], Value: 1000 * n.Water[k], Unit: "g", From: here})
 	}
-	w.Lines = append(w.Lines, line{Symbol: "Σ m", Label: "in all", Value: 1000 * n.Condensed(), Unit: "g", From: here})
+	w.Lines = append(w.Lines, line{Symbol: "Σ m", Label: "in all at that time", Value: 1000 * n.Condensed(), Unit: "g", From: here})
 	w.Notes = []string{"Cloth and bare timber take up some of it in the evening and give it back in the morning."}
 	return w
 }
@@ -87,8 +88,8 @@ func (r *Result) workingOfCO2() working.Working {
 func (r *Result) workingOfClothes() working.Working {
 	n := r.usual()
 	return working.Working{Formula: "−dm/dt = β·A·(vsat(θcloth) − v)", Source: balance, Lines: []line{
-		{Symbol: "m0", Label: "water in the clothes at six", Value: r.in.Wet, Unit: "kg", From: origin{Pointer: r.in.WetAbout}},
+		{Symbol: "m0", Label: "water in the clothes at six", Value: 1000 * r.in.Wet, Unit: "g", From: origin{Pointer: r.in.WetAbout}},
 		{Symbol: "A", Label: "cloth in the air", Value: clothArea * r.in.Wet, Unit: "m2", From: origin{Assumption: "1.5 m2 for each kg of water, hung apart"}},
-		{Label: "still in them at eight", Value: r.in.Wet - n.Dried, Unit: "kg", From: here},
-		{Symbol: "m", Label: "dried", Value: n.Dried, Unit: "kg", From: here}}}
+		{Label: "still in them at eight", Value: 1000 * (r.in.Wet - n.Dried), Unit: "g", From: here},
+		{Symbol: "m", Label: "dried", Value: 1000 * n.Dried, Unit: "g", From: here}}}
 }
