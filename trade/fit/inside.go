@@ -43,8 +43,8 @@ func (w *worker) inside() {
 
 // standsOut reports each surface that a fitting stands out of.
 func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
-	for side := solid.Front; side <= solid.Roof; side++ {
-		by := w.sideExcess(s, side)
+	for to, by := range w.excesses(s) {
+		side := solid.Side(to)
 		if by <= touching || by <= w.give(i, s) || side == solid.Front && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) {
 			continue
 		}

@@ -68,10 +68,17 @@ func (w *worker) seekRoom() (spot, bool) {
 	}
 	g, f := w.ground(), w.floor(mode)
 	at, most := -1, 0.0
-	for c, free := range f.Free {
-		if i := c / g.ny; free && g.inside(i) && f.Headroom[c] > most && f.ClearAt(c) >= headWide {
-			if h := f.underHead(c); h > most {
-				at, most = c, h
+	stands := func(c int) bool { return f.Free[c] && g.inside(c/g.ny) && f.ClearAt(c) >= headWide }
+	highest, sure := 0.0, 0.0 // under the highest place a head has this much for sure
+	for c, h := range f.Headroom {
+		if h > highest && stands(c) {
+			highest, sure = h, f.underHead(c)
+		}
+	}
+	for c, h := range f.Headroom {
+		if h > most && h >= sure && stands(c) {
+			if under := f.underHead(c); under > most {
+				at, most = c, under
 			}
 		}
 	}
