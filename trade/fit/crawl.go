@@ -91,30 +91,34 @@ func (w *worker) hard(i int) bool {
 	return !f.isOutside() && f.For == "" && f.Gives == 0 && !f.Aside && !f.In
 }
 
-// whole keeps the cells about which a square of so many cells is open; beyond the grid all is. Runs along each row, then across.
+// whole keeps the cells about which a square of so many cells is open; beyond the grid all is. A run of open cells as long as the side has its
+// middle half a side back; first so along each row, then over the rows.
 func whole(open []bool, nx, ny, side int) []bool {
 	half := side / 2
-	out := make([]bool, len(open))
-	run(open, out, ny, nx, 1, ny, half)
-	run(out, out, nx, ny, ny, 1, half)
-	return out
-}
-
-// run keeps in each of some lines the cells with half a side open before and behind them.
-func run(from, to []bool, n, lines, step, next, half int) {
-	line := make([]bool, n)
-	for l := range lines {
-		for k := range n {
-			line[k] = from[l*next+k*step]
-		}
-		shut := -half - 1 // the last that is not open
-		for k := range n + half {
-			if k < n && !line[k] {
-				shut = k
+	long := 2*half + 1
+	out, rows, run := make([]bool, len(open)), make([]bool, len(open)), make([]int, ny)
+	for i := range nx {
+		for j, n := 0, half; j < ny+half; j++ {
+			if n++; j < ny && !open[i*ny+j] {
+				n = 0
 			}
-			if at := k - half; at >= 0 {
-				to[l*next+at*step] = shut < at-half
+			if j >= half {
+				rows[i*ny+j-half] = n >= long
 			}
 		}
 	}
+	for j := range run {
+		run[j] = half
+	}
+	for i := range nx + half {
+		for j := range run {
+			if run[j]++; i < nx && !rows[i*ny+j] {
+				run[j] = 0
+			}
+			if i >= half {
+				out[(i-half)*ny+j] = run[j] >= long
+			}
+		}
+	}
+	return out
 }

@@ -63,8 +63,8 @@ func (w *worker) shut(mode *Mode, today bool) map[string]int {
 		if !o.WayOut {
 			continue
 		}
-		if by, ok := w.blocked(mode, o, today); ok {
-			shut[o.ID] = by
+		if in := w.standsBefore(mode, o, today); in.shut {
+			shut[o.ID] = in.by
 		}
 	}
 	return shut
