@@ -58,16 +58,6 @@ type partAt struct {
 // openingKnown is opening, remembered.
 func (w *worker) openingKnown(mode *Mode, p *Part) opened {
 	return recall(w, w.was.parts, w.now.parts, mode, partAt{p.Fitting, p.Key, mode.Name}, all, func() (opened, solid.Bounds) {
-		return w.opening(mode, p), reachOf(p).Join(mode.Standings[p.Fitting].Box)
+		return w.opening(mode, p)
 	})
-}
-
-// reachOf is the box about all that a part passes through, with what may stand upon it.
-func reachOf(p *Part) solid.Bounds {
-	reach := solid.Nothing
-	for way := range p.Ways {
-		reach = reach.Join(p.Swept(way, 1).Bounds())
-	}
-	reach.MinZ, reach.MaxZ = reach.MinZ-touching, reach.MaxZ+touching
-	return reach
 }

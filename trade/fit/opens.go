@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
@@ -99,31 +100,35 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 	return best, day
 }
 
-// opening is how far a part opens in a mode, hung in the better way.
-func (w *worker) opening(mode *Mode, p *Part) opened {
+// opening is how far a part opens in a mode, hung in the better way, and the box about all that this depends on.
+func (w *worker) opening(mode *Mode, p *Part) (opened, solid.Bounds) {
+	reach := mode.Standings[p.Fitting].Box
+	reach.MinZ, reach.MaxZ = reach.MinZ-2*touching, reach.MaxZ+2*touching
 	if i, stands := w.onLid(mode, p); stands {
-		return opened{meets: meeting{fitting: i}, mode: mode.Name}
+		return opened{meets: meeting{fitting: i}, mode: mode.Name}, reach
 	}
 	best := opened{share: -1}
 	for way := range p.Ways {
-		if o := w.openingHung(mode, p, way); o.share > best.share {
+		path := p.Swept(way, 1)
+		reach = reach.Join(path.Bounds())
+		if o := w.openingHung(mode, p, way, path); o.share > best.share {
 			best = o
 		}
 	}
-	return best
+	return best, reach
 }
 
-// openingHung halves the share that is in doubt, a few times.
-func (w *worker) openingHung(mode *Mode, p *Part, way int) opened {
+// openingHung halves the share that is in doubt, a few times; path is what the part passes through when it opens wholly.
+func (w *worker) openingHung(mode *Mode, p *Part, way int, path solid.Solid) opened {
 	free := opened{share: 1, way: way, mode: mode.Name}
-	met, barred := w.partMeets(mode, p, way, 1)
+	met, barred := w.partMeets(mode, p, way, 1, path)
 	if !barred {
 		return free
 	}
 	low, high, bars := 0.0, 1.0, met
 	for range 6 {
 		mid := (low + high) / 2
-		if m, barred := w.partMeets(mode, p, way, mid); barred {
+		if m, barred := w.partMeets(mode, p, way, mid, p.Swept(way, mid)); barred {
 			high, met = mid, m
 		} else {
 			low = mid
@@ -132,16 +137,15 @@ func (w *worker) openingHung(mode *Mode, p *Part, way int) opened {
 	return opened{low, way, met, bars, mode.Name}
 }
 
-// partMeets is what a part runs into when it is opened so far.
-func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64) (meeting, bool) {
-	path := p.Swept(way, share)
+// partMeets is what a part runs into when it is opened so far and passes through its path.
+func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64, path solid.Solid) (meeting, bool) {
 	if len(path) == 0 {
 		return meeting{}, false
 	}
 	b, deepest := path.Bounds(), meeting{}
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		if f := w.in.Fittings[i]; i == p.Fitting || f.In || f.Aside || !s.Box.Meets(b) || w.belong(i, p.Fitting) {
+		if f := &w.in.Fittings[i]; !s.Box.Meets(b) || i == p.Fitting || f.In || f.Aside || w.belong(i, p.Fitting) {
 			continue
 		}
 		if p.Kind == "lid" && w.liesOn(i, s, mode.Standings[p.Fitting].Box.MaxZ) {
