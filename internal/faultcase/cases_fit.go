@@ -10,6 +10,11 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"left-box": {"at": {"x": "1700..2979"}}}}`,
 		Finds: []string{"close fit.sticks-out /fittings/left-box"},
 	}, {
+		Name: "A pressing narrower than the places looked at stands into a chest between them",
+		Patch: `{"shell": {"arches": {"pressing": {"on": ["left"], "x": "1500..1560", "inward": 150, "up": 300}}},
+			"fittings": {"chest": {"make": "shelf", "at": {"x": "1310..1610", "y": -830}, "size": {"y": 250, "z": 250}, "of": "ply-poplar-12", "mass": 4}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/chest"},
+	}, {
 		Name:  "The battery is put beyond the end of the bench it stands in",
 		Patch: `{"fittings": {"battery": {"at": {"x": "front + 1608"}}}}`,
 		Finds: []string{"fault fit.out-of-host /fittings/battery"},

@@ -9,7 +9,7 @@ import (
 	"tumblehome/trade/finding"
 )
 
-// step is the widest spacing at which curved surfaces are looked at [mm].
+// step is the widest spacing at which curved surfaces are looked at [mm], besides where the room is known to step or bend.
 const step = 150
 
 // touching is how far two things may be in one another and still only touch [mm].
@@ -137,8 +137,8 @@ func (w *worker) roofExcess(b solid.Bounds) float64 {
 		return over
 	}
 	r := w.in.Room
-	n := solid.Every(b.MaxY-b.MinY, step)
-	return solid.Greatest(b.MinX, b.MaxX, 0, 1, solid.Grid{U: solid.Every(b.MaxX-b.MinX, step), V: n}, func(x, t float64) float64 {
+	along, _ := solid.Steps(r)
+	return solid.Greatest(solid.Places(nil, b.MinX, b.MaxX, step, along), solid.Places(nil, 0, 1, step/max(step, b.MaxY-b.MinY), nil), func(x, t float64) float64 {
 		y := b.MinY + t*(b.MaxY-b.MinY)
 		y = min(max(y, r.Left(x, b.MaxZ)), r.Right(x, b.MaxZ))
 		return b.MaxZ - r.Roof(x, y)
