@@ -153,6 +153,7 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 	st.spanTurned()
 	a := w.answer(s.ID, &st, s.Scribed)
 	s.Box, s.Solid = a.box, a.solid
+	s.own, s.askew = st.askew(s.Box)
 	if s.Box.Empty() || len(s.Solid) == 0 {
 		why := "has no size yet"
 		if !s.Box.Empty() {
