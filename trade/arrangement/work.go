@@ -166,7 +166,7 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 	s.Middle[0], s.Middle[1], s.Middle[2] = s.Solid.Middle()
 }
 
-// spanTurned gives a turned thing whose size an axis rule fixes no turn unless it is by quarters.
+// spanTurned lets a thing whose size an axis rule fixes be turned by quarters only; the document refuses any other turn of it.
 func (s *standing) spanTurned() {
 	if s.rules[0].Form != build.Between && s.rules[1].Form != build.Between {
 		return
