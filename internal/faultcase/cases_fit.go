@@ -15,6 +15,28 @@ var fitCases = []Case{
 			"fittings": {"chest": {"make": "shelf", "at": {"x": "1310..1610", "y": -830}, "size": {"y": 250, "z": 250}, "of": "ply-poplar-12", "mass": 4}}}`,
 		Finds: []string{"fault fit.sticks-out /fittings/chest"},
 	}, {
+		Name:  "The panel on the roof is laid over the place of the fan",
+		Patch: `{"fittings": {"fan": {"buy": "fan-roof-400", "for": "shell.openings.fan"}, "panel": {"at": {"x": 1100}}}}`,
+		Finds: []string{"fault fit.foul /fittings/fan"},
+	}, {
+		Name:  "The panel on the roof is laid over a vent",
+		Patch: `{"fittings": {"panel": {"at": {"x": 350, "y": 100}}}}`,
+		Finds: []string{"close fit.covered /fittings/panel"},
+	}, {
+		Name:  "The panel on the roof is written ten times too far back",
+		Patch: `{"fittings": {"panel": {"at": {"x": 16000}}}}`,
+		Finds: []string{"fault fit.astray /fittings/panel"},
+		Also:  "its weight counts there",
+	}, {
+		Name:  "A tank is hung under the floor where the rear axle is",
+		Patch: `{"fittings": {"tank": {"buy": "container-20", "where": "under", "at": {"x": 1900, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 300}, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.wheel /fittings/tank"},
+	}, {
+		Name: "Two tanks are hung under the floor in one another",
+		Patch: `{"fittings": {"tank": {"buy": "container-20", "where": "under", "at": {"x": 700, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 200}, "held": "bolted"},
+			"other": {"buy": "container-20", "where": "under", "at": {"x": 1050, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 200}, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.foul /fittings/other"},
+	}, {
 		Name:  "The battery is put beyond the end of the bench it stands in",
 		Patch: `{"fittings": {"battery": {"at": {"x": "front + 1608"}}}}`,
 		Finds: []string{"fault fit.out-of-host /fittings/battery"},

@@ -31,6 +31,7 @@ func Work(in Inputs) Result {
 	w.inside()
 	w.absent()
 	w.fouls()
+	w.outdoors()
 	w.opens()
 	w.unfold()
 	w.pullOuts()

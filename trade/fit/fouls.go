@@ -75,9 +75,22 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 	return found
 }
 
-// belong says whether one carries the other, or both belong to openings: these cannot foul.
+// belong says whether one carries the other, or the skin of the van is between them: these cannot foul.
 func (w *worker) belong(a, b int) bool {
-	return w.carries(a, b) || w.carries(b, a) || w.in.Fittings[a].Where != w.in.Fittings[b].Where
+	return w.parted(a, b) || w.carries(a, b) || w.carries(b, a)
+}
+
+// parted says whether the skin of the van is between two fittings. Living space and cab are one space, and what sits in an opening is on both
+// sides of the skin.
+func (w *worker) parted(a, b int) bool {
+	f, g := &w.in.Fittings[a], &w.in.Fittings[b]
+	switch {
+	case f.Where == g.Where || !f.isOutside() && !g.isOutside():
+		return false
+	case f.Where == "outside" && w.throughSkin(b) || g.Where == "outside" && w.throughSkin(a):
+		return false
+	}
+	return true
 }
 
 // followsFrom says whether a foul only repeats that what holds one of the two fouls the other.

@@ -34,8 +34,11 @@ func (w *worker) freeWays(f foul, modeName string) []freeWay {
 	return ways
 }
 
-// wayFree is the shortest way of one thing off another that keeps in the room, without end if there is none.
+// wayFree is the shortest way of one thing off another that keeps in the room, without end if there is none. What sits in an opening stays there.
 func (w *worker) wayFree(i int, it, off *Standing) solid.Way {
+	if w.in.Fittings[i].For != "" {
+		return solid.Way{Depth: math.Inf(1)}
+	}
 	key := [2]shape{shapeOf(it.Solid), shapeOf(off.Solid)}
 	if best, known := w.was.exits[key]; known {
 		w.now.exits[key] = best
