@@ -1,9 +1,8 @@
 package reckon
 
 import (
-	"fmt"
-
 	"tumblehome/build"
+	"tumblehome/catalogue/tyres"
 	"tumblehome/solve/solid"
 	"tumblehome/trade/fit"
 )
@@ -78,11 +77,11 @@ func (w *stages) track() float64 {
 	return 2*w.skin.Right((w.skin.Front()+w.skin.Rear())/2, 600) - besideWheels
 }
 
-// tyreSize is the radius and the width of a tyre, from 225/70 R15: width, height in percent of it, and the rim in inches (ISO 4000-1).
+// tyreSize is the radius and the width of a tyre.
 func tyreSize(t build.Tyre) (radius, tread float64) {
-	var width, height, rim float64
-	if n, _ := fmt.Sscanf(t.Size, "%f/%f R%f", &width, &height, &rim); n < 3 {
+	m, err := tyres.Parse(t.Size)
+	if err != nil {
 		return usualRadius, usualTread
 	}
-	return rim*25.4/2 + width*height/100, width
+	return m.Diameter().Float() / 2, float64(m.Width)
 }

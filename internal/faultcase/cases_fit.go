@@ -37,6 +37,30 @@ var fitCases = []Case{
 			"other": {"buy": "container-20", "where": "under", "at": {"x": 1050, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 200}, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.foul /fittings/other"},
 	}, {
+		Name:  "A kettle is said to stand on the box and hangs in the air beside it",
+		Patch: `{"fittings": {"kettle": {"found": "yes", "upon": "left-box", "at": {"x": "front - 300", "y": "mid 0"}, "size": {"x": 200, "y": 200, "z": 250}, "mass": 0.6}}}`,
+		Finds: []string{"fault fit.upon /fittings/kettle"},
+	}, {
+		Name:  "A kettle stands with its middle beyond the edge of the box",
+		Patch: `{"fittings": {"kettle": {"found": "yes", "upon": "left-box", "at": {"x": "front - 110", "y": "mid 0"}, "size": {"x": 200, "y": 200, "z": 250}, "mass": 0.6}}}`,
+		Finds: []string{"close fit.upon /fittings/kettle", "note fit.opens /fittings/left-box in day"},
+	}, {
+		Name:  "A coolbox is put into the kitchen past three narrow doors",
+		Patch: `{"fittings": {"kitchen": {"fronts": {"doors": 3}}, "cold": {"found": "yes", "in": "kitchen", "at": {"x": "rear", "y": "mid 0"}, "size": {"x": 400, "y": 350, "z": 400}, "mass": 9}}}`,
+		Finds: []string{"note fit.comes-out /fittings/cold"},
+	}, {
+		Name:  "Five sit on the bench in a row",
+		Patch: `{"people": {"cia": {"stature": 1700, "mass": 70}, "dan": {"stature": 1700, "mass": 70}, "eve": {"stature": 1700, "mass": 70}}, "modes": {"day": {"people": {"ben": {"cooks": null, "sits": "bench"}, "cia": {"sits": "bench"}, "dan": {"sits": "bench"}, "eve": {"sits": "bench"}}}}}`,
+		Finds: []string{"fault fit.seat.width /fittings/bench in day"},
+	}, {
+		Name:  "Four lie in a bed for two",
+		Patch: `{"people": {"cia": {"stature": 1700, "mass": 70}, "dan": {"stature": 1700, "mass": 70}}, "modes": {"night": {"people": {"cia": {"lies": "bed", "head": "front"}, "dan": {"lies": "bed", "head": "front"}}}}}`,
+		Finds: []string{"fault fit.bed.width /fittings/bed in night"},
+	}, {
+		Name:  "A giant cannot stand upright in the van",
+		Patch: `{"people": {"cia": {"stature": 2250, "mass": 70}}}`,
+		Finds: []string{"note fit.headroom.stand /people/cia"},
+	}, {
 		Name:  "The battery is put beyond the end of the bench it stands in",
 		Patch: `{"fittings": {"battery": {"at": {"x": "front + 1608"}}}}`,
 		Finds: []string{"fault fit.out-of-host /fittings/battery"},

@@ -189,6 +189,10 @@ func (w *worker) bedWidth(beside []berth) {
 	if width < shoulders {
 		out.Severity = finding.Fault
 		out.Title = fmt.Sprintf("%s is narrower than the shoulders of who lies there", w.name(first.bed))
+		if n := int(width / (shoulders / float64(len(beside)))); n < len(beside) && len(beside) > 1 {
+			out.Title = fmt.Sprintf("%d lie in %s, which is wide enough for %s", len(beside), w.name(first.bed), counted(n))
+			out.Words += " Give the others a bed of their own."
+		}
 	}
 	w.find(out)
 }

@@ -22,7 +22,7 @@ func (w *worker) fouls() {
 	seen := map[[2]int][]string{}     // modes in which a pair at rest fouls
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
-		found := w.foulsIn(mode, resting)
+		found, more := w.foulsIn(mode, resting)
 		for _, f := range found {
 			if mode.Standings[f.a].Moved || mode.Standings[f.b].Moved {
 				w.reportFoul(f, mode.Name)
@@ -33,15 +33,15 @@ func (w *worker) fouls() {
 				seen[key] = append(seen[key], mode.Name)
 			}
 		}
-		w.showFouls(mode, found)
+		w.showFouls(mode, found, more)
 	}
 }
 
 // mostFouls is after how many fouls in a mode no more are looked for: nobody reads so many, and things heaped on one spot have them by the million.
 const mostFouls = 500
 
-// foulsIn are the fouls of one mode, found by a sweep along x.
-func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
+// foulsIn are the fouls of one mode, found by a sweep along x, and whether there may be more.
+func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) (found []foul, more bool) {
 	var order []int
 	for i := range mode.Standings {
 		if len(mode.Standings[i].Solid) > 0 && w.in.Fittings[i].Gives < 1 {
@@ -51,7 +51,6 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 	slices.SortStableFunc(order, func(i, j int) int {
 		return cmp.Compare(mode.Standings[i].Box.MinX, mode.Standings[j].Box.MinX)
 	})
-	var found []foul
 	for n, i := range order {
 		for _, j := range order[n+1:] {
 			if mode.Standings[j].Box.MinX >= mode.Standings[i].Box.MaxX || len(found) == mostFouls {
@@ -66,13 +65,14 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 			}
 		}
 	}
+	more = len(found) == mostFouls
 	known := make(map[[2]int]bool, len(found))
 	for _, f := range found {
 		known[[2]int{f.a, f.b}] = true
 	}
 	found = slices.DeleteFunc(found, func(f foul) bool { return w.followsFrom(f, known) })
 	slices.SortFunc(found, func(f, g foul) int { return cmp.Or(cmp.Compare(f.a, g.a), cmp.Compare(f.b, g.b)) })
-	return found
+	return found, more
 }
 
 // belong says whether one carries the other, or the skin of the van is between them: these cannot foul.
@@ -164,15 +164,17 @@ func (w *worker) reportFoul(f foul, modeName string) {
 }
 
 // showFouls is the figure of a mode: how many pairs foul.
-func (w *worker) showFouls(mode *Mode, found []foul) {
+func (w *worker) showFouls(mode *Mode, found []foul, more bool) {
 	none := 0.0
 	how := working.Working{
 		Formula: "number of pairs deeper in one another than 1 mm",
 		Source:  finding.Source{Text: "separating axes of convex prisms (Ericson, Real-Time Collision Detection, 2005)", Sure: finding.Memory},
 		Notes:   []string{"What stands in or upon a fitting does not foul it.", "Soft things may be pressed."},
 	}
-	if len(found) == mostFouls {
-		how.Notes = append(how.Notes, fmt.Sprintf("No more than %d are looked for.", mostFouls))
+	words := ""
+	if more {
+		words = fmt.Sprintf("%d or more", len(found))
+		how.Notes = append(how.Notes, fmt.Sprintf("After %d no more are looked for; those that only repeat another are not counted.", mostFouls))
 	}
 	for _, f := range found {
 		how.Lines = append(how.Lines, working.Line{
@@ -181,6 +183,6 @@ func (w *worker) showFouls(mode *Mode, found []foul) {
 	}
 	how.Lines = append(how.Lines, working.Line{Symbol: "n", Label: "pairs", Value: float64(len(found)), Unit: "1", From: working.Origin{Here: true}})
 	w.show(working.Figure{
-		Code: "fit.fouls." + mode.Name, Value: float64(len(found)), Unit: "1", Label: "Things in each other's way, " + mode.Name, Limit: &none,
+		Code: "fit.fouls." + mode.Name, Value: float64(len(found)), Unit: "1", Label: "Things in each other's way, " + mode.Name, Limit: &none, Words: words,
 	}, how)
 }

@@ -173,10 +173,12 @@ func (w *worker) onLid(mode *Mode, p *Part) (fitting int, stands bool) {
 	if p.Kind != "lid" {
 		return 0, false
 	}
-	top := mode.Standings[p.Fitting].Box.MaxZ
+	host := mode.Standings[p.Fitting].Box
+	top := host.MaxZ
 	for i := range mode.Standings {
 		s, f := &mode.Standings[i], w.in.Fittings[i]
-		if len(s.Solid) > 0 && !f.In && !f.Rests && f.Gives == 0 && !f.Aside && w.carries(p.Fitting, i) && math.Abs(s.Box.MinZ-top) <= touching {
+		if len(s.Solid) > 0 && !f.In && !f.Rests && f.Gives == 0 && !f.Aside && w.carries(p.Fitting, i) && math.Abs(s.Box.MinZ-top) <= touching &&
+			s.Box.MinX < host.MaxX && host.MinX < s.Box.MaxX && s.Box.MinY < host.MaxY && host.MinY < s.Box.MaxY {
 			return i, true
 		}
 	}

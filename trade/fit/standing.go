@@ -9,9 +9,17 @@ import (
 	"tumblehome/trade/working"
 )
 
-// sittingVan is the share of stature below which nobody expects to stand in a van: it is only said when the document has somebody
-// stand there.
-const sittingVan = 0.85
+// Below so much headroom [mm], or for a child such a share of their stature, nobody expects to stand in a van: it is only said when the document
+// has somebody stand there. Common practice, no source.
+const (
+	sittingVan   = 1450
+	sittingShare = 0.85
+)
+
+// sitsOnly says whether a person does not expect to stand under so much.
+func (p Person) sitsOnly(headroom float64) bool {
+	return headroom < min(sittingVan, sittingShare*p.Stature)
+}
 
 // standing judges where a person stands or cooks; who does neither stands where the free floor of the day has most room.
 func (w *worker) standing(p Person) {
@@ -134,7 +142,7 @@ func (w *worker) reportStanding(p Person, s spot) {
 			{Symbol: "h", Label: "headroom", Value: have, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f", s.under, floor), From: working.Origin{Here: true}},
 		},
 	})
-	if have >= need-touching || s.at < 0 && have < sittingVan*p.Stature {
+	if have >= need-touching || s.at < 0 && p.sitsOnly(have) {
 		return
 	}
 	w.find(finding.Finding{

@@ -19,7 +19,7 @@ func (w *worker) worktop(mode *Mode, at int, p Person) {
 		}
 	}
 	high, need := top-floor, float64(people.Of(quantity.Length(p.Stature)).WorktopHeight())
-	if w.before(mode, at).under-floor < sittingVan*p.Stature {
+	if p.sitsOnly(w.before(mode, at).under - floor) {
 		return
 	}
 	source := finding.Source{Text: "elbow at 63 % of stature and 25 of shoes, less 125 (from memory; common practice)", Sure: finding.Memory}
