@@ -141,6 +141,9 @@ func (w *worker) grown(b berth, length float64) {
 	})
 }
 
+// widened is the most by which a bed is proposed to be made wider [mm]: beyond it another bed is wanted.
+const widened = 300
+
 // longer proposes a longer bed where there is room behind its far end.
 func (w *worker) longer(b berth, by float64) []finding.Proposal {
 	box := b.mode.Standings[b.bed].Box
@@ -185,6 +188,9 @@ func (w *worker) bedWidth(beside []berth) {
 		Words:    fmt.Sprintf("At the height of shoulders it is %s wide; shoulders side by side and room to turn over need about %s.", about(width), about(need)),
 		Measured: mm(width), Limit: mm(need),
 		Source: finding.Source{Text: "shoulder breadths of the public US Army survey of 2012, scaled by stature; turning room is common practice", Sure: finding.Practice},
+	}
+	if need-width <= widened {
+		out.Proposals = w.resize(first.bed, 1-first.axis, need-width, "wider", "narrower")
 	}
 	if width < shoulders {
 		out.Severity = finding.Fault

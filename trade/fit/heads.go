@@ -185,7 +185,7 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 		Title: fmt.Sprintf("%s cannot sit upright on %s", p.name(), w.name(s.at)),
 		Words: fmt.Sprintf("Over the seat there is %s; sitting upright takes about %s. Lower the seat by %s, or sit leaning.",
 			about(have), about(need), about(need-have)),
-		Measured: mm(have), Limit: mm(need), Source: sitSource,
+		Measured: mm(have), Limit: mm(need), Source: sitSource, Proposals: w.higher(s.at, have-need),
 	}
 	if need-have <= slump {
 		out.Severity = finding.Close

@@ -80,7 +80,7 @@ func (w *worker) tellCab() {
 		Code: "fit.into-cab", Severity: finding.Note, About: []string{pointer("fittings", w.in.Fittings[w.cabThing].ID)},
 		Title:    fmt.Sprintf("%s stands %s into the cab", w.name(w.cabThing), about(w.cabBy)),
 		Words:    "Try it with a box as large: is there room behind the seats, or is a seat folded or taken out for it? Nobody may then sit there while driving.",
-		Measured: mm(w.cabBy), Limit: mm(cabTold), Source: finding.Source{Text: "the front of the living space in this build; the cab itself was not measured", Sure: finding.Practice},
+		Measured: mm(w.cabBy), Limit: mm(cabTold), Proposals: w.nudge(w.cabThing, w.cabBy-cabTold, 0, 0, ""), Source: finding.Source{Text: "the front of the living space in this build; the cab itself was not measured", Sure: finding.Practice},
 	})
 }
 

@@ -40,6 +40,6 @@ func (w *worker) worktop(mode *Mode, at int, p Person) {
 		Code: "fit.worktop", Severity: finding.Note, Mode: mode.Name, About: []string{pointer("fittings", w.in.Fittings[at].ID), pointer("people", p.ID)},
 		Title:    fmt.Sprintf("%s is %s for %s to work at", w.name(at), word, p.name()),
 		Words:    fmt.Sprintf("It is %s above the floor; about %s suits best.", about(high), about(need)),
-		Measured: mm(high), Limit: mm(need), Source: source,
+		Measured: mm(high), Limit: mm(need), Source: source, Proposals: w.higher(at, need-high),
 	})
 }
