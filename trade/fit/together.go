@@ -7,7 +7,7 @@ import (
 )
 
 // sitsWide is how much of a bench a grown person takes up [mm], as large as most; others in the proportion of their stature. Common practice, no source.
-const sitsWide, asMost = 450, 1750
+const sitsWide, asMost = 450.0, 1750.0
 
 // together tells of seats on which more sit in a mode than have room side by side, once for a seat.
 func (w *worker) together() {
