@@ -120,9 +120,9 @@ func (w *worker) judge(mode *Mode, a, b int, resting map[[2]int]solid.Way) solid
 			return way
 		}
 	}
-	var way solid.Way
-	if is := w.pair(sa.Solid, sb.Solid); is.deep > touching+w.give(a, sa)+w.give(b, sb) { // what is soft is pressed as deep as that, wherever the way out is
-		way = is.way
+	way := w.pairWay(sa.Solid, sb.Solid)
+	if way.Depth <= touching+w.give(a, sa)+w.give(b, sb) {
+		way = solid.Way{}
 	}
 	if atRest {
 		resting[key] = way

@@ -22,23 +22,17 @@ type placed struct {
 	moved bool
 }
 
-// pair is how deep two solids are in one another, and the way by which the first leaves the other where they do more than touch.
-type pair struct {
-	deep float64
-	way  solid.Way
-}
-
-// pair of two solids, remembered.
-func (w *worker) pair(a, b solid.Solid) pair {
+// pairWay is the way by which a leaves b, with depth 0 where they only touch.
+func (w *worker) pairWay(a, b solid.Solid) solid.Way {
 	key := [2]shape{shapeOf(a), shapeOf(b)}
-	is, known := w.was.pairs[key]
+	way, known := w.was.pairs[key]
 	if !known {
 		if deep, in := a.Deepest(b); in && deep.Depth > touching {
-			is = pair{deep.Depth, a.WayOut(b)}
+			way = a.WayOut(b)
 		}
 	}
-	w.now.pairs[key] = is
-	return is
+	w.now.pairs[key] = way
+	return way
 }
 
 // excesses are how far a standing reaches out of each side.

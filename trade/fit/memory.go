@@ -10,7 +10,7 @@ import (
 // holds if nothing changed within its reach; the answers are the same with a memory or without.
 type Memory struct {
 	in     Inputs // that it was made from
-	pairs  map[[2]shape]pair
+	pairs  map[[2]shape]solid.Way
 	exits  map[[2]shape]solid.Way
 	outs   map[placed][6]float64
 	parts  map[partAt]kept[opened]
@@ -23,7 +23,7 @@ type Memory struct {
 func newMemory(in Inputs) *Memory {
 	in.Before, in.Nudge, in.Lengthen, in.Parts = nil, nil, nil, nil
 	return &Memory{
-		in: in, pairs: map[[2]shape]pair{}, exits: map[[2]shape]solid.Way{}, outs: map[placed][6]float64{}, parts: map[partAt]kept[opened]{},
+		in: in, pairs: map[[2]shape]solid.Way{}, exits: map[[2]shape]solid.Way{}, outs: map[placed][6]float64{}, parts: map[partAt]kept[opened]{},
 		gaps: map[gapSpot]kept[float64]{}, floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
 	}
 }
