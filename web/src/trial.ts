@@ -196,7 +196,13 @@ function depth(a: Body, b: Body, s: Shift): number {
 			if (meets(a.boxes[i]!, b.boxes[j]!, by)) deepest = Math.max(deepest, overlap(p, q, by)?.depth ?? 0);
 		});
 	});
-	return deepest;
+	// A thing cut to the lining is of slices, none of which is deep in a soft thing: the whole of both says how deep that is pressed.
+	return deepest > touching && a.gives + b.gives > 0 ? Math.max(deepest, boxDepth(a.box, b.box, by)) : deepest;
+}
+
+/** The shortest way along an axis by which one box leaves another. */
+function boxDepth(a: Bounds, b: Bounds, s: Shift): number {
+	return Math.min(...[s.dx, s.dy, s.dz].map((by, i) => Math.min(a.max[i]! + by - b.min[i]!, b.max[i]! - a.min[i]! - by)));
 }
 
 const nowhere: Six = [0, 0, 0, 0, 0, 0];
