@@ -1,6 +1,8 @@
 package build
 
 import (
+	"math"
+
 	"tumblehome/catalogue/settings"
 	"tumblehome/quantity"
 )
@@ -25,7 +27,26 @@ func (f *Fitting) check() *quantity.Fault {
 	if fault := f.placed(); fault != nil {
 		return fault
 	}
+	if fault := f.squareBetweenFaces(); fault != nil {
+		return fault
+	}
 	return f.sizedOnce()
+}
+
+// squareBetweenFaces refuses to turn aslant what reaches from face to face: how long it would then be nothing says.
+func (f *Fitting) squareBetweenFaces() *quantity.Fault {
+	if f.Turn == nil || f.At == nil || f.At.Undecided || math.Mod(f.Turn.Float(), 90) == 0 {
+		return nil
+	}
+	for _, rule := range []AxisRule{f.At.X, f.At.Y} {
+		if rule.Form == Between {
+			return &quantity.Fault{
+				Wrong:    "it reaches from face to face (`" + rule.String() + "`) and is turned by " + f.Turn.String(),
+				Expected: "one face that it stands against and a size, or a turn of 90, 180 or 270°", Examples: []string{"x: front + 900, size: {x: 600}"},
+			}
+		}
+	}
+	return nil
 }
 
 // placed holds a place to both level axes, where nothing else gives them.

@@ -174,6 +174,8 @@ var grammarTable = []struct{ rule, takes, refuses, want string }{
 		"fittings.settle.at.x: `1200..500` does not run from less to more; expected a length, a face with or without a length, or a rule with from, to, mid or .. such as `right - 30`, `from galley.front` or `front..rear`"},
 	{"an opening's extent rises", "shell: {openings: {side: {x: 150..1300}}}", "shell: {openings: {side: {x: 1300..150}}}",
 		"shell.openings.side.x: `1300..150` does not run from less to more; expected from and to such as `150..1300` or `-760..760`; did you mean `150..1300`?"},
+	{"what reaches from face to face is turned by quarters only", "fittings: {settle: {turn: 90°}}", "fittings: {settle: {turn: 30°}}",
+		"fittings.settle: it reaches from face to face (`1010..2910`) and is turned by 30°; expected one face that it stands against and a size, or a turn of 90, 180 or 270° such as `x: front + 900, size: {x: 600}`"},
 	{"a size that an extent gives is left out", "fittings: {settle: {size: {y: 640}}}", "fittings: {settle: {size: {x: 1900}}}",
 		"fittings.settle: `1010..2910` already gives its size along x; expected no size.x"},
 	{"a place may be undecided", "fittings: {box: {mass: 3, at: undecided}}", "fittings: {box: {mass: 3, at: somewhere}}", "fittings.box.at: `somewhere` is no place; expected {x, y, z} or undecided"},

@@ -45,6 +45,9 @@ func (w *digester) knowsItself(v reflect.Value) bool {
 	if k := v.Kind(); k != reflect.Struct && k != reflect.Pointer {
 		return false
 	}
+	if v.Type().NumMethod() == 0 {
+		return false
+	}
 	known, met := w.digested[v.Type()]
 	if !met {
 		known = v.Type().Implements(digestedType)

@@ -21,9 +21,10 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Rest   fit.Inputs
 	}{w.placesKey, w.today, w.fullMasses(), fit.Inputs{
 		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
+		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
 		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 3, key, func() fit.Result {
+	return workBy(m, "fit", 4, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen, in.Ground = w.room, w.nudge, w.lengthen, m.ground(w.room)
 		for i := range w.places.Rest {

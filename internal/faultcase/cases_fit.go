@@ -10,6 +10,57 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"left-box": {"at": {"x": "1700..2979"}}}}`,
 		Finds: []string{"close fit.sticks-out /fittings/left-box"},
 	}, {
+		Name: "A pressing narrower than the places looked at stands into a chest between them",
+		Patch: `{"shell": {"arches": {"pressing": {"on": ["left"], "x": "1500..1560", "inward": 150, "up": 300}}},
+			"fittings": {"chest": {"make": "shelf", "at": {"x": "1310..1610", "y": -830}, "size": {"y": 250, "z": 250}, "of": "ply-poplar-12", "mass": 4}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/chest"},
+	}, {
+		Name:  "The panel on the roof is laid over the place of the fan",
+		Patch: `{"fittings": {"fan": {"buy": "fan-roof-400", "for": "shell.openings.fan"}, "panel": {"at": {"x": 1100}}}}`,
+		Finds: []string{"fault fit.foul /fittings/fan"},
+	}, {
+		Name:  "The panel on the roof is laid over a vent",
+		Patch: `{"fittings": {"panel": {"at": {"x": 350, "y": 100}}}}`,
+		Finds: []string{"close fit.covered /fittings/panel"},
+	}, {
+		Name:  "The panel on the roof is written ten times too far back",
+		Patch: `{"fittings": {"panel": {"at": {"x": 16000}}}}`,
+		Finds: []string{"fault fit.astray /fittings/panel"},
+		Also:  "its weight counts there",
+	}, {
+		Name:  "A tank is hung under the floor where the rear axle is",
+		Patch: `{"fittings": {"tank": {"buy": "container-20", "where": "under", "at": {"x": 1900, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 300}, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.wheel /fittings/tank"},
+	}, {
+		Name: "Two tanks are hung under the floor in one another",
+		Patch: `{"fittings": {"tank": {"buy": "container-20", "where": "under", "at": {"x": 700, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 200}, "held": "bolted"},
+			"other": {"buy": "container-20", "where": "under", "at": {"x": 1050, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 200}, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.foul /fittings/other"},
+	}, {
+		Name:  "A kettle is said to stand on the box and hangs in the air beside it",
+		Patch: `{"fittings": {"kettle": {"found": "yes", "upon": "left-box", "at": {"x": "front - 300", "y": "mid 0"}, "size": {"x": 200, "y": 200, "z": 250}, "mass": 0.6}}}`,
+		Finds: []string{"fault fit.upon /fittings/kettle"},
+	}, {
+		Name:  "A kettle stands with its middle beyond the edge of the box",
+		Patch: `{"fittings": {"kettle": {"found": "yes", "upon": "left-box", "at": {"x": "front - 110", "y": "mid 0"}, "size": {"x": 200, "y": 200, "z": 250}, "mass": 0.6}}}`,
+		Finds: []string{"close fit.upon /fittings/kettle", "note fit.opens /fittings/left-box in day"},
+	}, {
+		Name:  "A coolbox is put into the kitchen past three narrow doors",
+		Patch: `{"fittings": {"kitchen": {"fronts": {"doors": 3}}, "cold": {"found": "yes", "in": "kitchen", "at": {"x": "rear", "y": "mid 0"}, "size": {"x": 400, "y": 350, "z": 400}, "mass": 9}}}`,
+		Finds: []string{"note fit.comes-out /fittings/cold"},
+	}, {
+		Name:  "Five sit on the bench in a row",
+		Patch: `{"people": {"cia": {"stature": 1700, "mass": 70}, "dan": {"stature": 1700, "mass": 70}, "eve": {"stature": 1700, "mass": 70}}, "modes": {"day": {"people": {"ben": {"cooks": null, "sits": "bench"}, "cia": {"sits": "bench"}, "dan": {"sits": "bench"}, "eve": {"sits": "bench"}}}}}`,
+		Finds: []string{"fault fit.seat.width /fittings/bench in day"},
+	}, {
+		Name:  "Four lie in a bed for two",
+		Patch: `{"people": {"cia": {"stature": 1700, "mass": 70}, "dan": {"stature": 1700, "mass": 70}}, "modes": {"night": {"people": {"cia": {"lies": "bed", "head": "front"}, "dan": {"lies": "bed", "head": "front"}}}}}`,
+		Finds: []string{"fault fit.bed.width /fittings/bed in night"},
+	}, {
+		Name:  "A giant cannot stand upright in the van",
+		Patch: `{"people": {"cia": {"stature": 2250, "mass": 70}}}`,
+		Finds: []string{"note fit.headroom.stand /people/cia"},
+	}, {
 		Name:  "The battery is put beyond the end of the bench it stands in",
 		Patch: `{"fittings": {"battery": {"at": {"x": "front + 1608"}}}}`,
 		Finds: []string{"fault fit.out-of-host /fittings/battery"},

@@ -19,6 +19,9 @@ type patch struct {
 	dx, dz float64
 }
 
+// Readings are the stations and the heights of the table that the surface was made from.
+func (s *Surface) Readings() (x, z []float64) { return s.x, s.z }
+
 // New returns the surface through a table of offsets, or a *TableError.
 func New(t Table) (*Surface, error) {
 	if err := t.check(); err != nil {

@@ -3,15 +3,15 @@
 //
 // A body is a union of upright convex prisms: a convex outline in the x,y plane, counter-clockwise seen from +z, between two
 // heights. Prisms may be turned freely about the vertical. Round outlines are made by Circle and Arc, within or outside of the
-// circle by a stated tolerance; outlines that are not convex are cut by Pieces; a tilted box is cut by Tilted. Lengths are in
+// circle by a stated tolerance; a tilted box is cut by Tilted. Lengths are in
 // one unit throughout, the caller's own, such that 1e-9 of it is nothing; angles are in radians.
 //
 // Two convex bodies are apart exactly when some line separates their shadows, and for polygons the lines to try are the normals
 // of their edges (separating axes; here also the vertical). If none separates, the axis with the least overlap is the shortest
 // way out: the Minkowski difference of two convex polygons has these normals and no others, and the origin's least distance to
 // its border lies along one of them. For unions that is not so: each pair of prisms overlaps on one stretch of a straight way
-// (Cyrus and Beck), and a union is out at the first place that is in no stretch. WayOut tries the axes, Shortest the normals of all
-// faces too; both are the shortest of the ways they try, and for unions there may be a shorter one between them.
+// (Cyrus and Beck), and a union is out at the first place that is in no stretch. WayOut is the
+// shortest of the ways along the axes; there may be a shorter one between them.
 //
 // Sweeps (Slid, Swung, Tipped) are covers: all of the true space is in them, and nothing of them is further from it than the
 // tolerance. The exception is a slanting slide, see Slid.

@@ -12,6 +12,17 @@ type Region interface {
 	Rear() float64
 }
 
+// Stepped is a region that knows where its curved surfaces step or bend: places along x and heights, each in rising order.
+type Stepped interface{ Steps() (along, up []float64) }
+
+// Steps are those of a region; none if it does not know.
+func Steps(r Region) (along, up []float64) {
+	if s, ok := r.(Stepped); ok {
+		return s.Steps()
+	}
+	return nil, nil
+}
+
 // Side names one of a region's six surfaces.
 type Side int
 
@@ -26,8 +37,9 @@ const (
 
 // Excess is how far the prism stands out of the region through each surface, measured along y for left and right, along z for
 // floor and roof, along x for front and rear. A negative excess is the room that is left. Curved surfaces are searched with
-// Greatest, nodes at most step apart: against a surface that curves outward, as a hull does, the answer is exact, since the first to
-// stand out is a corner; a bump narrower than step that no corner meets can be missed.
+// Greatest, nodes at most step apart and wherever the region is known to step or bend: against a surface that curves outward, as a hull does,
+// the answer is exact, since the first to stand out is a corner; a bump narrower than step that no corner meets and the region does not tell of can
+// be missed.
 func (p Prism) Excess(r Region, step float64) [6]float64 {
 	var e [6]float64
 	for side := range e {
@@ -35,6 +47,9 @@ func (p Prism) Excess(r Region, step float64) [6]float64 {
 	}
 	return e
 }
+
+// lookedAt is at how many places of a length there is room to look without allocation.
+const lookedAt = 48
 
 // ExcessAt is Excess through one surface.
 func (p Prism) ExcessAt(r Region, side Side, step float64) float64 {
@@ -46,29 +61,35 @@ func (p Prism) ExcessAt(r Region, side Side, step float64) float64 {
 		return b.MaxX - r.Rear()
 	case Floor:
 		return r.Floor() - b.MinZ
-	case Roof:
-		return p.overLength(b, 0, 1, Every(b.MaxY-b.MinY, step), step, func(x, t float64) float64 {
+	}
+	var room [2][lookedAt]float64
+	along, up := Steps(r)
+	us := Places(room[0][:], b.MinX, b.MaxX, step, along)
+	if side == Roof {
+		return p.overLength(us, Places(room[1][:], 0, 1, step/max(step, b.MaxY-b.MinY), nil), func(x, t float64) float64 {
 			low, high := p.Across(x)
 			return p.High - r.Roof(x, low+t*(high-low))
 		})
-	case Left:
-		return p.overLength(b, b.MinZ, b.MaxZ, Every(b.MaxZ-b.MinZ, step), step, func(x, z float64) float64 {
+	}
+	vs := Places(room[1][:], b.MinZ, b.MaxZ, step, up)
+	if side == Left {
+		return p.overLength(us, vs, func(x, z float64) float64 {
 			low, _ := p.Across(x)
 			return r.Left(x, z) - low
 		})
 	}
-	return p.overLength(b, b.MinZ, b.MaxZ, Every(b.MaxZ-b.MinZ, step), step, func(x, z float64) float64 {
+	return p.overLength(us, vs, func(x, z float64) float64 {
 		_, high := p.Across(x)
 		return high - r.Right(x, z)
 	})
 }
 
 // overLength is the greatest f(x, v) over the prism's length, its corners in between included.
-func (p Prism) overLength(b Bounds, v0, v1 float64, nv int, step float64, f func(x, v float64) float64) float64 {
-	most := Greatest(b.MinX, b.MaxX, v0, v1, Grid{Every(b.MaxX-b.MinX, step), nv}, f)
+func (p Prism) overLength(us, vs []float64, f func(x, v float64) float64) float64 {
+	most := Greatest(us, vs, f)
 	for _, c := range p.Outline {
-		if c.X > b.MinX && c.X < b.MaxX {
-			most = max(most, Greatest(c.X, c.X, v0, v1, Grid{1, nv}, f))
+		if c.X > us[0] && c.X < us[len(us)-1] {
+			most = max(most, Greatest([]float64{c.X}, vs, f))
 		}
 	}
 	return most

@@ -55,8 +55,23 @@ func TestExcessAgainstEachSurface(t *testing.T) {
 	}
 }
 
+// stepped is a hut that tells where its step is.
+type stepped struct{ hut }
+
+func (*stepped) Steps() (along, up []float64) { return []float64{1000, 1500}, []float64{300} }
+
+func TestAStepTheRegionTellsOfIsNotMissedBetweenPlacesLookedAt(t *testing.T) {
+	wide := box(995, 2000, 0, 750, 40, 310) // of its even places only 996.7 and 1139.3 are near the step's ends
+	if got := box(1495, 2000, 0, 750, 299, 301).ExcessAt(&stepped{hut{step: 200}}, solid.Right, 600); got != 50 {
+		t.Errorf("got %g, want 50", got)
+	}
+	if got := wide.ExcessAt(&stepped{hut{step: 200}}, solid.Right, 2000); got != 50 {
+		t.Errorf("got %g, want 50", got)
+	}
+}
+
 func TestGreatestClimbsASmoothHill(t *testing.T) {
-	got := solid.Greatest(0, 1000, 0, 500, solid.Grid{U: 7, V: 4}, func(u, v float64) float64 {
+	got := solid.Greatest(solid.Places(nil, 0, 1000, 150, nil), solid.Places(nil, 0, 500, 150, nil), func(u, v float64) float64 {
 		return 10 - math.Pow((u-333)/100, 2) - math.Pow((v-77)/100, 2)
 	})
 	if math.Abs(got-10) > 0.001 {

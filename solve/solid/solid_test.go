@@ -57,21 +57,6 @@ func TestTheWayOutPassesEveryPieceOnIt(t *testing.T) {
 	}
 }
 
-func TestTheShortestWayMayBeSquareToAFace(t *testing.T) {
-	post := solid.Solid{box(-50, 50, -50, 50, 0, 400).Turned(solid.Point{}, math.Pi/4)}
-	board := solid.Solid{box(-300, 300, -20, 20, 0, 400).Turned(solid.Point{X: 0, Y: 0}, math.Pi/4).Moved(45, -45, 0)}
-	deep := 70 - 45*math.Sqrt2
-	if got := post.WayOut(board); math.Abs(got.Depth-deep*math.Sqrt2) > 1e-9 || got.X*got.Y != 0 {
-		t.Errorf("along an axis %+v, want %g", got, deep*math.Sqrt2)
-	}
-	if got := post.Shortest(board); math.Abs(got.Depth-deep) > 1e-9 || math.Abs(got.X+math.Sqrt(0.5)) > 1e-9 || math.Abs(got.Y-math.Sqrt(0.5)) > 1e-9 {
-		t.Errorf("square to a face %+v, want -x and +y by %g", got, deep)
-	}
-	if got := post.WayOut(board.Moved(900, 0, 0)); got.Depth != 0 {
-		t.Errorf("apart: %+v", got)
-	}
-}
-
 func TestVolumeAndMiddleOfAnEll(t *testing.T) {
 	ell := solid.Solid{box(0, 2, 0, 1, 0, 1), box(0, 1, 1, 3, 0, 1)}
 	x, y, z := ell.Middle()

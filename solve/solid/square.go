@@ -27,6 +27,12 @@ func squared(outline []Point, about Point, near, slack float64) [][]Point {
 	return parts
 }
 
+// corner is a corner of an outline between its two neighbours.
+func corner(around []Point, i int) (before, at, after Point) {
+	n := len(around)
+	return around[(i+n-1)%n], around[i], around[(i+1)%n]
+}
+
 // footOn is the point of the line from v to w that is nearest to another, and whether it is between the two.
 func footOn(v, w, from Point) (Point, bool) {
 	ex, ey := w.X-v.X, w.Y-v.Y

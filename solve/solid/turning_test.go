@@ -1,6 +1,9 @@
 package solid_test
 
 import (
+	"bytes"
+	"encoding/json"
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -88,4 +91,19 @@ func TestShapelyFindsSweepsCoveredWithinTheirTolerance(t *testing.T) {
 	source, inputs := "shapely 1.8, testdata/sweeps.py", "20 swung outlines and 20 tipped boxes of 30 to 900 mm, angles to 4 rad, tolerances 6 to 18 mm, testdata/sweeps.json"
 	proof.Check(t, proof.Case{Name: "greatest area passed over that a sweep leaves uncovered", Source: source, Inputs: inputs, Got: missing, Tolerance: 0.01, Unit: "mm2"})
 	proof.Check(t, proof.Case{Name: "greatest excess of a sweep over its tolerance", Source: source, Inputs: inputs, Got: excess, Tolerance: 0.001, Unit: "mm"})
+}
+
+// lines is a list as JSON, an item a line.
+func lines[T any](t *testing.T, list []T) []byte {
+	t.Helper()
+	var text bytes.Buffer
+	for i, one := range list {
+		line, err := json.Marshal(one)
+		if err != nil {
+			t.Fatal(err)
+		}
+		fmt.Fprintf(&text, "%s%s", map[bool]string{true: "[", false: ",\n"}[i == 0], line)
+	}
+	text.WriteString("]\n")
+	return text.Bytes()
 }

@@ -1,9 +1,6 @@
 package solid
 
-import (
-	"math"
-	"slices"
-)
+import "math"
 
 // Directions are the six ways along the axes.
 var Directions = [6][3]float64{{-1, 0, 0}, {1, 0, 0}, {0, -1, 0}, {0, 1, 0}, {0, 0, -1}, {0, 0, 1}}
@@ -40,34 +37,6 @@ func (s Solid) Exit(o Solid, dx, dy, dz float64) float64 {
 func (s Solid) WayOut(o Solid) Way {
 	var room, more [boxes]Bounds
 	return s.alongAxes(o, s.boxes(room[:0]), o.boxes(more[:0]))
-}
-
-// Shortest is the shortest way along an axis or square to a face of either by which s leaves o altogether. Of two prisms it is the
-// shortest there is; of unions a way in another direction, past a corner, may be shorter. A way along an axis is taken unless another
-// is shorter.
-func (s Solid) Shortest(o Solid) Way {
-	var room, more [boxes]Bounds
-	mine, theirs := s.boxes(room[:0]), o.boxes(more[:0])
-	best := s.alongAxes(o, mine, theirs)
-	var known [boxes][3]float64
-	tried := known[:0]
-	for _, side := range [2]struct {
-		of   Solid
-		sign float64
-	}{{s, -1}, {o, 1}} {
-		for _, p := range side.of {
-			for i, v := range p.Outline {
-				w := p.Outline[(i+1)%len(p.Outline)]
-				d, ok := normal(v, w, side.sign)
-				if !ok || best.Depth == 0 || slices.ContainsFunc(tried, func(t [3]float64) bool { return same(t, d) }) {
-					continue
-				}
-				tried = append(tried, d)
-				best = s.better(o, mine, theirs, d, best)
-			}
-		}
-	}
-	return best
 }
 
 // alongAxes begins with the way that takes the box about s out of the box about o: no other need be followed further.
@@ -109,15 +78,3 @@ func (s Solid) better(o Solid, mine, theirs []Bounds, d [3]float64, best Way) Wa
 	}
 	return best
 }
-
-// normal is the outward normal of an edge that lies along no axis, times a sign.
-func normal(v, w Point, sign float64) (d [3]float64, ok bool) {
-	nx, ny := w.Y-v.Y, v.X-w.X
-	if nx == 0 || ny == 0 {
-		return d, false
-	}
-	length := math.Hypot(nx, ny)
-	return [3]float64{sign * nx / length, sign * ny / length, 0}, true
-}
-
-func same(a, b [3]float64) bool { return math.Abs(a[0]-b[0])+math.Abs(a[1]-b[1]) < hair }

@@ -18,6 +18,9 @@
 //     anything else moves as a whole. A hinge's pin lies so that a thing folds against the face it hinges at, not through it.
 //   - What moves for a mode sets out from where it rests, move by move in the order of their ids; turning things pass through up to
 //     5 mm more than they truly do, never less. What is stowed or taken out is lifted by hand and has no path.
+//   - What is turned moves and opens along its own faces, named as they would be if it stood at the nearest quarter of a turn. What reaches from face
+//     to face is turned by quarters only.
+//   - A thing of at most eight prisms tilts prism by prism, each as its box; one of more as the box about it.
 //   - A lid leaves a rim of 20 mm at its ends. Doors share a front evenly with the drawers, which stand at the left hand of who is
 //     before it, and may be hung at either side.
 //   - Where a thing stands against a curved side and a curved roof at once, the roof is taken where the side has been reached at

@@ -49,6 +49,9 @@ func (f *frame) Right(x, z float64) float64 {
 	return f.faces[right]
 }
 
+// Steps are those of the room that the curved faces follow.
+func (f *frame) Steps() (along, up []float64) { return solid.Steps(f.room) }
+
 func (f *frame) Roof(x, y float64) float64 {
 	if f.curved[roof] {
 		return f.room.Roof(x, y)

@@ -21,7 +21,7 @@ func (m move) hinge(share float64, b Box, body body, board float64) change {
 		return change{adds: step.apply(shut), through: step.swept(shut)}
 	}
 	step := hingeStep(b, at, along, angle, -outward(along))
-	turned := step.box(b)
+	turned := step.boxOf(b)
 	steps := []motion{step}
 	if past := outward(at) * (faceOf(turned, at) - faceOf(b, at)); past > 0 && math.Abs(m.by) <= 90 {
 		back := motion{kind: shifts}

@@ -54,6 +54,7 @@ type KitFitting struct {
 
 	Scribed []string  `json:"scribed,omitempty"` // faces cut to the surfaces: these stand nowhere out
 	Opening bool      `json:"opening,omitempty"` // it belongs to an opening of the body
+	Skin    bool      `json:"skin,omitempty"`    // it sits in one and stands out of the skin
 	Gives   float64   `json:"gives,omitempty"`   // share of its least size that it may be pressed
 	Along   [3]string `json:"along"`             // whose face its place is told from along, across and up, or a side of the room; its carrier's otherwise
 
@@ -138,6 +139,7 @@ func kitRoofOf(r Room) *KitRoof {
 func kitFitting(s *Standing, t Thing) KitFitting {
 	f := KitFitting{ID: s.ID, Carrier: s.Carrier, In: s.In, Where: s.Where, Locked: IsLocked(t.Fitting), NoTurn: FixedTurn(t), Fixed: fixedFaces(t)}
 	f.Stops, f.Scribed, f.Opening = stops(t), t.Scribe, t.For != ""
+	f.Skin = t.For != "" && t.Make == ""
 	r, _ := rulesOf(t.At)
 	for axis := range r {
 		f.Along[axis] = r[axis].A.Of

@@ -1,6 +1,8 @@
 package arrangement
 
 import (
+	"slices"
+
 	"tumblehome/build"
 	"tumblehome/solve/solid"
 )
@@ -21,6 +23,7 @@ type question struct {
 
 // answer is where a fitting then stands.
 type answer struct {
+	to    question
 	box   Box
 	solid solid.Solid
 }
@@ -41,17 +44,19 @@ func (s *standing) question() question {
 	return q
 }
 
-// answer works out where the fitting stands, or remembers it from the result before.
-func (w *worker) answer(s *standing, scribed []side) answer {
-	q := s.question()
-	a, known := w.before[q]
-	if !known {
+// answer works out where a fitting stands, or remembers it from the result before. One that is stowed elsewhere is asked about twice.
+func (w *worker) answer(id string, s *standing, scribed []side) answer {
+	a := answer{to: s.question()}
+	before := w.before[id]
+	if i := slices.IndexFunc(before, func(b answer) bool { return b.to == a.to }); i >= 0 {
+		a = before[i]
+	} else {
 		s.place()
 		a.box = s.prism().Bounds()
 		if !a.box.Empty() {
 			a.solid = scribe(s.prism(), s.frame, scribed, s.clear())
 		}
 	}
-	w.known[q] = a
+	w.known[id] = append(w.known[id], a)
 	return a
 }

@@ -47,7 +47,7 @@ func (w *worker) position(i int, name string) (change, bool) {
 		if !ok || share == 0 {
 			continue
 		}
-		one := m.change(share, s.Box, bodies[thing.Make], thing.Board)
+		one := m.change(share, s.own, bodies[thing.Make], thing.Board).turnedBy(s.askew, middleOf(s.own))
 		sum.steps = append(sum.steps, one.steps...)
 		sum.adds = append(sum.adds, one.adds...)
 		sum.through = append(sum.through, one.through...)
@@ -93,7 +93,7 @@ func (w *worker) apply(s *Standing, i int, c change) {
 	}
 	for _, step := range steps {
 		s.Moved = true
-		s.Solid, s.Box = step.apply(s.Solid), step.box(s.Box)
+		s.Solid, s.Box = step.apply(s.Solid), step.box(s)
 	}
 	if len(s.Solid) > 0 {
 		s.Middle[0], s.Middle[1], s.Middle[2] = middle(s.Solid)

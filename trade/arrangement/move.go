@@ -52,7 +52,7 @@ func (w *worker) moves(s *Standing, thing Thing) map[string]move {
 	if setting, ok := settings.Get(thing.Make); ok {
 		back := w.back(s, thing)
 		for _, m := range setting.Moves {
-			all[m.ID] = settingMove(m, back, s.Box)
+			all[m.ID] = settingMove(m, back, s.own)
 		}
 	}
 	for id, m := range thing.Moves {

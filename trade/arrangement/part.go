@@ -18,9 +18,12 @@ type Part struct {
 	Ways    int     // in how many ways it may be hung: a door at its left or at its right
 	Travel  float64 // how far it opens [mm], or [degree] if it turns
 
-	shut  Box // where it is, shut
+	shut  Box // where it is, shut, before its fitting was turned askew
 	slide move
 	hangs []edgeOf
+
+	askew float64
+	about solid.Point
 }
 
 // PartKind says what a part is called.
@@ -40,17 +43,25 @@ type edgeOf struct{ at, along side }
 // Swept is what the part passes through outside its fitting, hung in one of its ways, opened by a share of its travel.
 func (p *Part) Swept(way int, share float64) solid.Solid {
 	if len(p.hangs) == 0 {
-		return p.slide.slide(share, p.shut, hollowed).through
+		return p.placed(p.slide.slide(share, p.shut, hollowed).through)
 	}
-	return p.turn(way, share).swept(solid.Solid{solid.Box(p.shut)})
+	return p.placed(p.turn(way, share).swept(solid.Solid{solid.Box(p.shut)}))
 }
 
 // Opened is where the part is then.
 func (p *Part) Opened(way int, share float64) solid.Solid {
 	if len(p.hangs) == 0 {
-		return p.slide.slide(share, p.shut, hollowed).adds
+		return p.placed(p.slide.slide(share, p.shut, hollowed).adds)
 	}
-	return p.turn(way, share).apply(solid.Solid{solid.Box(p.shut)})
+	return p.placed(p.turn(way, share).apply(solid.Solid{solid.Box(p.shut)}))
+}
+
+// placed turns what was worked out for a fitting that stands straight to where it is.
+func (p *Part) placed(s solid.Solid) solid.Solid {
+	if p.askew == 0 {
+		return s
+	}
+	return s.Turned(p.about, p.askew)
 }
 
 // Key is comparable and says all that the part is; parts of one fitting with equal keys are the same.
@@ -62,8 +73,9 @@ func (p *Part) Key() any {
 		sign   float64
 		hangs  [2]edgeOf
 		ways   int
+		askew  float64
 	}
-	k := key{shut: p.shut, travel: p.Travel, axis: p.slide.axis, sign: p.slide.sign, ways: p.Ways}
+	k := key{shut: p.shut, travel: p.Travel, axis: p.slide.axis, sign: p.slide.sign, ways: p.Ways, askew: p.askew}
 	copy(k.hangs[:], p.hangs)
 	return k
 }
@@ -106,6 +118,7 @@ func (w *worker) partsOf(i int, s *Standing, thing Thing) []Part {
 	}
 	for j := range parts {
 		parts[j].Fitting = i
+		parts[j].askew, parts[j].about = s.askew, middleOf(s.own)
 		parts[j].Ways = max(1, len(parts[j].hangs))
 	}
 	return parts
@@ -114,21 +127,21 @@ func (w *worker) partsOf(i int, s *Standing, thing Thing) []Part {
 // settingParts are the parts that a setting-out brings: as many doors as the document counts, one if it does not say.
 func (w *worker) settingParts(s *Standing, thing Thing, m settings.Move) []Part {
 	back := w.back(s, thing)
-	real := settingMove(m, back, s.Box)
+	real := settingMove(m, back, s.own)
 	drawers, doors := frontsOf(thing)
 	columns := doors + min(1, drawers)
 	switch {
 	case m.ID == "drawer" && (drawers > 0 || thing.Make == "drawer" && len(thing.Moves) == 0):
-		return []Part{drawerPart(m.ID, column(s.Box, back, 0, max(1, columns)), real)}
+		return []Part{drawerPart(m.ID, column(s.own, back, 0, max(1, columns)), real)}
 	case m.ID == "door" && m.Hinge == "front left":
 		var parts []Part
 		for c := columns - doors; c < columns; c++ {
-			leaf := column(s.Box, back, c, columns)
+			leaf := column(s.own, back, c, columns)
 			parts = append(parts, doorPart(m, panelIn(leaf, back^1, max(thing.Board, 1)), back))
 		}
 		return parts
 	case bodies[thing.Make] == hollowed && m.Hinge != "":
-		return []Part{turningPart(m.ID, s.Box, real, back, thing.Board)}
+		return []Part{turningPart(m.ID, s.own, real, back, thing.Board)}
 	}
 	return nil
 }
@@ -209,9 +222,9 @@ func (w *worker) ownPart(s *Standing, thing Thing, m move) (Part, bool) {
 	}
 	switch m.kind {
 	case slides:
-		return drawerPart("", s.Box, m), m.by != 0
+		return drawerPart("", s.own, m), m.by != 0
 	case hinges:
-		return turningPart("", s.Box, m, w.back(s, thing), thing.Board), axisOf(m.faces[0]) != axisOf(m.faces[1])
+		return turningPart("", s.own, m, w.back(s, thing), thing.Board), axisOf(m.faces[0]) != axisOf(m.faces[1])
 	}
 	return Part{}, false
 }

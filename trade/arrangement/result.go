@@ -21,6 +21,9 @@ type Standing struct {
 	Off       bool        // it is out of the van
 	Moved     bool        // not where it rests
 	Scribed   []side      // faces cut to the surfaces of the room, from within
+
+	own   Box     // about it before it was turned by less than an eighth of a turn: the faces that its moves go by
+	askew float64 // by how much it then was [radians], counter-clockwise
 }
 
 // Placed says whether the fitting has a solid.
@@ -40,8 +43,8 @@ type Result struct {
 	Parts   []Part     // lids, doors and drawers, whether a mode opens them or not
 	Assumed []string   // what was taken for want of something better, in words
 
-	room  string // key of the room it was worked out in
-	known map[question]answer
+	room  string              // key of the room it was worked out in
+	known map[string][]answer // by fitting
 }
 
 // Find is a fitting at rest, or nil.

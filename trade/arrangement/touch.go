@@ -2,7 +2,7 @@ package arrangement
 
 import "tumblehome/solve/solid"
 
-// step is the widest spacing [mm] at which curved surfaces are looked at; narrower bumps that no corner meets are missed.
+// step is the widest spacing [mm] at which curved surfaces are looked at, besides where the room is known to step or bend.
 const step = 150
 
 // reach is how far the prism must move along the surface's axis so that its first point touches it, or with last its last point.
@@ -15,21 +15,22 @@ func reach(p solid.Prism, f *frame, s side, last bool) float64 {
 		return sign * p.ExcessAt(f, s, step)
 	}
 	b := p.Bounds()
-	along, up := solid.Every(b.MaxX-b.MinX, step), solid.Every(b.MaxZ-b.MinZ, step)
+	xs, heights := solid.Steps(f)
+	along := solid.Places(nil, b.MinX, b.MaxX, step, xs)
+	up := solid.Places(nil, b.MinZ, b.MaxZ, step, heights)
 	switch s {
 	case left:
-		return -solid.Greatest(b.MinX, b.MaxX, b.MinZ, b.MaxZ, solid.Grid{U: along, V: up}, func(x, z float64) float64 {
+		return -solid.Greatest(along, up, func(x, z float64) float64 {
 			low, _ := p.Across(x)
 			return low - f.Left(x, z)
 		})
 	case right:
-		return solid.Greatest(b.MinX, b.MaxX, b.MinZ, b.MaxZ, solid.Grid{U: along, V: up}, func(x, z float64) float64 {
+		return solid.Greatest(along, up, func(x, z float64) float64 {
 			_, high := p.Across(x)
 			return f.Right(x, z) - high
 		})
 	}
-	wide := solid.Every(b.MaxY-b.MinY, step)
-	return solid.Greatest(b.MinX, b.MaxX, b.MinY, b.MaxY, solid.Grid{U: along, V: wide}, func(x, y float64) float64 {
+	return solid.Greatest(along, solid.Places(nil, b.MinY, b.MaxY, step, nil), func(x, y float64) float64 {
 		return f.Roof(x, y) - p.High
 	})
 }

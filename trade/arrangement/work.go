@@ -13,7 +13,7 @@ import (
 
 // Work says where every fitting is, at rest and in every mode.
 func Work(in Inputs) Result {
-	w := &worker{in: in, place: make(map[string]int, len(in.Things)), known: make(map[question]answer, len(in.Things))}
+	w := &worker{in: in, place: make(map[string]int, len(in.Things)), known: make(map[string][]answer, len(in.Things))}
 	if in.Before != nil && in.Before.room == in.RoomKey && in.RoomKey != "" {
 		w.before = in.Before.known
 	}
@@ -63,8 +63,8 @@ type worker struct {
 	rest    []Standing
 	state   []state
 	assumed []string
-	before  map[question]answer // of the result before, in the same room
-	known   map[question]answer
+	before  map[string][]answer // of the result before, in the same room
+	known   map[string][]answer
 }
 
 // resolve places one fitting at rest, after those it refers to. Rings are refused when a document is read; one met here
@@ -151,8 +151,9 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 		s.Scribed = append(s.Scribed, sideOf[face])
 	}
 	st.spanTurned()
-	a := w.answer(&st, s.Scribed)
+	a := w.answer(s.ID, &st, s.Scribed)
 	s.Box, s.Solid = a.box, a.solid
+	s.own, s.askew = st.askew(s.Box)
 	if s.Box.Empty() || len(s.Solid) == 0 {
 		why := "has no size yet"
 		if !s.Box.Empty() {
@@ -165,7 +166,7 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 	s.Middle[0], s.Middle[1], s.Middle[2] = s.Solid.Middle()
 }
 
-// spanTurned gives a turned thing whose size an axis rule fixes no turn unless it is by quarters.
+// spanTurned lets a thing whose size an axis rule fixes be turned by quarters only; the document refuses any other turn of it.
 func (s *standing) spanTurned() {
 	if s.rules[0].Form != build.Between && s.rules[1].Form != build.Between {
 		return

@@ -141,6 +141,9 @@ func (w *worker) grown(b berth, length float64) {
 	})
 }
 
+// widened is the most by which a bed is proposed to be made wider [mm]: beyond it another bed is wanted.
+const widened = 300
+
 // longer proposes a longer bed where there is room behind its far end.
 func (w *worker) longer(b berth, by float64) []finding.Proposal {
 	box := b.mode.Standings[b.bed].Box
@@ -186,9 +189,16 @@ func (w *worker) bedWidth(beside []berth) {
 		Measured: mm(width), Limit: mm(need),
 		Source: finding.Source{Text: "shoulder breadths of the public US Army survey of 2012, scaled by stature; turning room is common practice", Sure: finding.Practice},
 	}
+	if need-width <= widened {
+		out.Proposals = w.resize(first.bed, 1-first.axis, need-width, "wider", "narrower")
+	}
 	if width < shoulders {
 		out.Severity = finding.Fault
 		out.Title = fmt.Sprintf("%s is narrower than the shoulders of who lies there", w.name(first.bed))
+		if n := int(width / (shoulders / float64(len(beside)))); n < len(beside) && len(beside) > 1 {
+			out.Title = fmt.Sprintf("%d lie in %s, which is wide enough for %s", len(beside), w.name(first.bed), counted(n))
+			out.Words += " Give the others a bed of their own."
+		}
 	}
 	w.find(out)
 }

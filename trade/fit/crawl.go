@@ -68,12 +68,13 @@ func (w *worker) layer(mode *Mode, today bool, open []bool, z float64, over soli
 	}
 	for k := range mode.Standings {
 		s := &mode.Standings[k]
-		if k == on || !w.hard(k) || today && !w.in.Fittings[k].Today || len(s.Solid) == 0 || s.Box.MaxZ <= low || s.Box.MinZ >= z+crawlUnder {
+		if s.Box.MaxZ <= low || s.Box.MinZ >= z+crawlUnder || on >= 0 && (s.Box.MaxX < over.MinX || s.Box.MinX > over.MaxX) ||
+			k == on || !w.hard(k) || today && !w.in.Fittings[k].Today || len(s.Solid) == 0 {
 			continue
 		}
 		for _, p := range s.Solid {
 			if p.High > low && p.Low < z+crawlUnder {
-				g.cells(p, func(i, j0, j1 int) { clear(free[i*g.ny+j0 : i*g.ny+j1+1]) })
+				g.cells(p, x0, x1, func(i, j0, j1 int) { clear(free[i*g.ny+j0 : i*g.ny+j1+1]) })
 			}
 		}
 	}
@@ -90,70 +91,34 @@ func (w *worker) hard(i int) bool {
 	return !f.isOutside() && f.For == "" && f.Gives == 0 && !f.Aside && !f.In
 }
 
-// whole keeps the cells about which a square of so many cells is open; beyond the grid all is. Runs along each row, then across.
+// whole keeps the cells about which a square of so many cells is open; beyond the grid all is. A run of open cells as long as the side has its
+// middle half a side back; first so along each row, then over the rows.
 func whole(open []bool, nx, ny, side int) []bool {
 	half := side / 2
-	out := make([]bool, len(open))
-	run(open, out, ny, nx, 1, ny, half)
-	run(out, out, nx, ny, ny, 1, half)
+	long := 2*half + 1
+	out, rows, run := make([]bool, len(open)), make([]bool, len(open)), make([]int, ny)
+	for i := range nx {
+		for j, n := 0, half; j < ny+half; j++ {
+			if n++; j < ny && !open[i*ny+j] {
+				n = 0
+			}
+			if j >= half {
+				rows[i*ny+j-half] = n >= long
+			}
+		}
+	}
+	for j := range run {
+		run[j] = half
+	}
+	for i := range nx + half {
+		for j := range run {
+			if run[j]++; i < nx && !rows[i*ny+j] {
+				run[j] = 0
+			}
+			if i >= half {
+				out[(i-half)*ny+j] = run[j] >= long
+			}
+		}
+	}
 	return out
-}
-
-// run keeps in each of some lines the cells with half a side open before and behind them.
-func run(from, to []bool, n, lines, step, next, half int) {
-	line := make([]bool, n)
-	for l := range lines {
-		for k := range n {
-			line[k] = from[l*next+k*step]
-		}
-		shut := -half - 1 // the last that is not open
-		for k := range n + half {
-			if k < n && !line[k] {
-				shut = k
-			}
-			if at := k - half; at >= 0 {
-				to[l*next+at*step] = shut < at-half
-			}
-		}
-	}
-}
-
-// reach are the cells one comes to from beside a fitting.
-func (g *Ground) reach(pass []bool, b solid.Bounds) []bool {
-	x0, x1 := g.rows(b.MinX-beside, b.MaxX+beside)
-	y0, y1 := g.across(b.MinY-beside, b.MaxY+beside)
-	seen := make([]bool, len(pass))
-	var next []int32
-	for i := x0; i <= x1; i++ {
-		for j := y0; j <= y1; j++ {
-			if c := i*g.ny + j; pass[c] && g.within(i, j) {
-				seen[c] = true
-				next = append(next, int32(c))
-			}
-		}
-	}
-	for len(next) > 0 {
-		c := next[len(next)-1]
-		next = next[:len(next)-1]
-		g.around(c, func(n int32) {
-			if pass[n] && !seen[n] {
-				seen[n] = true
-				next = append(next, n)
-			}
-		})
-	}
-	return seen
-}
-
-// comes says whether one who has been to these cells comes to an opening: to its step, or beneath or onto it.
-func (g *Ground) comes(seen []bool, o Opening) bool {
-	x0, x1, y0, y1 := g.step(o)
-	for i := x0; i <= x1; i++ {
-		for j := y0; j <= y1; j++ {
-			if seen[i*g.ny+j] {
-				return true
-			}
-		}
-	}
-	return false
 }

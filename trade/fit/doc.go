@@ -27,6 +27,13 @@
 //     grazed by 15. A lid, a door or a drawer opens well from eight tenths of its way on. From drive the day is made up, from the day all other modes; of
 //     at most ten things that move every order is looked at, and one may go and come back to let another pass.
 //   - Slats of a pull-out bed keep 30 between one another; its far edge stands on a leg of 40 at each end.
+//   - Curved surfaces are looked at every 150 along and up, and wherever the room is known to step or bend: bays, bands, arches, doors, and where the
+//     body was read. A bulge narrower than that, which nothing tells of, may be missed.
+//   - Living space and cab are one space. What is inside meets what is outside only where something sits in an opening and stands out of the skin; what
+//     lies less than 30 over an opening covers it.
+//   - Wheels are as the tyres, track and wheelbase have them, spring up by 80, and in front steer 120 inwards; a straight axle is taken between the
+//     rear ones. Springs, exhaust and tank are not known: look under the van.
+//   - One who sits takes up 450 of a bench, a smaller person less; nobody expects to stand under less than 1450.
 //   - Seats, tables and worktops are judged for people of 1450 and more, whose proportions are known.
 //
 // # Sources

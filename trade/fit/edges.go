@@ -11,12 +11,11 @@ type edge struct{ a, b solid.Point }
 
 // edges are what bounds the floor of a mode near a place, exactly: outlines of fittings, sides, and posts of doors.
 func (w *worker) edges(mode *Mode, x, y, within float64) []edge {
-	var out []edge
-	near := solid.Bounds{MinX: x - within, MaxX: x + within, MinY: y - within, MaxY: y + within, MinZ: math.Inf(-1), MaxZ: math.Inf(1)}
+	out, near := w.near[:0], around(x, y, within)
 	floor, up := w.in.Room.Floor(), w.ground().up[w.row(x)]
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		if len(s.Solid) == 0 || !w.inTheWay(i) || !s.Box.Meets(near) {
+		if !s.Box.Meets(near) || len(s.Solid) == 0 || !w.inTheWay(i) {
 			continue
 		}
 		for _, p := range s.Solid {
@@ -27,7 +26,13 @@ func (w *worker) edges(mode *Mode, x, y, within float64) []edge {
 			}
 		}
 	}
-	return append(out, w.walls(x-within, x+within)...)
+	w.near = w.walls(out, x-within, x+within)
+	return w.near
+}
+
+// around is the space within some distance of a place, at any height.
+func around(x, y, within float64) solid.Bounds {
+	return solid.Bounds{MinX: x - within, MaxX: x + within, MinY: y - within, MaxY: y + within, MinZ: math.Inf(-1), MaxZ: math.Inf(1)}
 }
 
 // row of the grid at x.
@@ -36,17 +41,16 @@ func (w *worker) row(x float64) int {
 	return min(max(int(math.Round((x-g.x)/cell)), 0), g.nx-1)
 }
 
-// walls are the sides and the ends of the room between two places, open where one passes.
-func (w *worker) walls(from, to float64) []edge {
+// walls appends the sides and the ends of the room between two places, open where one passes.
+func (w *worker) walls(out []edge, from, to float64) []edge {
 	g, r := w.ground(), w.in.Room
 	i0, i1 := g.rows(from, to)
-	var out []edge
 	for i := max(i0, doorstep); i < min(i1, g.nx-1-doorstep); i++ {
-		out = append(out, w.wall("left", i, g.walk[i].from, g.walk[i+1].from)...)
-		out = append(out, w.wall("right", i, g.walk[i].to, g.walk[i+1].to)...)
+		out = w.wall(out, "left", i, g.walk[i].from, g.walk[i+1].from)
+		out = w.wall(out, "right", i, g.walk[i].to, g.walk[i+1].to)
 	}
 	for _, o := range w.passed() {
-		out = append(out, w.posts(o)...)
+		out = w.posts(out, o)
 	}
 	for _, end := range [2]struct {
 		x       float64
@@ -59,12 +63,11 @@ func (w *worker) walls(from, to float64) []edge {
 	return out
 }
 
-// posts are the two jambs of a door in a side, from the finished surface outwards.
-func (w *worker) posts(o Opening) []edge {
+// posts appends the two jambs of a door in a side, from the finished surface outwards.
+func (w *worker) posts(out []edge, o Opening) []edge {
 	if o.Through != "left" && o.Through != "right" {
-		return nil
+		return out
 	}
-	var out []edge
 	for _, x := range o.X {
 		y := w.ground().walk[w.row(x)].from
 		beyond := y - doorstep*cell
@@ -92,8 +95,8 @@ func (w *worker) endWall(x float64, through string) []edge {
 	return []edge{{solid.Point{X: x, Y: side.from}, solid.Point{X: x, Y: from}}, {solid.Point{X: x, Y: to}, solid.Point{X: x, Y: side.to}}}
 }
 
-// wall is a side from one row of the grid to the next, short of a door.
-func (w *worker) wall(through string, i int, y0, y1 float64) []edge {
+// wall appends a side from one row of the grid to the next, short of a door.
+func (w *worker) wall(out []edge, through string, i int, y0, y1 float64) []edge {
 	x0, x1 := w.ground().atX(i), w.ground().atX(i+1)
 	for _, o := range w.in.Openings {
 		if !o.Door || o.Through != through || x1 <= o.X[0] || x0 >= o.X[1] {
@@ -105,10 +108,10 @@ func (w *worker) wall(through string, i int, y0, y1 float64) []edge {
 		case x1 > o.X[1]:
 			x0 = o.X[1]
 		default:
-			return nil
+			return out
 		}
 	}
-	return []edge{{solid.Point{X: x0, Y: y0}, solid.Point{X: x1, Y: y1}}}
+	return append(out, edge{solid.Point{X: x0, Y: y0}, solid.Point{X: x1, Y: y1}})
 }
 
 // distance of a place from an edge, and the nearest point of it.

@@ -8,6 +8,27 @@ const (
 	exitCell   = 50  // of the grid it is looked for on [mm]
 )
 
+// exitAt is an opening in a mode, as it will be or with only what is in the van today.
+type exitAt struct {
+	crawlAt
+	opening string
+}
+
+// standsBefore is which fitting takes most of an opening, -1 for none, and whether too little is left.
+type standsBefore struct {
+	by   int
+	shut bool
+}
+
+// standsBefore is blocked, remembered.
+func (w *worker) standsBefore(mode *Mode, o Opening, today bool) standsBefore {
+	return recall(w, w.was.exit, w.now.exit, mode, exitAt{crawlAt{mode.Name, today}, o.ID}, all, func() (standsBefore, solid.Bounds) {
+		by, shut := w.blocked(mode, o, today)
+		zone, _, _ := w.zone(o)
+		return standsBefore{by, shut}, zone
+	})
+}
+
 // blocked says whether no square large enough is left free in front of an opening, and which fitting takes most of it; today counts only
 // what is in the van today.
 func (w *worker) blocked(mode *Mode, o Opening, today bool) (by int, blocked bool) {

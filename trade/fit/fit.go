@@ -31,6 +31,9 @@ func Work(in Inputs) Result {
 	w.inside()
 	w.absent()
 	w.fouls()
+	w.outdoors()
+	w.uponIt()
+	w.comesOut()
 	w.opens()
 	w.unfold()
 	w.pullOuts()
@@ -38,6 +41,7 @@ func Work(in Inputs) Result {
 	w.beds()
 	w.heads()
 	w.seats()
+	w.together()
 	w.walkway()
 	w.ways()
 	w.indoors()
@@ -67,18 +71,18 @@ type worker struct {
 	cabThing int     // what stands low and farthest into an open cab
 	cabBy    float64 // and how far
 
-	gaps map[gapSpot]float64 // measured so far
+	near []edge  // room for the edges about a place
+	off  []sided // and for their distances
 
 	was, now *Memory
+	changes  map[string][]change // by mode
 }
 
 func newWorker(in Inputs) *worker {
 	w := &worker{in: in, index: make(map[string]int, len(in.Fittings)), people: make(map[string]int, len(in.People))}
 	w.result.workings = make(map[string]working.Working)
-	w.gaps = map[gapSpot]float64{}
-	w.was, w.now = remember(in)
-	w.result.Memory = w.now
 	w.in.Error = max(1, in.Error)
+	w.remember()
 	for i, f := range in.Fittings {
 		w.index[f.ID] = i
 	}

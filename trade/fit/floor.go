@@ -1,6 +1,11 @@
 package fit
 
-import "tumblehome/solve/solid"
+import (
+	"maps"
+	"slices"
+
+	"tumblehome/solve/solid"
+)
 
 // Floor is the walkable floor in a mode, on a grid of 25 mm, for a drawing. Cell i, j lies at X + 25·i, Y + 25·j and is number i·NY + j.
 type Floor struct {
@@ -24,23 +29,78 @@ func (w *worker) ground() *Ground {
 	return w.in.Ground
 }
 
-// floor is the walkable floor of a mode, worked out once.
-func (w *worker) floor(mode *Mode) *Floor {
-	for i := range w.result.Floors {
-		if w.result.Floors[i].Mode == mode.Name {
-			return &w.result.Floors[i]
+// laid is a floor with the widest ways over it from the doors that were asked for.
+type laid struct {
+	Floor
+	ways map[string]widest
+}
+
+// floor is the walkable floor of a mode, worked out once. Of one remembered only the rows are painted anew in which something changed.
+func (w *worker) floor(mode *Mode) *laid {
+	if f := w.now.floors[mode.Name]; f != nil {
+		return f
+	}
+	f := w.was.floors[mode.Name]
+	i0, i1 := w.stale(mode, f)
+	if f == nil || i0 <= i1 {
+		f = w.lay(mode, f, i0, i1)
+	} else {
+		f = &laid{f.Floor, maps.Clone(f.ways)}
+	}
+	w.now.floors[mode.Name] = f
+	w.result.Floors = append(w.result.Floors, f.Floor)
+	return f
+}
+
+// stale are the rows in which a remembered floor is no longer right; all if there is none, and the first past the last if it is right.
+func (w *worker) stale(mode *Mode, f *laid) (i0, i1 int) {
+	g := w.ground()
+	if f == nil {
+		return 0, g.nx - 1
+	}
+	i0, i1 = g.nx, -1
+	for _, c := range w.changes[mode.Name] {
+		for _, b := range [2]solid.Bounds{c.was, c.is} {
+			if from, to := g.rows(b.MinX-cell, b.MaxX+cell); w.inTheWay(c.fitting) && from <= to {
+				i0, i1 = min(i0, from), max(i1, to)
+			}
 		}
 	}
+	return i0, i1
+}
+
+// lay paints some rows of a floor; the others are as they were.
+func (w *worker) lay(mode *Mode, was *laid, i0, i1 int) *laid {
 	g := w.ground()
-	f := Floor{Mode: mode.Name, X: g.x, Y: g.y, Cell: cell, NX: g.nx, NY: g.ny, Free: g.bare(g.walk, w.passed()), Headroom: append([]float64(nil), g.roof...)}
+	f := &laid{Floor{Mode: mode.Name, X: g.x, Y: g.y, Cell: cell, NX: g.nx, NY: g.ny}, map[string]widest{}}
+	f.Free, f.Headroom = g.bare(g.walk, w.passed()), slices.Clone(g.roof)
+	if was != nil {
+		for _, part := range [2][2]int{{0, i0 * g.ny}, {(i1 + 1) * g.ny, g.nx * g.ny}} {
+			copy(f.Free[part[0]:part[1]], was.Free[part[0]:part[1]])
+			copy(f.Headroom[part[0]:part[1]], was.Headroom[part[0]:part[1]])
+		}
+	}
 	for i := range mode.Standings {
 		if w.inTheWay(i) {
-			w.paint(&f, mode.Standings[i].Solid)
+			w.paint(&f.Floor, mode.Standings[i].Solid, i0, i1)
 		}
 	}
+	if was != nil && slices.Equal(f.Free, was.Free) {
+		f.Clearance, f.ways = was.Clearance, maps.Clone(was.ways)
+		return f
+	}
 	f.Clearance = distances(f.Free, g.nx, g.ny)
-	w.result.Floors = append(w.result.Floors, f)
-	return &w.result.Floors[len(w.result.Floors)-1]
+	return f
+}
+
+// waysOver are the widest ways over a floor from a door, worked out once.
+func (w *worker) waysOver(f *laid, door Opening) widest {
+	ways, known := f.ways[door.ID]
+	if !known {
+		ways = w.ground().widestFrom(f.Clearance, door)
+		f.ways[door.ID] = ways
+	}
+	return ways
 }
 
 // passed are the openings one walks through: doors, and the way into the cab.
@@ -60,14 +120,14 @@ func (w *worker) inTheWay(i int) bool {
 	return f.Where == "" && f.For == "" && f.Gives == 0 && !f.Aside && !f.In
 }
 
-// paint takes what a solid takes of the floor, and lowers the headroom under what is above shoulders.
-func (w *worker) paint(f *Floor, s solid.Solid) {
+// paint takes what a solid takes of some rows of the floor, and lowers the headroom under what is above shoulders.
+func (w *worker) paint(f *Floor, s solid.Solid, i0, i1 int) {
 	g, floor := w.in.Ground, w.in.Room.Floor()
 	for _, p := range s {
 		if p.High <= floor+bodyFrom {
 			continue
 		}
-		g.cells(p, func(i, j0, j1 int) {
+		g.cells(p, i0, i1, func(i, j0, j1 int) {
 			if p.Low < floor+g.up[i] {
 				clear(f.Free[i*g.ny+j0 : i*g.ny+j1+1])
 			}
@@ -78,11 +138,11 @@ func (w *worker) paint(f *Floor, s solid.Solid) {
 	}
 }
 
-// cells calls for every row of the grid with the cells from j0 to j1 that a prism covers.
-func (g *Ground) cells(p solid.Prism, do func(i, j0, j1 int)) {
+// cells calls for every row of the grid from i0 to i1 with the cells from j0 to j1 that a prism covers.
+func (g *Ground) cells(p solid.Prism, i0, i1 int, do func(i, j0, j1 int)) {
 	b := p.Bounds()
 	x0, x1 := g.rows(b.MinX, b.MaxX)
-	for i := x0; i <= x1; i++ {
+	for i := max(x0, i0); i <= min(x1, i1); i++ {
 		low, high := p.Across(g.atX(i))
 		if j0, j1 := g.across(low, high); j0 <= j1 {
 			do(i, j0, j1)

@@ -2,12 +2,9 @@ package fit
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
 	"tumblehome/solve/solid"
-	"tumblehome/trade/finding"
-	"tumblehome/trade/working"
 )
 
 // foul is two fittings in one another.
@@ -22,7 +19,7 @@ func (w *worker) fouls() {
 	seen := map[[2]int][]string{}     // modes in which a pair at rest fouls
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
-		found := w.foulsIn(mode, resting)
+		found, more := w.foulsIn(mode, resting)
 		for _, f := range found {
 			if mode.Standings[f.a].Moved || mode.Standings[f.b].Moved {
 				w.reportFoul(f, mode.Name)
@@ -33,15 +30,15 @@ func (w *worker) fouls() {
 				seen[key] = append(seen[key], mode.Name)
 			}
 		}
-		w.showFouls(mode, found)
+		w.showFouls(mode, found, more)
 	}
 }
 
 // mostFouls is after how many fouls in a mode no more are looked for: nobody reads so many, and things heaped on one spot have them by the million.
 const mostFouls = 500
 
-// foulsIn are the fouls of one mode, found by a sweep along x.
-func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
+// foulsIn are the fouls of one mode, found by a sweep along x, and whether there may be more.
+func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) (found []foul, more bool) {
 	var order []int
 	for i := range mode.Standings {
 		if len(mode.Standings[i].Solid) > 0 && w.in.Fittings[i].Gives < 1 {
@@ -51,7 +48,6 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 	slices.SortStableFunc(order, func(i, j int) int {
 		return cmp.Compare(mode.Standings[i].Box.MinX, mode.Standings[j].Box.MinX)
 	})
-	var found []foul
 	for n, i := range order {
 		for _, j := range order[n+1:] {
 			if mode.Standings[j].Box.MinX >= mode.Standings[i].Box.MaxX || len(found) == mostFouls {
@@ -66,18 +62,32 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) []foul {
 			}
 		}
 	}
+	more = len(found) == mostFouls
 	known := make(map[[2]int]bool, len(found))
 	for _, f := range found {
 		known[[2]int{f.a, f.b}] = true
 	}
 	found = slices.DeleteFunc(found, func(f foul) bool { return w.followsFrom(f, known) })
 	slices.SortFunc(found, func(f, g foul) int { return cmp.Or(cmp.Compare(f.a, g.a), cmp.Compare(f.b, g.b)) })
-	return found
+	return found, more
 }
 
-// belong says whether one carries the other, or both belong to openings: these cannot foul.
+// belong says whether one carries the other, or the skin of the van is between them: these cannot foul.
 func (w *worker) belong(a, b int) bool {
-	return w.carries(a, b) || w.carries(b, a) || w.in.Fittings[a].Where != w.in.Fittings[b].Where
+	return w.parted(a, b) || w.carries(a, b) || w.carries(b, a)
+}
+
+// parted says whether the skin of the van is between two fittings. Living space and cab are one space, and what sits in an opening is on both
+// sides of the skin.
+func (w *worker) parted(a, b int) bool {
+	f, g := &w.in.Fittings[a], &w.in.Fittings[b]
+	switch {
+	case f.Where == g.Where || !f.isOutside() && !g.isOutside():
+		return false
+	case f.Where == "outside" && w.throughSkin(b) || g.Where == "outside" && w.throughSkin(a):
+		return false
+	}
+	return true
 }
 
 // followsFrom says whether a foul only repeats that what holds one of the two fouls the other.
@@ -118,56 +128,4 @@ func (w *worker) judge(mode *Mode, a, b int, resting map[[2]int]solid.Way) solid
 		resting[key] = way
 	}
 	return way
-}
-
-func (w *worker) reportFoul(f foul, modeName string) {
-	severity, how := finding.Fault, ""
-	if f.way.Depth <= w.in.Error {
-		severity, how = finding.Close, " That is within what the body was read to: try it in card."
-	}
-	when := ""
-	if modeName != "" {
-		when = fmt.Sprintf(" in the mode %q", modeName)
-	}
-	a, b := w.in.Fittings[f.a], w.in.Fittings[f.b]
-	out := finding.Finding{
-		Code: "fit.foul", Severity: severity, About: []string{pointer("fittings", a.ID), pointer("fittings", b.ID)}, Mode: modeName,
-		Title:    fmt.Sprintf("%s and %s overlap by %s%s", w.name(f.a), w.name(f.b), about(f.way.Depth), when),
-		Words:    "Both cannot be there. Neither gets clear of the other within the van by going straight along, across or up: one must be smaller, or elsewhere." + how,
-		Measured: mm(f.way.Depth), Limit: mm(touching),
-		Source: finding.Source{Text: "the places and sizes of this build", Sure: finding.Computed},
-	}
-	ways := w.freeWays(f, modeName)
-	if len(ways) > 0 {
-		v := ways[0].way
-		out.Words = fmt.Sprintf("Both cannot be there. The shortest way clear is to move %s %s.%s",
-			w.name(ways[0].thing), wayWords(away(v.X*v.Depth), away(v.Y*v.Depth), away(v.Z*v.Depth)), how)
-	}
-	for _, free := range ways {
-		v := free.way
-		out.Proposals = append(out.Proposals, w.nudge(free.thing, v.X*v.Depth, v.Y*v.Depth, v.Z*v.Depth, modeName)...)
-	}
-	w.find(out)
-}
-
-// showFouls is the figure of a mode: how many pairs foul.
-func (w *worker) showFouls(mode *Mode, found []foul) {
-	none := 0.0
-	how := working.Working{
-		Formula: "number of pairs deeper in one another than 1 mm",
-		Source:  finding.Source{Text: "separating axes of convex prisms (Ericson, Real-Time Collision Detection, 2005)", Sure: finding.Memory},
-		Notes:   []string{"What stands in or upon a fitting does not foul it.", "Soft things may be pressed."},
-	}
-	if len(found) == mostFouls {
-		how.Notes = append(how.Notes, fmt.Sprintf("No more than %d are looked for.", mostFouls))
-	}
-	for _, f := range found {
-		how.Lines = append(how.Lines, working.Line{
-			Label: w.name(f.a) + " in " + w.name(f.b), Value: f.way.Depth, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[f.a].ID)},
-		})
-	}
-	how.Lines = append(how.Lines, working.Line{Symbol: "n", Label: "pairs", Value: float64(len(found)), Unit: "1", From: working.Origin{Here: true}})
-	w.show(working.Figure{
-		Code: "fit.fouls." + mode.Name, Value: float64(len(found)), Unit: "1", Label: "Things in each other's way, " + mode.Name, Limit: &none,
-	}, how)
 }

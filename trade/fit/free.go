@@ -34,8 +34,16 @@ func (w *worker) freeWays(f foul, modeName string) []freeWay {
 	return ways
 }
 
-// wayFree is the shortest way of one thing off another that keeps in the room, without end if there is none.
+// wayFree is the shortest way of one thing off another that keeps in the room, without end if there is none. What sits in an opening stays there.
 func (w *worker) wayFree(i int, it, off *Standing) solid.Way {
+	if w.in.Fittings[i].For != "" {
+		return solid.Way{Depth: math.Inf(1)}
+	}
+	key := [2]shape{shapeOf(it.Solid), shapeOf(off.Solid)}
+	if best, known := w.was.exits[key]; known {
+		w.now.exits[key] = best
+		return best
+	}
 	best := solid.Way{Depth: math.Inf(1)}
 	for side, d := range solid.Directions {
 		far := it.Solid.Exit(off.Solid, d[0], d[1], d[2])
@@ -43,6 +51,7 @@ func (w *worker) wayFree(i int, it, off *Standing) solid.Way {
 			best = solid.Way{X: d[0], Y: d[1], Z: d[2], Depth: far}
 		}
 	}
+	w.now.exits[key] = best
 	return best
 }
 

@@ -62,12 +62,10 @@ func (w *worker) over(mode *Mode, x, y, z float64, seat int, aside bool) float64
 	top := min(room.Roof(x, y-half), room.Roof(x, y), room.Roof(x, y+half))
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		f := w.in.Fittings[i]
-		if len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || f.Aside && !aside || seat >= 0 && w.carries(seat, i) && w.yields(i) {
+		if b := &s.Box; b.MaxX <= x-half || b.MinX >= x+half || b.MaxY <= y-half || b.MinY >= y+half || b.MaxZ <= z || b.MinZ >= top {
 			continue
 		}
-		b := s.Box
-		if b.MaxX <= x-half || b.MinX >= x+half || b.MaxY <= y-half || b.MinY >= y+half {
+		if f := &w.in.Fittings[i]; len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || f.Aside && !aside || seat >= 0 && w.carries(seat, i) && w.yields(i) {
 			continue
 		}
 		for _, p := range s.Solid {
@@ -187,7 +185,7 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 		Title: fmt.Sprintf("%s cannot sit upright on %s", p.name(), w.name(s.at)),
 		Words: fmt.Sprintf("Over the seat there is %s; sitting upright takes about %s. Lower the seat by %s, or sit leaning.",
 			about(have), about(need), about(need-have)),
-		Measured: mm(have), Limit: mm(need), Source: sitSource,
+		Measured: mm(have), Limit: mm(need), Source: sitSource, Proposals: w.higher(s.at, have-need),
 	}
 	if need-have <= slump {
 		out.Severity = finding.Close

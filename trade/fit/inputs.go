@@ -21,6 +21,10 @@ type Inputs struct {
 
 	Ground *Ground // the room's own part of the walkable floor, made once for a room; nil is made here
 	Ribs   []Rib   // where nothing may be cut
+
+	Van       solid.Bounds // about the whole vehicle, road to roof; empty is not known
+	Underside float64      // z of the underside of its floor
+	Wheels    []Wheel      // and axles
 	// Before is the memory of an earlier result, to save work; it is used only if RoomKey, the digest of the room, is the same and
 	// not empty.
 	Before  *Memory

@@ -84,9 +84,7 @@ func (w *worker) reportLoose(i int) {
 	if f.Mass >= looseFault {
 		out.Severity, out.Limit.Value = finding.Fault, looseFault
 	}
-	if patch, err := json.Marshal(map[string]any{"fittings": map[string]any{f.ID: map[string]string{"held": "strapped"}}}); err == nil {
-		out.Proposals = []finding.Proposal{{Words: "strap " + w.name(i) + " down", Patch: patch}}
-	}
+	out.Proposals = w.strapped([]int{i})
 	w.find(out)
 }
 
@@ -108,7 +106,25 @@ func (w *worker) reportSilent(silent []int) {
 	if most >= looseFault {
 		out.Severity, out.Limit.Value = finding.Fault, looseFault
 	}
+	out.Proposals = w.strapped(silent)
 	w.find(out)
+}
+
+// strapped is to strap some things down while driving, all together.
+func (w *worker) strapped(some []int) []finding.Proposal {
+	all := map[string]any{}
+	for _, i := range some {
+		all[w.in.Fittings[i].ID] = map[string]string{"held": "strapped"}
+	}
+	patch, err := json.Marshal(map[string]any{"fittings": all})
+	if err != nil {
+		return nil
+	}
+	words := "strap all of them down"
+	if len(some) == 1 {
+		words = "strap " + w.name(some[0]) + " down"
+	}
+	return []finding.Proposal{{Words: words, Patch: patch}}
 }
 
 // inOrder are some fittings as they stand from the front, the heaviest of them, their names and pointers.
@@ -134,6 +150,7 @@ func (w *worker) askHeld(asked []int) {
 		out.Title = fmt.Sprintf("Nobody has said how %s will be held while driving", names[0])
 	}
 	out.Words = "Asked of " + listed(names) + ". Say whether it will be screwed, bolted, strapped, latched, wedged or bonded, or put it inside something closed."
+	out.Proposals = w.strapped(asked)
 	w.find(out)
 }
 

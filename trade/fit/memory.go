@@ -2,144 +2,109 @@ package fit
 
 import (
 	"slices"
-	"strings"
 
 	"tumblehome/solve/solid"
 )
 
-// Memory keeps the judgements of one working-out for the next, which most often differs from it by one fitting. What stands where it
-// stood is known by its solid being the very same; the answers are the same with a memory or without.
+// Memory keeps the judgements of one working-out for the next, which most often differs from it by where one fitting stands. A judgement still
+// holds if nothing changed within its reach; the answers are the same with a memory or without.
 type Memory struct {
-	room  string
-	pairs map[[2]shape]solid.Way
-	outs  map[side]float64
-	parts map[partAt]partKnown
+	in     Inputs // that it was made from
+	pairs  map[[2]shape]solid.Way
+	exits  map[[2]shape]solid.Way
+	outs   map[placed][6]float64
+	parts  map[partAt]kept[opened]
+	gaps   map[gapSpot]kept[float64]
+	floors map[string]*laid
+	crawls map[crawlAt]*crossing
+	exit   map[exitAt]kept[standsBefore]
 }
 
-// shape is a solid by where it is kept: equal shapes are the same solid.
-type shape struct {
-	first *solid.Prism
-	of    int
-}
-
-func shapeOf(s solid.Solid) shape {
-	if len(s) == 0 {
-		return shape{}
+func newMemory(in Inputs) *Memory {
+	in.Before, in.Nudge, in.Lengthen, in.Parts = nil, nil, nil, nil
+	return &Memory{
+		in: in, pairs: map[[2]shape]solid.Way{}, exits: map[[2]shape]solid.Way{}, outs: map[placed][6]float64{}, parts: map[partAt]kept[opened]{},
+		gaps: map[gapSpot]kept[float64]{}, floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
 	}
-	return shape{&s[0], len(s)}
 }
 
-// side of a shape and its box.
-type side struct {
-	of  shape
-	box solid.Bounds
-	to  solid.Side
+// kept is a judgement with the space that it depends on.
+type kept[Judgement any] struct {
+	is    Judgement
+	reach solid.Bounds
 }
 
-// partAt is a part of a fitting that stands so, in a mode with these openings open.
-type partAt struct {
-	host   shape
-	part   any
-	mode   string
-	opened string
-}
-
-// partKnown is how far a part opened among what stood around it.
-type partKnown struct {
-	reach  solid.Bounds
-	around []neighbour
-	opened opened
-	meets  string // ids of what it meets, and of what bars it
-	bars   string
-}
-
-// neighbour is a fitting that stands within reach.
-type neighbour struct {
-	shape   shape
-	fitting Fitting
-}
-
-// remember makes an empty memory for this working-out; was is that of the last one, if it was in the same room.
-func remember(in Inputs) (was, now *Memory) {
-	now = &Memory{room: in.RoomKey, pairs: map[[2]shape]solid.Way{}, outs: map[side]float64{}, parts: map[partAt]partKnown{}}
-	if in.Before == nil || in.RoomKey == "" || in.Before.room != in.RoomKey {
-		return &Memory{}, now
+// recall is a judgement about a mode: the one before if nothing that counts changed within its reach, else it is judged now.
+func recall[Key comparable, Judgement any](w *worker, was, now map[Key]kept[Judgement], mode *Mode, key Key, counts func(int) bool, judge func() (Judgement, solid.Bounds)) Judgement {
+	if known, ok := now[key]; ok {
+		return known.is
 	}
-	return in.Before, now
+	known, ok := was[key]
+	if !ok || w.changed(mode, known.reach, counts) {
+		known.is, known.reach = judge()
+	}
+	now[key] = known
+	return known.is
 }
 
-// pairWay is the way by which a leaves b, with depth 0 where they only touch.
-func (w *worker) pairWay(a, b solid.Solid) solid.Way {
-	key := [2]shape{shapeOf(a), shapeOf(b)}
-	way, known := w.was.pairs[key]
-	if !known {
-		if deep, in := a.Deepest(b); in && deep.Depth > touching {
-			way = a.WayOut(b)
+// change is a fitting that stands otherwise in a mode than it did, with the boxes about where it was and where it is.
+type change struct {
+	fitting int
+	was, is solid.Bounds
+}
+
+// remember sets out with what is still of use of the memory before.
+func (w *worker) remember() {
+	before := w.in.Before
+	w.was, w.changes = &Memory{}, map[string][]change{}
+	if before != nil && w.in.RoomKey != "" && before.in.RoomKey == w.in.RoomKey {
+		w.was = &Memory{pairs: before.pairs, outs: before.outs}
+		if alike(&before.in, &w.in) {
+			w.was = before
+			w.compare()
 		}
 	}
-	w.now.pairs[key] = way
-	return way
+	w.now = newMemory(w.in)
+	w.result.Memory = w.now
 }
 
-// sideExcess is how far a standing reaches out of a side.
-func (w *worker) sideExcess(s *Standing, to solid.Side) float64 {
-	key := side{shapeOf(s.Solid), s.Box, to}
-	by, known := w.was.outs[key]
-	if !known {
-		by = w.excess(s, to)
-	}
-	w.now.outs[key] = by
-	return by
+// alike says whether two inputs differ only in where things stand, what they weigh and what of them opens.
+func alike(a, b *Inputs) bool {
+	return a.Partition == b.Partition && a.Error == b.Error && slices.Equal(a.Openings, b.Openings) && slices.Equal(a.People, b.People) &&
+		slices.EqualFunc(a.Fittings, b.Fittings, func(f, g Fitting) bool { g.Mass = f.Mass; return f == g }) &&
+		slices.EqualFunc(a.Modes, b.Modes, func(m, n Mode) bool {
+			return m.Name == n.Name && slices.Equal(m.Open, n.Open) && slices.Equal(m.Poses, n.Poses)
+		})
 }
 
-// openingKnown is opening, remembered.
-func (w *worker) openingKnown(mode *Mode, p *Part) opened {
-	at := partAt{shapeOf(mode.Standings[p.Fitting].Solid), p.Key, mode.Name, strings.Join(mode.Open, " ")}
-	known, found := w.was.parts[at]
-	if found && slices.Equal(known.around, w.around(mode, p, known.reach)) {
-		known.opened.meets.fitting = w.again(known.opened.meets.fitting, known.meets)
-		known.opened.bars.fitting = w.again(known.opened.bars.fitting, known.bars)
-	} else {
-		known = partKnown{reach: reachOf(p), opened: w.opening(mode, p)}
-		known.around = w.around(mode, p, known.reach)
-		known.meets, known.bars = w.idOf(known.opened.meets), w.idOf(known.opened.bars)
-	}
-	w.now.parts[at] = known
-	return known.opened
-}
-
-// again is where a fitting is among the inputs now.
-func (w *worker) again(was int, id string) int {
-	if was < 0 || id == "" {
-		return was
-	}
-	return w.index[id]
-}
-
-func (w *worker) idOf(m meeting) string {
-	if m.fitting < 0 || m.fitting >= len(w.in.Fittings) {
-		return ""
-	}
-	return w.in.Fittings[m.fitting].ID
-}
-
-// around is what stands within reach of a part.
-func (w *worker) around(mode *Mode, p *Part, reach solid.Bounds) []neighbour {
-	var all []neighbour
-	for i := range mode.Standings {
-		if s := &mode.Standings[i]; i != p.Fitting && s.Box.Meets(reach) {
-			all = append(all, neighbour{shapeOf(s.Solid), w.in.Fittings[i]})
+// compare finds what stands otherwise than it did. A solid that is the same as before is taken from before, so that it is known again.
+func (w *worker) compare() {
+	w.in.Modes = slices.Clone(w.in.Modes)
+	for m := range w.in.Modes {
+		mode, was := &w.in.Modes[m], w.was.in.Modes[m].Standings
+		mode.Standings = slices.Clone(mode.Standings)
+		for i := range mode.Standings {
+			s, old := &mode.Standings[i], &was[i]
+			alike := s.Box == old.Box && s.Moved == old.Moved && slices.Equal(s.Scribed, old.Scribed)
+			if alike && shapeOf(s.Solid) != shapeOf(old.Solid) && slices.EqualFunc(s.Solid, old.Solid, samePrism) {
+				s.Solid = old.Solid
+			}
+			if !alike || shapeOf(s.Solid) != shapeOf(old.Solid) {
+				w.changes[mode.Name] = append(w.changes[mode.Name], change{i, old.Box, s.Box})
+			}
 		}
 	}
-	return all
 }
 
-// reachOf is the box about all that a part passes through, with what may stand upon it.
-func reachOf(p *Part) solid.Bounds {
-	reach := solid.Nothing
-	for way := range p.Ways {
-		reach = reach.Join(p.Swept(way, 1).Bounds())
-	}
-	reach.MinZ, reach.MaxZ = reach.MinZ-touching, reach.MaxZ+touching
-	return reach
+func samePrism(p, q solid.Prism) bool {
+	return p.Low == q.Low && p.High == q.High && slices.Equal(p.Outline, q.Outline)
 }
+
+// changed says whether anything that counts changed within reach in a mode.
+func (w *worker) changed(mode *Mode, reach solid.Bounds, counts func(int) bool) bool {
+	return slices.ContainsFunc(w.changes[mode.Name], func(c change) bool {
+		return (c.was.Meets(reach) || c.is.Meets(reach)) && counts(c.fitting)
+	})
+}
+
+func all(int) bool { return true }

@@ -57,27 +57,24 @@ type sided struct {
 	d, x, y float64 // nearest point, from the place
 }
 
-// gapSpot is a cell of the floor in a mode.
+// gapSpot is a cell of the floor in a mode, and how far the things about it are off at most.
 type gapSpot struct {
-	mode *Mode
-	cell int32
+	mode   string
+	cell   int32
+	within float64
 }
 
 // gapOnce is gapAt, measured once for a cell: many ways lead over the same narrow places.
 func (w *worker) gapOnce(mode *Mode, c int32, x, y, within float64) float64 {
-	at := gapSpot{mode, c}
-	gap, known := w.gaps[at]
-	if !known {
-		gap = w.gapAt(mode, x, y, within)
-		w.gaps[at] = gap
-	}
-	return gap
+	return recall(w, w.was.gaps, w.now.gaps, mode, gapSpot{mode.Name, c, within}, w.inTheWay, func() (float64, solid.Bounds) {
+		return w.gapAt(mode, x, y, within), around(x, y, within)
+	})
 }
 
 // gapAt is the distance between two things whose gap has its middle near a place; infinite if the place lies in no such gap. Within is
 // how far the things of that gap are off at most.
 func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
-	var edges []sided
+	edges := w.off[:0]
 	for _, e := range w.edges(mode, x, y, within) {
 		s := sided{edge: e}
 		if s.d, s.x, s.y = e.distance(x, y); s.d <= within {
@@ -85,6 +82,7 @@ func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
 			edges = append(edges, s)
 		}
 	}
+	w.off = edges
 	slices.SortStableFunc(edges, func(a, b sided) int { return cmp.Compare(a.d, b.d) })
 	gap := math.Inf(1)
 	for i, e := range edges {

@@ -1,10 +1,9 @@
 package fit
 
 import (
-	"fmt"
 	"math"
-	"strings"
 
+	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
@@ -61,16 +60,6 @@ func (w *worker) opens() {
 	w.show(working.Figure{Code: "fit.opens", Value: float64(shut), Unit: "1", Label: "Lids, doors and drawers that do not open", Limit: &none}, how)
 }
 
-func (w *worker) partName(p *Part) string {
-	kind := p.Kind
-	if kind == "drawer" {
-		kind = "drawers"
-	}
-	return "the " + kind + " of " + w.name(p.Fitting)
-}
-
-func percent(share float64) string { return fmt.Sprintf("%.0f %%", share*100) }
-
 // bestOpening is how far a part opens where it opens farthest, and how far by day.
 func (w *worker) bestOpening(p *Part) (best, day opened) {
 	best.share = -1
@@ -99,31 +88,35 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 	return best, day
 }
 
-// opening is how far a part opens in a mode, hung in the better way.
-func (w *worker) opening(mode *Mode, p *Part) opened {
+// opening is how far a part opens in a mode, hung in the better way, and the box about all that this depends on.
+func (w *worker) opening(mode *Mode, p *Part) (opened, solid.Bounds) {
+	reach := mode.Standings[p.Fitting].Box
+	reach.MinZ, reach.MaxZ = reach.MinZ-2*touching, reach.MaxZ+2*touching
 	if i, stands := w.onLid(mode, p); stands {
-		return opened{meets: meeting{fitting: i}, mode: mode.Name}
+		return opened{meets: meeting{fitting: i}, mode: mode.Name}, reach
 	}
 	best := opened{share: -1}
 	for way := range p.Ways {
-		if o := w.openingHung(mode, p, way); o.share > best.share {
+		path := p.Swept(way, 1)
+		reach = reach.Join(path.Bounds())
+		if o := w.openingHung(mode, p, way, path); o.share > best.share {
 			best = o
 		}
 	}
-	return best
+	return best, reach
 }
 
-// openingHung halves the share that is in doubt, a few times.
-func (w *worker) openingHung(mode *Mode, p *Part, way int) opened {
+// openingHung halves the share that is in doubt, a few times; path is what the part passes through when it opens wholly.
+func (w *worker) openingHung(mode *Mode, p *Part, way int, path solid.Solid) opened {
 	free := opened{share: 1, way: way, mode: mode.Name}
-	met, barred := w.partMeets(mode, p, way, 1)
+	met, barred := w.partMeets(mode, p, way, 1, path)
 	if !barred {
 		return free
 	}
 	low, high, bars := 0.0, 1.0, met
 	for range 6 {
 		mid := (low + high) / 2
-		if m, barred := w.partMeets(mode, p, way, mid); barred {
+		if m, barred := w.partMeets(mode, p, way, mid, p.Swept(way, mid)); barred {
 			high, met = mid, m
 		} else {
 			low = mid
@@ -132,16 +125,15 @@ func (w *worker) openingHung(mode *Mode, p *Part, way int) opened {
 	return opened{low, way, met, bars, mode.Name}
 }
 
-// partMeets is what a part runs into when it is opened so far.
-func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64) (meeting, bool) {
-	path := p.Swept(way, share)
+// partMeets is what a part runs into when it is opened so far and passes through its path.
+func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64, path solid.Solid) (meeting, bool) {
 	if len(path) == 0 {
 		return meeting{}, false
 	}
 	b, deepest := path.Bounds(), meeting{}
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		if f := w.in.Fittings[i]; i == p.Fitting || f.In || f.Aside || !s.Box.Meets(b) || w.belong(i, p.Fitting) {
+		if f := &w.in.Fittings[i]; !s.Box.Meets(b) || i == p.Fitting || f.In || f.Aside || w.belong(i, p.Fitting) {
 			continue
 		}
 		if p.Kind == "lid" && w.liesOn(i, s, mode.Standings[p.Fitting].Box.MaxZ) {
@@ -169,58 +161,14 @@ func (w *worker) onLid(mode *Mode, p *Part) (fitting int, stands bool) {
 	if p.Kind != "lid" {
 		return 0, false
 	}
-	top := mode.Standings[p.Fitting].Box.MaxZ
+	host := mode.Standings[p.Fitting].Box
+	top := host.MaxZ
 	for i := range mode.Standings {
 		s, f := &mode.Standings[i], w.in.Fittings[i]
-		if len(s.Solid) > 0 && !f.In && !f.Rests && f.Gives == 0 && !f.Aside && w.carries(p.Fitting, i) && math.Abs(s.Box.MinZ-top) <= touching {
+		if len(s.Solid) > 0 && !f.In && !f.Rests && f.Gives == 0 && !f.Aside && w.carries(p.Fitting, i) && math.Abs(s.Box.MinZ-top) <= touching &&
+			s.Box.MinX < host.MaxX && host.MinX < s.Box.MaxX && s.Box.MinY < host.MaxY && host.MinY < s.Box.MaxY {
 			return i, true
 		}
 	}
 	return 0, false
-}
-
-func (w *worker) reportOpens(p *Part, best, day opened) {
-	f := w.in.Fittings[p.Fitting]
-	name := w.partName(p)
-	out := finding.Finding{
-		Code: "fit.opens", Severity: finding.Close, Mode: "day", About: []string{pointer("fittings", f.ID)}, Source: opensSource,
-		Measured: &finding.Measure{Value: day.share * 100, Unit: "%"}, Limit: &finding.Measure{Value: opensWell * 100, Unit: "%"},
-		Title: strings.ToUpper(name[:1]) + name[1:] + " cannot be opened far",
-	}
-	meets := w.meetingWords(day.meets)
-	switch {
-	case day.meets.way.Depth == 0:
-		out.Title = fmt.Sprintf("%s stands on %s", w.name(day.meets.fitting), name)
-		out.Severity = finding.Note
-		out.Words = "It must be lifted off each time before the lid opens."
-	case best.share >= opensWell:
-		out.Severity = finding.Note
-		out.Words = fmt.Sprintf("By day it meets %s after %s of its way; in the mode %q it opens.", meets, percent(day.share), best.mode)
-	default:
-		out.Words = fmt.Sprintf("It meets %s after %s of its way.", meets, percent(day.share))
-		if best.share < opensHalf {
-			out.Severity = finding.Fault
-		}
-	}
-	if by := day.meets; by.fitting >= 0 && day.share < 1 {
-		out.About = append(out.About, pointer("fittings", w.in.Fittings[by.fitting].ID))
-		out.Proposals = w.clear(day.bars)
-	}
-	w.find(out)
-}
-
-// clear proposes to move what is met out of the way.
-func (w *worker) clear(m meeting) []finding.Proposal {
-	d := m.way.Depth
-	if d == 0 || m.fitting < 0 {
-		return nil
-	}
-	return w.nudge(m.fitting, m.way.X*d, m.way.Y*d, m.way.Z*d, "")
-}
-
-func (w *worker) meetingWords(m meeting) string {
-	if m.fitting < 0 {
-		return "the " + sideWords[m.side]
-	}
-	return w.name(m.fitting)
 }

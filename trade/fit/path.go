@@ -43,9 +43,13 @@ func (w *worker) leavesRoom(mode *Mode, path, before solid.Solid) (meeting, bool
 	return worst, worst.way.Depth > 0
 }
 
-// solidExcess is how far any prism stands out of a side, looked at in its corners and half way between: a path is wanted only roughly.
+// solidExcess is how far any prism stands out of a side, looked at in its corners, half way between and where the room steps: a path is wanted
+// only roughly.
 func (w *worker) solidExcess(s solid.Solid, side solid.Side) float64 {
 	most := 0.0
+	if w.cornerExcess(s.Bounds(), side) <= 0 {
+		return most
+	}
 	for _, p := range s {
 		most = max(most, w.cornerExcess(p.Bounds(), side))
 	}
@@ -67,12 +71,18 @@ func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 		}
 	}
 	most := 0.0
-	for _, x := range [3]float64{b.MinX, (b.MinX + b.MaxX) / 2, b.MaxX} {
+	along, up := solid.Steps(r)
+	heights := solid.Places(nil, b.MinZ, b.MaxZ, b.MaxZ-b.MinZ, up)
+	for _, x := range solid.Places(nil, b.MinX, b.MaxX, (b.MaxX-b.MinX)/2, along) {
 		switch side {
 		case solid.Left:
-			most = max(most, r.Left(x, b.MinZ)-b.MinY, r.Left(x, b.MaxZ)-b.MinY)
+			for _, z := range heights {
+				most = max(most, r.Left(x, z)-b.MinY)
+			}
 		case solid.Right:
-			most = max(most, b.MaxY-r.Right(x, b.MinZ), b.MaxY-r.Right(x, b.MaxZ))
+			for _, z := range heights {
+				most = max(most, b.MaxY-r.Right(x, z))
+			}
 		case solid.Roof:
 			low, high := r.Left(x, b.MaxZ), r.Right(x, b.MaxZ) // what stands out of a side is that side's matter
 			most = max(most, b.MaxZ-r.Roof(x, min(max(b.MinY, low), high)), b.MaxZ-r.Roof(x, min(max(b.MaxY, low), high)))
@@ -95,8 +105,9 @@ func (w *worker) safe() safeBox {
 	}
 	r := w.in.Room
 	s := solid.Bounds{MinX: r.Front(), MaxX: r.Rear(), MinY: -1e4, MaxY: 1e4, MinZ: r.Floor(), MaxZ: w.lowRoof() - roofMargin}
-	for _, x := range spread(r.Front(), r.Rear(), step) {
-		for _, z := range spread(s.MinZ, s.MaxZ, step) {
+	along, up := solid.Steps(r)
+	for _, x := range solid.Places(nil, r.Front(), r.Rear(), step, along) {
+		for _, z := range solid.Places(nil, s.MinZ, s.MaxZ, step, up) {
 			s.MinY, s.MaxY = max(s.MinY, r.Left(x, z)), min(s.MaxY, r.Right(x, z))
 		}
 	}

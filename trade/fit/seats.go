@@ -71,8 +71,9 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		Formula: "free depth before the front of the seat, at its best place, 400 wide, up to 1000", Source: seatSource,
 		Lines: []working.Line{{Symbol: "d", Label: "free depth", Value: f.free, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[seat].ID)}}},
 	})
-	note := func(code string, severity finding.Severity, title, words string, measured, limit float64) {
-		w.find(finding.Finding{Code: code, Severity: severity, Mode: mode.Name, About: who, Title: title, Words: words, Measured: mm(measured), Limit: mm(limit), Source: seatSource})
+	note := func(code string, severity finding.Severity, title, words string, measured, limit float64, proposals []finding.Proposal) {
+		w.find(finding.Finding{Code: code, Severity: severity, Mode: mode.Name, About: who, Title: title, Words: words, Measured: mm(measured), Limit: mm(limit),
+			Source: seatSource, Proposals: proposals})
 	}
 	// In a low van a higher seat would cost the headroom: then its height is no matter of choice.
 	room := w.seatSpot(mode, seat, top-pressed).under - top + pressed
@@ -81,10 +82,10 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		if high < most {
 			title = fmt.Sprintf("%s is a very low seat for %s", w.name(seat), p.name())
 		}
-		note("fit.seat.height", finding.Note, title, fmt.Sprintf("Pressed it is %s above the floor; %s suits best. A footrest or a thinner cushion helps.", about(high), about(most)), high, most)
+		note("fit.seat.height", finding.Note, title, fmt.Sprintf("Pressed it is %s above the floor; %s suits best. A footrest or a thinner cushion helps.", about(high), about(most)), high, most, w.higher(seat, most-high))
 	}
 	if f.depth < shallow {
-		note("fit.seat.depth", finding.Close, fmt.Sprintf("%s is too shallow to sit on", w.name(seat)), fmt.Sprintf("It is %s deep; one perches on less than %d mm.", about(f.depth), shallow), f.depth, shallow)
+		note("fit.seat.depth", finding.Close, fmt.Sprintf("%s is too shallow to sit on", w.name(seat)), fmt.Sprintf("It is %s deep; one perches on less than %d mm.", about(f.depth), shallow), f.depth, shallow, w.resize(seat, f.axis, shallow-f.depth, "deeper", "less deep"))
 	}
 	if f.free < legs-touching {
 		severity := finding.Close
@@ -92,7 +93,7 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 			severity = finding.Note
 		}
 		note("fit.seat.knees", severity, fmt.Sprintf("There is no room for the knees of %s before %s", p.name(), w.name(seat)),
-			fmt.Sprintf("Before the seat %s is free at the best place; knees and feet need about %s.", about(f.free), about(legs)), f.free, legs)
+			fmt.Sprintf("Before the seat %s is free at the best place; knees and feet need about %s.", about(f.free), about(legs)), f.free, legs, nil)
 	}
 	w.table(mode, seat, p, body, f, top-pressed)
 }

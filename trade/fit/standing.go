@@ -9,9 +9,17 @@ import (
 	"tumblehome/trade/working"
 )
 
-// sittingVan is the share of stature below which nobody expects to stand in a van: it is only said when the document has somebody
-// stand there.
-const sittingVan = 0.85
+// Below so much headroom [mm], or for a child such a share of their stature, nobody expects to stand in a van: it is only said when the document
+// has somebody stand there. Common practice, no source.
+const (
+	sittingVan   = 1450
+	sittingShare = 0.85
+)
+
+// sitsOnly says whether a person does not expect to stand under so much.
+func (p Person) sitsOnly(headroom float64) bool {
+	return headroom < min(sittingVan, sittingShare*p.Stature)
+}
 
 // standing judges where a person stands or cooks; who does neither stands where the free floor of the day has most room.
 func (w *worker) standing(p Person) {
@@ -68,10 +76,17 @@ func (w *worker) seekRoom() (spot, bool) {
 	}
 	g, f := w.ground(), w.floor(mode)
 	at, most := -1, 0.0
-	for c, free := range f.Free {
-		if i := c / g.ny; free && g.inside(i) && f.Headroom[c] > most && f.ClearAt(c) >= headWide {
-			if h := f.underHead(c); h > most {
-				at, most = c, h
+	stands := func(c int) bool { return f.Free[c] && g.inside(c/g.ny) && f.ClearAt(c) >= headWide }
+	highest, sure := 0.0, 0.0 // under the highest place a head has this much for sure
+	for c, h := range f.Headroom {
+		if h > highest && stands(c) {
+			highest, sure = h, f.underHead(c)
+		}
+	}
+	for c, h := range f.Headroom {
+		if h > most && h >= sure && stands(c) {
+			if under := f.underHead(c); under > most {
+				at, most = c, under
 			}
 		}
 	}
@@ -127,7 +142,7 @@ func (w *worker) reportStanding(p Person, s spot) {
 			{Symbol: "h", Label: "headroom", Value: have, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f", s.under, floor), From: working.Origin{Here: true}},
 		},
 	})
-	if have >= need-touching || s.at < 0 && have < sittingVan*p.Stature {
+	if have >= need-touching || s.at < 0 && p.sitsOnly(have) {
 		return
 	}
 	w.find(finding.Finding{

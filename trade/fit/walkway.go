@@ -59,7 +59,7 @@ func (w *worker) waysFrom(door Opening, mode *Mode, goals []int, exactly bool) {
 		a, b := mode.Standings[i].Box, mode.Standings[j].Box
 		return cmp.Or(cmp.Compare(a.MinZ, b.MinZ), cmp.Compare(a.MinX, b.MinX))
 	})
-	ways := w.ground().widestFrom(w.floor(mode).Clearance, door)
+	ways := w.waysOver(w.floor(mode), door)
 	for _, i := range goals {
 		if len(mode.Standings[i].Solid) > 0 {
 			way := Way{Mode: mode.Name, Door: door.ID, To: w.in.Fittings[i].ID}

@@ -63,8 +63,8 @@ func (w *worker) shut(mode *Mode, today bool) map[string]int {
 		if !o.WayOut {
 			continue
 		}
-		if by, ok := w.blocked(mode, o, today); ok {
-			shut[o.ID] = by
+		if in := w.standsBefore(mode, o, today); in.shut {
+			shut[o.ID] = in.by
 		}
 	}
 	return shut
@@ -72,11 +72,11 @@ func (w *worker) shut(mode *Mode, today bool) map[string]int {
 
 // count fills in by which openings one gets out of each place.
 func (w *worker) count(mode *Mode, places []place, shut map[string]int, today bool) {
-	pass := w.passable(mode, today)
+	on := w.crossing(mode, today)
 	for k := range places {
-		seen := w.ground().reach(pass, mode.Standings[places[k].at].Box)
+		parts := on.beside(w.ground(), mode.Standings[places[k].at].Box)
 		for _, o := range w.in.Openings {
-			if _, blocked := shut[o.ID]; o.WayOut && !blocked && !(today && !o.Made) && w.ground().comes(seen, o) {
+			if _, blocked := shut[o.ID]; o.WayOut && !blocked && !(today && !o.Made) && on.comes(w.ground(), parts, o) {
 				places[k].ways = append(places[k].ways, o.ID)
 			}
 		}

@@ -24,16 +24,21 @@ type widest struct {
 	before []int32
 }
 
+// waits is a cell that waits to be taken in, and who waits behind it.
+type waits struct{ cell, next int32 }
+
 // widestFrom begins outside a door and takes in the roomiest cell within reach until none is left, so that no cell is taken in by a
 // narrower way than need be (at the ends of a row one steps to the next, which is never free at both ends): Dijkstra's way with the narrowest place instead of the sum (Pollack, The maximum capacity through a
 // network, Operations Research 8 (1960) 733-736).
 func (g *Ground) widestFrom(d []int32, door Opening) widest {
 	out := widest{least: make([]int32, len(d)), before: make([]int32, len(d))}
-	var waiting [far*far + 1][]int32
+	var waiting [far*far + 1]int32 // by clearance: 1 more than where in the queue the last stands that waits
+	queue := make([]waits, 0, len(d))
 	put := func(c, before, least int32) {
 		if least > out.least[c] {
 			out.least[c], out.before[c] = least, before
-			waiting[least] = append(waiting[least], c)
+			queue = append(queue, waits{c, waiting[least]})
+			waiting[least] = int32(len(queue))
 		}
 	}
 	x0, x1, y0, y1 := g.step(door)
@@ -46,10 +51,9 @@ func (g *Ground) widestFrom(d []int32, door Opening) widest {
 	}
 	ny := int32(g.ny)
 	for level := int32(far * far); level > 0; level-- {
-		for len(waiting[level]) > 0 {
-			last := len(waiting[level]) - 1
-			c := waiting[level][last]
-			waiting[level] = waiting[level][:last]
+		for waiting[level] > 0 {
+			c := queue[waiting[level]-1].cell
+			waiting[level] = queue[waiting[level]-1].next
 			if out.least[c] != level {
 				continue
 			}
@@ -61,18 +65,6 @@ func (g *Ground) widestFrom(d []int32, door Opening) widest {
 		}
 	}
 	return out
-}
-
-// around calls for the eight cells about one.
-func (g *Ground) around(c int32, do func(n int32)) {
-	i, j := int(c)/g.ny, int(c)%g.ny
-	for di := max(0, i-1); di <= min(g.nx-1, i+1); di++ {
-		for dj := max(0, j-1); dj <= min(g.ny-1, j+1); dj++ {
-			if di != i || dj != j {
-				do(int32(di*g.ny + dj))
-			}
-		}
-	}
 }
 
 // way is the widest way to a fitting: over all cells from which a body that got so far reaches it, of equally good ones the roomiest.

@@ -19,7 +19,7 @@ func (w *worker) worktop(mode *Mode, at int, p Person) {
 		}
 	}
 	high, need := top-floor, float64(people.Of(quantity.Length(p.Stature)).WorktopHeight())
-	if w.before(mode, at).under-floor < sittingVan*p.Stature {
+	if p.sitsOnly(w.before(mode, at).under - floor) {
 		return
 	}
 	source := finding.Source{Text: "elbow at 63 % of stature and 25 of shoes, less 125 (from memory; common practice)", Sure: finding.Memory}
@@ -40,6 +40,6 @@ func (w *worker) worktop(mode *Mode, at int, p Person) {
 		Code: "fit.worktop", Severity: finding.Note, Mode: mode.Name, About: []string{pointer("fittings", w.in.Fittings[at].ID), pointer("people", p.ID)},
 		Title:    fmt.Sprintf("%s is %s for %s to work at", w.name(at), word, p.name()),
 		Words:    fmt.Sprintf("It is %s above the floor; about %s suits best.", about(high), about(need)),
-		Measured: mm(high), Limit: mm(need), Source: source,
+		Measured: mm(high), Limit: mm(need), Source: source, Proposals: w.higher(at, need-high),
 	})
 }

@@ -14,6 +14,7 @@ func (box) Start() float64                         { return 0 }
 func (box) End() float64                           { return 3000 }
 func (box) Floor() float64                         { return 0 }
 func (box) Eaves() float64                         { return 1700 }
+func (box) Readings() (along, up []float64)        { return nil, nil }
 func (box) Half(x, z float64) float64              { return 900 }
 func (box) HalfInside(x, z, depth float64) float64 { return 900 - depth }
 func (box) RoofInside(x, y, depth float64) float64 { return 1700 - depth }

@@ -21,6 +21,8 @@ type Body interface {
 	End() float64   // x of the rear
 	Floor() float64 // z of the crests of the floor
 	Eaves() float64 // z where the sides end and the roof begins
+	// Readings are the places along x, and the heights, at which it was read.
+	Readings() (along, up []float64)
 	// Half is the half-breadth to the skin, HalfInside to a lining depth thick, measured
 	// square to the skin; up to the eaves.
 	Half(x, z float64) float64

@@ -107,6 +107,7 @@ func (l *laid) room() *Room {
 	r.roofTo = ends(r.roof)
 	r.bound(math.Max(thickest(l.fields[Left]), thickest(l.fields[Right])))
 	r.heights, r.lengths = r.cuts()
+	r.along, r.up = r.steps()
 	return r
 }
 
@@ -165,6 +166,28 @@ func (l *laid) wall(side string) wall {
 		}
 	}
 	return w
+}
+
+// steps are the places where finished surfaces may step or bend, along the van and in height: bays, bands, doors, arches, and the stations and
+// heights that the body was read at.
+func (r *Room) steps() (along, up []float64) {
+	along = append(along, r.roofTo...)
+	for _, w := range []*wall{&r.left, &r.right} {
+		along = append(along, w.to...)
+		for _, f := range w.fields {
+			for _, b := range f.bands {
+				up = append(up, b.to)
+			}
+		}
+		for _, h := range slices.Concat(w.hatches, w.arches) {
+			along, up = append(along, h.from, h.to), append(up, h.low, h.up)
+		}
+	}
+	x, z := r.body.Readings()
+	along, up = append(along, x...), append(up, z...)
+	slices.Sort(along)
+	slices.Sort(up)
+	return slices.Compact(along), slices.Compact(up)
 }
 
 // cuts are the places where finished surfaces may jump, in height and along

@@ -14,6 +14,7 @@ type Room struct {
 	narrow             float64   // nearer to the middle than this no side comes above lowRoof
 	heights            []float64 // where the build-up of a side changes, and every 100 between
 	lengths            []float64 // where it changes along the van
+	along, up          []float64 // where finished surfaces may step or bend
 }
 
 // wall is one finished side.
@@ -61,6 +62,9 @@ func (r *Room) Floor() float64 { return r.floor }
 // closed rear doors.
 func (r *Room) Front() float64 { return r.front }
 func (r *Room) Rear() float64  { return r.rear }
+
+// Steps are where the finished surfaces may step or bend: places along x, and heights.
+func (r *Room) Steps() (along, up []float64) { return r.along, r.up }
 
 // Left is the y, below zero, of the finished left side at (x, z).
 func (r *Room) Left(x, z float64) float64 { return -r.breadth(&r.left, x, z) }

@@ -40,6 +40,9 @@ func (b *Body) Floor() float64 { return b.surface.Base() }
 // Eaves is the height where the sides end and the roof begins.
 func (b *Body) Eaves() float64 { return b.surface.TopRow() }
 
+// Readings are the places along x, and the heights, at which it was read.
+func (b *Body) Readings() (along, up []float64) { return b.surface.Readings() }
+
 // Half is the half-breadth at (x, z), from the middle to the skin between the ribs.
 func (b *Body) Half(x, z float64) float64 { return b.surface.Half(x, z) }
 

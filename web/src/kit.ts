@@ -20,6 +20,7 @@ export interface KitFitting {
 	readonly noTurn?: string; // why it cannot be turned
 	readonly scribed?: readonly string[] | null; // faces cut to the surfaces: these stand nowhere out
 	readonly opening?: boolean; // it belongs to an opening of the body
+	readonly skin?: boolean; // it sits in one and stands out of the skin
 	readonly gives?: number; // share of its least size that it may be pressed
 	readonly along: readonly [string, string, string]; // whose face its place is told from; its carrier's otherwise
 	readonly stops?: Readonly<Partial<Record<Axis, number>>>; // how far it may go towards the surface it stands against [mm, signed]

@@ -174,9 +174,16 @@ const part = (s: Shift, share: Share): Shift => ({ dx: s.dx * share[0], dy: s.dy
 
 /** Whether two can come into each other's way: neither carries the other, and they are in the same part of the van. */
 function apart(a: Body, b: Body): boolean {
-	if (a.fitting.id === b.fitting.id || a.where !== b.where || a.over.has(b.fitting.id) || b.over.has(a.fitting.id)) return false;
+	if (a.fitting.id === b.fitting.id || parted(a, b) || a.over.has(b.fitting.id) || b.over.has(a.fitting.id)) return false;
 	if ((a.fitting.gives ?? 0) >= 1 || (b.fitting.gives ?? 0) >= 1) return false;
 	return a.share.some((one, i) => one !== b.share[i]);
+}
+
+/** Whether the skin of the van is between two. Living space and cab are one space; what sits in an opening is on both sides of the skin. */
+function parted(a: Body, b: Body): boolean {
+	const abroad = (c: Body): boolean => c.where === "outside" || c.where === "under";
+	if (a.where === b.where || (!abroad(a) && !abroad(b))) return false;
+	return !((a.where === "outside" && b.fitting.skin) || (b.where === "outside" && a.fitting.skin));
 }
 
 /** How deep a is in b when both have taken their parts of a shift. */
@@ -189,7 +196,13 @@ function depth(a: Body, b: Body, s: Shift): number {
 			if (meets(a.boxes[i]!, b.boxes[j]!, by)) deepest = Math.max(deepest, overlap(p, q, by)?.depth ?? 0);
 		});
 	});
-	return deepest;
+	// A thing cut to the lining is of slices, none of which is deep in a soft thing: the whole of both says how deep that is pressed.
+	return deepest > touching && a.gives + b.gives > 0 ? Math.max(deepest, boxDepth(a.box, b.box, by)) : deepest;
+}
+
+/** The shortest way along an axis by which one box leaves another. */
+function boxDepth(a: Bounds, b: Bounds, s: Shift): number {
+	return Math.min(...[s.dx, s.dy, s.dz].map((by, i) => Math.min(a.max[i]! + by - b.min[i]!, b.max[i]! - a.min[i]! - by)));
 }
 
 const nowhere: Six = [0, 0, 0, 0, 0, 0];

@@ -1,0 +1,63 @@
+package fit
+
+import "tumblehome/solve/solid"
+
+// shape is a solid by where it is kept: equal shapes are the same solid.
+type shape struct {
+	first *solid.Prism
+	of    int
+}
+
+func shapeOf(s solid.Solid) shape {
+	if len(s) == 0 {
+		return shape{}
+	}
+	return shape{&s[0], len(s)}
+}
+
+// placed is a standing's shape and box.
+type placed struct {
+	of    shape
+	box   solid.Bounds
+	moved bool
+}
+
+// pairWay is the way by which a leaves b, with depth 0 where they only touch.
+func (w *worker) pairWay(a, b solid.Solid) solid.Way {
+	key := [2]shape{shapeOf(a), shapeOf(b)}
+	way, known := w.was.pairs[key]
+	if !known {
+		if deep, in := a.Deepest(b); in && deep.Depth > touching {
+			way = a.WayOut(b)
+		}
+	}
+	w.now.pairs[key] = way
+	return way
+}
+
+// excesses are how far a standing reaches out of each side.
+func (w *worker) excesses(s *Standing) [6]float64 {
+	key := placed{shapeOf(s.Solid), s.Box, s.Moved}
+	by, known := w.was.outs[key]
+	if !known {
+		for side := range by {
+			by[side] = w.excess(s, solid.Side(side))
+		}
+	}
+	w.now.outs[key] = by
+	return by
+}
+
+// partAt is a part of a fitting in a mode.
+type partAt struct {
+	fitting int
+	part    any
+	mode    string
+}
+
+// openingKnown is opening, remembered.
+func (w *worker) openingKnown(mode *Mode, p *Part) opened {
+	return recall(w, w.was.parts, w.now.parts, mode, partAt{p.Fitting, p.Key, mode.Name}, all, func() (opened, solid.Bounds) {
+		return w.opening(mode, p)
+	})
+}

@@ -1,0 +1,54 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+
+	"tumblehome/trade/finding"
+)
+
+// nudge proposes to move a fitting so far, rounded up to whole millimetres. What only happens in one mode is not cured by it
+// for certain, so that nothing is proposed.
+func (w *worker) nudge(i int, dx, dy, dz float64, modeName string) []finding.Proposal {
+	if w.in.Nudge == nil || modeName != "" {
+		return nil
+	}
+	dx, dy, dz = away(dx), away(dy), away(dz)
+	patch, ok := w.in.Nudge(w.in.Fittings[i].ID, dx, dy, dz)
+	if !ok {
+		return nil
+	}
+	return []finding.Proposal{{Words: fmt.Sprintf("move %s %s", w.name(i), wayWords(dx, dy, dz)), Patch: patch}}
+}
+
+// away rounds to the next whole millimetre away from nought.
+func away(v float64) float64 {
+	if v < 0 {
+		return math.Floor(v + 1e-6)
+	}
+	return math.Ceil(v - 1e-6)
+}
+
+func wayWords(dx, dy, dz float64) string {
+	switch {
+	case dx > 0:
+		return fmt.Sprintf("%.0f mm rearwards", dx)
+	case dx < 0:
+		return fmt.Sprintf("%.0f mm forwards", -dx)
+	case dy > 0:
+		return fmt.Sprintf("%.0f mm to the right", dy)
+	case dy < 0:
+		return fmt.Sprintf("%.0f mm to the left", -dy)
+	case dz > 0:
+		return fmt.Sprintf("%.0f mm up", dz)
+	}
+	return fmt.Sprintf("%.0f mm down", -dz)
+}
+
+// about is a length as a builder says it: to 5 mm, below 20 to 1 mm.
+func about(v float64) string {
+	if v < 20 {
+		return fmt.Sprintf("%.0f mm", math.Max(1, math.Round(v)))
+	}
+	return fmt.Sprintf("%.0f mm", math.Round(v/5)*5)
+}
