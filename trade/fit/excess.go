@@ -12,6 +12,9 @@ func (w *worker) excess(s *Standing, side solid.Side) float64 {
 	if !s.Moved && slices.Contains(s.Scribed, side) {
 		return 0
 	}
+	if w.safe().holds(s.Box) {
+		return 0
+	}
 	by := w.boxExcess(s.Box, side)
 	if by <= touching || len(s.Solid) == 1 && len(s.Solid[0].Outline) == 4 && s.Solid[0].Bounds() == s.Box && isBox(s.Solid[0]) {
 		return by

@@ -51,7 +51,9 @@ func (w *worker) solidExcess(s solid.Solid, side solid.Side) float64 {
 		return most
 	}
 	for _, p := range s {
-		most = max(most, w.cornerExcess(p.Bounds(), side))
+		if b := p.Bounds(); !w.safe().holds(b) {
+			most = max(most, w.cornerExcess(b, side))
+		}
 	}
 	return most
 }
