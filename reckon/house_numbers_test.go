@@ -74,7 +74,7 @@ func TestTheSameDocumentGivesTheSameBytes(t *testing.T) {
 }
 
 func TestAMachineThatHasSeenOtherBuildsAgreesWithANewOne(t *testing.T) {
-	machine := reckon.NewMachine()
+	machine := quick()
 	for range 2 {
 		eachDemo(t, func(t *testing.T, b tried) {
 			first, second := asBytes(t, b.Reckoning), asBytes(t, machine.Reckon(b.doc, quantity.Date{}))
@@ -91,7 +91,7 @@ func TestAMachineMayBeAskedByManyAtOnce(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	machine := reckon.NewMachine()
+	machine := quick()
 	var wait sync.WaitGroup
 	for range 2 {
 		for _, b := range all {

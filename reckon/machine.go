@@ -12,6 +12,9 @@ const remembered = 12
 
 // Machine works stages and remembers their last results. It may be used by several goroutines.
 type Machine struct {
+	// Years of drawn weather that the year of power goes through; 0 is 200. Fewer are quicker and less sure. It is set before the machine is used.
+	Years int
+
 	mu     sync.Mutex
 	memory map[string]*shelf
 	places *arrangement.Result // the last, from which the next is reached quicker

@@ -18,7 +18,7 @@ func TestWhatAMachineRemembersChangesNothing(t *testing.T) {
 	for _, name := range []string{"dipper", "godwit"} {
 		t.Run(name, func(t *testing.T) {
 			random := rand.New(rand.NewPCG(4, 20))
-			warm := reckon.NewMachine()
+			warm := quick()
 			r := warm.Reckon(demo(t, name), quantity.Date{})
 			ids := build.SortedKeys(r.Document.Fittings)
 			for range 25 {
@@ -32,7 +32,7 @@ func TestWhatAMachineRemembersChangesNothing(t *testing.T) {
 					continue // moved out of all bounds
 				}
 				r = warm.Reckon(doc, quantity.Date{})
-				fresh := reckon.NewMachine().Reckon(doc, quantity.Date{})
+				fresh := quick().Reckon(doc, quantity.Date{})
 				if !reflect.DeepEqual(r.Figures, fresh.Figures) {
 					t.Fatalf("after %s the figures are others: %s", fmt.Sprint(move), firstOther(r, fresh))
 				}

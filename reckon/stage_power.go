@@ -20,6 +20,9 @@ const (
 // out nothing new.
 func (m *Machine) workPower(w *stages, r *Reckoning, before *Reckoning) (result power.Result, older bool) {
 	in := w.powerInputs(r.Trips, r.Climate, r.Warmth)
+	if m.Years > 0 {
+		in.Years = min(in.Years, m.Years)
+	}
 	if before != nil {
 		if result, ok := known[power.Result](m, "power", digestOf("power", powerVersion, in)); ok {
 			return result, false

@@ -222,5 +222,5 @@ func mainsWords(m cables.Mains) string {
 }
 
 func circuitDrawing(v view) templ.Component {
-	return svgOf(sheet.Circuit(v.Reckoning, "", ""), "circuit")
+	return svgOf(sheet.Circuit(v.Reckoning, "", ""), "circuit-diagram")
 }
