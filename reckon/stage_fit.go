@@ -132,16 +132,15 @@ func poseOf(p build.Pose) (does, at string) {
 	return "stands", p.Stands
 }
 
-// fitOpenings are those of the document; where it has none, the doors that such a body usually has.
+// fitOpenings are those of the document, and the doors that stand in where it has none.
 func (w *stages) fitOpenings() []fit.Opening {
 	var out []fit.Opening
-	if len(w.doc.Shell.Openings) == 0 {
-		for _, side := range []string{shell.Left, shell.Right, shell.Rear} {
-			for _, o := range w.body.Openings(side) {
+	for _, side := range []string{shell.Left, shell.Right, shell.Rear} {
+		for _, o := range w.body.Openings(side) {
+			if _, written := w.doc.Shell.Openings[o.ID]; !written {
 				out = append(out, usualOpening(side, o))
 			}
 		}
-		return out
 	}
 	for _, id := range build.SortedKeys(w.doc.Shell.Openings) {
 		o := w.doc.Shell.Openings[id]

@@ -61,9 +61,6 @@ func (r *Reckoning) larger(remedy warmth.Remedy) (tree.Patch, bool) {
 // newVents cuts a low and a high opening that stay open, in the middle of the front of the van; the builder moves them.
 func (r *Reckoning) newVents(remedy warmth.Remedy) (tree.Patch, bool) {
 	const low, high = "grille-low", "vent-high"
-	if len(r.Document.Shell.Openings) == 0 { // those of a typical body stand in, and would be lost
-		return tree.Patch{}, false
-	}
 	if _, there := r.Document.Shell.Openings[low]; there {
 		return tree.Patch{}, false
 	}

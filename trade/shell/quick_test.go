@@ -89,3 +89,15 @@ func TestWhatIsReadWinsOverTheTypical(t *testing.T) {
 		t.Errorf("arches %v", a)
 	}
 }
+
+func TestAVentDoesNotTakeTheDoorsAway(t *testing.T) {
+	q := shell.Quick{Body: "mid-high"}
+	vent := shell.Opening{ID: "vent", Through: "roof", X: &shell.Span{1900, 2020}, Y: &shell.Span{-60, 60}}
+	if doors := shell.Work(shell.Inputs{Quick: &q, Openings: []shell.Opening{vent}}).Body.Doors(); len(doors) != 2 {
+		t.Errorf("with a vent written down the doors are %v", doors)
+	}
+	side := shell.Opening{ID: "side", Through: "left", Door: "sliding", X: &shell.Span{200, 1300}, Z: &shell.Span{0, 1400}}
+	if doors := shell.Work(shell.Inputs{Quick: &q, Openings: []shell.Opening{vent, side}}).Body.Doors(); len(doors) != 1 || doors[0].ID != "side" {
+		t.Errorf("with a door written down the doors are %v", doors)
+	}
+}

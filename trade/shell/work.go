@@ -86,8 +86,8 @@ func (b *Body) fill(in Inputs) {
 		if len(arches) == 0 {
 			arches = []Arch{typicalArch(q, b.surface)}
 		}
-		if len(b.openings) == 0 {
-			b.openings = typicalDoors(q, b.surface)
+		if !slices.ContainsFunc(b.openings, func(o Opening) bool { return o.Door != "" }) { // a window or a vent does not take the doors away
+			b.openings = append(b.openings, typicalDoors(q, b.surface)...)
 		}
 	}
 	for _, side := range []string{Left, Right} {
