@@ -62,7 +62,13 @@ func dropWords(c cables.Cable) string {
 	return fmt.Sprintf("%.1f %%", s)
 }
 
-func (r cableRow) drop() string { return dropWords(r.Cable) }
+// drop is what is lost, and how much may be.
+func (r cableRow) drop() string {
+	if r.Drop.Limit <= 0 || share(r.Cable) == 0 {
+		return dropWords(r.Cable)
+	}
+	return fmt.Sprintf("%s of %.0f", dropWords(r.Cable), 100*r.Drop.Limit)
+}
 
 // length is that of each core as it is cut from the reel, to the next 50 mm.
 func (r cableRow) length() string {
@@ -104,7 +110,15 @@ func (r cableRow) unsafe() bool {
 	return r.Section.Need == 0 || share(r.Cable) > r.Drop.Limit || r.Current > r.Rating.Amps || r.Fuse.Amps > r.Fuse.Most
 }
 
-func (r cableRow) current() string { return fmt.Sprintf("%.3g A", r.Current) }
+func (r cableRow) current() string {
+	switch {
+	case r.Current <= 0:
+		return "–"
+	case r.Current < 10:
+		return fmt.Sprintf("%.1f A", r.Current)
+	}
+	return fmt.Sprintf("%.0f A", r.Current)
+}
 
 // oneWay is the length of the way, to the 100 mm.
 func (r cableRow) oneWay() string { return fmt.Sprintf("%.1f m", r.Length.MM/1000) }
@@ -183,6 +197,9 @@ func billCost(v view) (sum float64, unknown int) {
 
 func billWords(v view) string {
 	sum, unknown := billCost(v)
+	if sum == 0 && unknown == 0 {
+		return "All of it is already among the fittings."
+	}
 	text := "Comes to about " + words.Amount(sum, v.Doc.Build.Currency)
 	if unknown > 0 {
 		text += fmt.Sprintf("; for %d lines no price is known", unknown)

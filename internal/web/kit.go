@@ -99,7 +99,7 @@ func kitDrawing(c *power.Chart, phone bool) templ.Component {
 
 // kitAnswer says in words what the chart shows.
 func kitAnswer(v view, c *power.Chart) string {
-	text := fmt.Sprintf("Your %s and %s: %s of a hundred nights flat; %.0f were promised.", words.Amount(c.Own[0], "Ah"), words.Amount(c.Own[1], "W"), nightsOf(c.OwnShare), 100*c.Promise)
+	text := fmt.Sprintf("Your %s and %s: %s of a hundred nights flat; you want %.0f at most.", words.Amount(c.Own[0], "Ah"), words.Amount(c.Own[1], "W"), nightsOf(c.OwnShare), 100*c.Promise)
 	switch {
 	case c.Kit == nil:
 		return text + " Nothing in the catalogue is enough: use less, or drive more."

@@ -93,7 +93,7 @@ func kitOf(v view) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "</div><figcaption>Each line joins batteries and panels that are flat equally often, in the same weather and on the same trips. To the right of the heavy one the promise is kept. ")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "</div><figcaption>Each line joins batteries and panels that are flat equally often, in the same weather and on the same trips, with a battery of the kind that you have; of a lead battery only half can be used. To the right of the heavy line it is seldom enough flat. ")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

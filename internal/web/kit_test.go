@@ -22,7 +22,7 @@ func TestTheChartOfKitsIsWorkedOutWhenAsked(t *testing.T) {
 		text = w.answer(get("/region/power?page=power")).Body.String()
 		time.Sleep(20 * time.Millisecond)
 	}
-	for _, piece := range []string{"of a hundred nights flat; 5 were promised", "flat nights of 100"} {
+	for _, piece := range []string{"of a hundred nights flat; you want 5 at most", "flat nights of 100"} {
 		if !strings.Contains(text, piece) {
 			t.Errorf("the chart lacks %q", piece)
 		}

@@ -166,10 +166,10 @@ func usedRows(v view) []used {
 }
 
 func wattHour(v float64) string {
-	if v > 0 && v < 1 {
-		return "under 1 Wh"
+	if v > 0 && v < 5 {
+		return "under 5 Wh"
 	}
-	return words.Amount(math.Round(v), "Wh")
+	return words.Amount(v, "Wh")
 }
 
 // powerFigures are the codes of the months that have nights.

@@ -89,10 +89,19 @@ func placesOf(v view) []choice {
 	return append(out, known...)
 }
 
-// tripEntries are what a kind of trip asks of a night.
+// tripEntries are what is known of a kind of trip.
 func tripEntries(id string) []entry {
-	at := "/use/trips/" + id
-	return []entry{fieldOf(at+"/keep", "as warm at night as", "°C"), fieldOf(at+"/wet", "water in wet clothes of an evening", "kg")}
+	out := newTrip()
+	for i := range out {
+		out[i] = out[i].under("/use/trips/" + id)
+	}
+	return append(out, fieldOf("/use/trips/"+id+"/wet", "water in wet clothes of an evening", "kg"), fieldOf("/use/trips/"+id+"/hook-up", "nights on the mains", ""))
+}
+
+// newTrip is what is asked of a new one.
+func newTrip() []entry {
+	return []entry{{Path: "/months", Label: "months, as 11, 12, 1", List: true}, fieldOf("/often", "how often: 2 /month", ""), fieldOf("/nights", "nights each", ""), {Path: "/aboard", Label: "who comes along", List: true},
+		fieldOf("/driving", "driving: 1 h/day or 5 h/trip", ""), fieldOf("/keep", "as warm at night as", "°C")}
 }
 
 // drawnFrom says what the nights were reckoned with where the document does not.

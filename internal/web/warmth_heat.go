@@ -37,7 +37,7 @@ func heatRows(v view) []heatRow {
 			out = append(out, r)
 		}
 	}
-	out = append(out, heatRow{Name: "Glass", Address: "/shell", Loss: w.Glass}, heatRow{Name: "The cab", Address: "/build-up", Loss: w.Cab},
+	out = append(out, heatRow{Name: "Glass", Address: "/shell", Loss: w.Glass}, heatRow{Name: "The cab", Address: "#cab", Loss: w.Cab},
 		heatRow{Name: "Air that is changed", Address: "#night-air", Loss: rest})
 	for i := range out {
 		if w.Loss > 0 {

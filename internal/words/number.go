@@ -23,6 +23,9 @@ var steps = map[string]step{
 	"Wh": {10, 0}, "Ah": {5, 0}, "A": {1, 0}, "W": {5, 0}, "d": {0.5, 1},
 }
 
+// shorted is a current that flows only into a short; no battery is known better than to a hundred amperes there.
+const shorted = 1000
+
 var signs = map[string]string{
 	"GBP": "£", "EUR": "€", "USD": "$",
 }
@@ -36,6 +39,9 @@ func Round(value float64, unit string) float64 {
 	s, ok := steps[unit]
 	if !ok {
 		return value
+	}
+	if unit == "A" && math.Abs(value) >= shorted {
+		s.by = 100
 	}
 	return math.Round(value/s.by)*s.by + 0 // + 0 turns -0 into 0
 }

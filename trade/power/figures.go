@@ -2,6 +2,7 @@ package power
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"tumblehome/trade/working"
@@ -31,7 +32,7 @@ func (r Result) Figures() []working.Figure {
 	put := func(code, label, unit, words string, value float64) {
 		out = append(out, working.Figure{Code: "power." + code, Label: label, Unit: unit, Value: value, State: r.state(), Words: words})
 	}
-	put("daily-use", "Electricity used in a day of a trip", "Wh", fmt.Sprintf("living %s; frugal %.0f, usual %.0f, cosy %.0f", Habits[r.Habit], r.day(Frugal), r.day(Usual), r.day(Cosy)), r.day(r.Habit))
+	put("daily-use", "Electricity used in a day of a trip", "Wh", fmt.Sprintf("living %s; frugal %.0f, usual %.0f, cosy %.0f", Habits[r.Habit], tens(r.day(Frugal)), tens(r.day(Usual)), tens(r.day(Cosy))), r.day(r.Habit))
 	if r.Battery != nil {
 		put("battery.usable", "What the battery gives from full", "Wh", "warm, and slowly emptied", r.Battery.Gives)
 	}
@@ -118,3 +119,6 @@ func (r *Result) workingOf(short string) working.Working {
 	}
 	return r.workingOfFlat(r.Months[m].Flat, "nights in "+monthNames[m])
 }
+
+// tens rounds to what one can tell of a day.
+func tens(v float64) float64 { return 10 * math.Round(v/10) }
