@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/catalogue/climate"
@@ -47,7 +48,7 @@ func fixedWords(f warmth.Fixed) string {
 
 // airEntries are what can be said of each opening that air can pass at night.
 func airEntries(v view) []entry {
-	out := []entry{{Path: "/air/always-open", Label: "never closed", List: true}}
+	out := []entry{{Path: "/air/always-open", Label: neverClosed(v), List: true}}
 	fixed := []string{}
 	if v.Doc.Air != nil {
 		fixed = v.Doc.Air.AlwaysOpen
@@ -87,6 +88,20 @@ func placesOf(v view) []choice {
 	}
 	slices.SortFunc(known, func(a, b choice) int { return cmp.Compare(a.Words, b.Words) })
 	return append(out, known...)
+}
+
+// neverClosed asks which openings nobody can close, and names those there are to choose from.
+func neverClosed(v view) string {
+	var vents []string
+	for _, id := range sortedKeys(v.Doc.Shell.Openings) {
+		if v.Doc.Shell.Openings[id].Door == "" {
+			vents = append(vents, id)
+		}
+	}
+	if len(vents) == 0 {
+		return "never closed: first write a vent down on the page Shell"
+	}
+	return "never closed, of " + strings.Join(vents, ", ")
 }
 
 // tripEntries are what is known of a kind of trip.
