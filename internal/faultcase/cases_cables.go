@@ -138,6 +138,16 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"coolbox": null}}}`,
 		Finds: []string{"note power.cable.unfed /fittings/coolbox"},
 	}, {
+		Name:  "The circuit of Dipper's coolbox lost its loads",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": {"loads": null}}}}`,
+		Finds: []string{"fault power.cable.feeds-nothing /power/circuits/coolbox", "note power.cable.unfed /fittings/coolbox"},
+	}, {
+		Name:  "Nothing is named that the fan's circuit feeds, and the main cable of Dipper is not written",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"main": null, "fan": {"loads": null}}}}`,
+		Finds: []string{"fault power.cable.feeds-nothing /power/circuits/fan", "note power.cable.unfed /fittings/fan"},
+	}, {
 		Name:  "Twite is to have a mains inlet, and nobody is named for it",
 		On:    "twite",
 		Patch: `{"power": {"mains": {"note": "An inlet on the left."}}}`,

@@ -45,6 +45,7 @@ func (r *Result) judge() []finding.Finding {
 		out = append(out, r.unfed(l))
 	}
 	for _, s := range r.Supplies {
+		out = append(out, r.feedsNothing(s)...)
 		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart} {
 			if f, ok := ask(s); ok {
 				out = append(out, f)

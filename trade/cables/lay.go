@@ -10,14 +10,12 @@ const (
 	inverterLow = 11.0 / houseVolts // of the voltage at which an inverter still works: there it draws most
 )
 
-// trunk is the cable from the battery to its fuse board: that of the circuit that feeds nothing of its own, or one that nobody wrote.
+// trunk is the cable from the battery to its fuse board: that of the bank's main circuit, or one that nobody wrote.
 func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "main cable", Volts: b.volts()}
 	c.From, c.To = b.end(), b.board()
-	for _, f := range feeds {
-		if f.From == b.ID && len(f.Loads) == 0 && c.ID == "" {
-			c.ID, c.About, c.way, c.Current, c.Drop.Wanted = f.ID, f.About, f.Way, f.Current, f.Wanted
-		}
+	if f, ok := b.main(feeds); ok {
+		c.ID, c.About, c.way, c.Current, c.Drop.Wanted = f.ID, f.About, f.Way, f.Current, f.Wanted
 	}
 	c.Length = c.way.Length
 	if c.Length.MM == 0 {

@@ -44,7 +44,7 @@ func (r *Result) bank(b Bank) {
 	first := len(r.Cables)
 	r.Cables = append(r.Cables, r.trunk(b, feeds))
 	for _, c := range feeds {
-		if len(c.Loads) > 0 || c.Current > 0 && c.ID != r.Cables[first].ID {
+		if c.ID != r.Cables[first].ID && (len(c.Loads) > 0 || c.Current > 0 || feedsOthers(c, feeds)) {
 			r.Cables = append(r.Cables, r.feed(b, c))
 		}
 	}
