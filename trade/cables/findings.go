@@ -46,7 +46,9 @@ func (r *Result) judge() []finding.Finding {
 	}
 	for _, s := range r.Supplies {
 		out = append(out, r.feedsNothing(s)...)
-		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart} {
+		out = append(out, r.lowCurrents(s)...)
+		out = append(out, r.volts(s)...)
+		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart, r.unlike} {
 			if f, ok := ask(s); ok {
 				out = append(out, f)
 			}

@@ -91,19 +91,12 @@ func (r *Result) trunkOf(bank string) int {
 	return -1
 }
 
-// amps is what a circuit draws with all of it on: what is written, else what its loads draw.
+// amps is what a circuit draws with all of it on: what is written, else what its loads draw. What is written far below that is not believed.
 func (f Circuit) amps(volts float64) float64 {
-	if f.Current > 0 {
+	if f.Current > 0 && !low(f.Current, f.certain(volts)) {
 		return f.Current
 	}
-	sum := 0.0
-	for _, l := range f.Loads {
-		if l.Kind == Inverter {
-			sum += l.Watts / converting / (inverterLow * volts)
-		} else {
-			sum += l.Watts / volts
-		}
-	}
+	sum := f.drawn(volts)
 	if sum == 0 && len(f.Loads) > 0 {
 		return usualLoad
 	}

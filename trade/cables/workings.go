@@ -2,6 +2,7 @@ package cables
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -121,7 +122,7 @@ func (r *Result) workingOfTogether() working.Working {
 		if c := &r.Cables[i]; c.Bank == s.ID && c.Role == Feed {
 			from := here
 			switch {
-			case r.currentSaid(c.ID):
+			case r.said(c):
 				from = origin{Pointer: c.About + "/current"}
 			case c.own > 0:
 				from = origin{Assumption: "what its loads draw, as their rows give it, or 5 A where nobody knows"}
@@ -133,13 +134,9 @@ func (r *Result) workingOfTogether() working.Working {
 	return w
 }
 
-func (r *Result) currentSaid(id string) bool {
-	for _, c := range r.in.Circuits {
-		if c.ID == id {
-			return c.Current > 0
-		}
-	}
-	return false
+// said reports whether a circuit is reckoned with the current that is written.
+func (r *Result) said(c *Cable) bool {
+	return slices.ContainsFunc(r.in.Circuits, func(f Circuit) bool { return f.ID == c.ID && f.Current > 0 && f.Current == c.own })
 }
 
 func (r *Result) workingOfLength() working.Working {
