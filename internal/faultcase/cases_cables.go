@@ -189,6 +189,11 @@ var cablesCases = []Case{
 		Patch: `{"catalogue": {"battery-24v": {"name": "Lithium iron phosphate battery 25.6 V 100 Ah", "kind": "appliance", "group": "electrical", "volts": 25.6, "amp-hours": 100, "usable": "80 %", "size": {"x": 330, "y": 175, "z": 220}, "mass": 22, "each": "piece", "source": "from memory"}}, "fittings": {"battery-b": {"buy": "battery-24v"}}}`,
 		Finds: []string{"danger power.volts /fittings/battery-a"},
 	}, {
+		Name:  "Dipper's main fuse is of 100 A at the battery and of 150 A at its circuit",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"main": {"fuse": 150}}}}`,
+		Finds: []string{"close power.fuse.twice /power/batteries/house/main-fuse"},
+	}, {
 		Name:  "Twite is to have a mains inlet, and nobody is named for it",
 		On:    "twite",
 		Patch: `{"power": {"mains": {"note": "An inlet on the left."}}}`,

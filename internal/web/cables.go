@@ -104,7 +104,12 @@ func (r cableRow) unsafe() bool {
 	return r.Section.Need == 0 || share(r.Cable) > r.Drop.Limit || r.Current > r.Rating.Amps || r.Fuse.Amps > r.Fuse.Most
 }
 
-func (r cableRow) current() string { return fmt.Sprintf("%.3g A", r.Current) }
+func (r cableRow) current() string {
+	if r.Current >= 999.5 {
+		return fmt.Sprintf("%.0f A", r.Current) // no power of ten
+	}
+	return fmt.Sprintf("%.3g A", r.Current)
+}
 
 // oneWay is the length of the way, to the 100 mm.
 func (r cableRow) oneWay() string { return fmt.Sprintf("%.1f m", r.Length.MM/1000) }

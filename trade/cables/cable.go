@@ -50,9 +50,9 @@ type Cable struct {
 
 // Label is what is written on both ends of a cable.
 func (c Cable) Label() string {
-	words := fmt.Sprintf("%s %s, %.4g mm2", c.Number, c.Title, c.Section.MM2)
+	words := fmt.Sprintf("%s %s, %s mm2", c.Number, c.Title, digits(c.Section.MM2, 4))
 	if c.Fuse.Amps > 0 {
-		words += fmt.Sprintf(", fuse %.4g A", c.Fuse.Amps)
+		words += fmt.Sprintf(", fuse %s A", digits(c.Fuse.Amps, 4))
 	}
 	return words
 }

@@ -1,21 +1,14 @@
 package cables
 
 import (
+	"fmt"
 	"math"
-	"strconv"
 )
 
-// digits writes a number with no more than so many digits that count, never with a power of ten: 2000, not 2e+03.
+// digits writes a number with so many digits that count, and a larger one whole: 2000, never 2e+03.
 func digits(v float64, n int) string {
-	if v == 0 {
-		return "0"
+	if math.Abs(v) >= math.Pow10(n)-0.5 {
+		return fmt.Sprintf("%.0f", v)
 	}
-	after := n - 1 - int(math.Floor(math.Log10(math.Abs(v))))
-	if after >= 0 {
-		v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'f', after, 64), 64)
-	} else {
-		step := math.Pow(10, float64(-after))
-		v = math.Round(v/step) * step
-	}
-	return strconv.FormatFloat(v, 'f', -1, 64)
+	return fmt.Sprintf("%.*g", n, v)
 }

@@ -48,7 +48,7 @@ func (r *Result) judge() []finding.Finding {
 		out = append(out, r.feedsNothing(s)...)
 		out = append(out, r.lowCurrents(s)...)
 		out = append(out, r.volts(s)...)
-		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart, r.unlike} {
+		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart, r.unlike, r.twice} {
 			if f, ok := ask(s); ok {
 				out = append(out, f)
 			}
@@ -76,7 +76,7 @@ func (c *Cable) sectioned(mm2 float64) []finding.Proposal {
 	if mm2 <= 0 || c.ID == "" || mm2 == c.Section.MM2 {
 		return nil
 	}
-	return []finding.Proposal{propose(fmt.Sprintf("make the cable %.4g mm2", mm2), c.About, "cable", fmt.Sprintf("%.4g mm2", mm2))}
+	return []finding.Proposal{propose(fmt.Sprintf("make the cable %s mm2", digits(mm2, 4)), c.About, "cable", fmt.Sprintf("%s mm2", digits(mm2, 4)))}
 }
 
 // rated proposes another rating for its fuse. The key of a trunk's fuse may be the bank's.
@@ -88,7 +88,7 @@ func (c *Cable) rated(amps float64) []finding.Proposal {
 	if key == "" {
 		return nil
 	}
-	return []finding.Proposal{propose(fmt.Sprintf("take a fuse of %.4g A", amps), about, key, amps)}
+	return []finding.Proposal{propose(fmt.Sprintf("take a fuse of %s A", digits(amps, 4)), about, key, amps)}
 }
 
 // fuseKey is where its fuse is written, or would be.
@@ -151,8 +151,8 @@ func capital(text string) string {
 
 // both proposes the cross-section and the fuse that were chosen.
 func (c *Cable) both() finding.Proposal {
-	p := propose("", c.About, "cable", fmt.Sprintf("%.4g mm2", c.Section.MM2))
-	p.Words = fmt.Sprintf("take %.4g mm2 and a fuse of %.4g A", c.Section.MM2, c.Fuse.Amps)
+	p := propose("", c.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))
+	p.Words = fmt.Sprintf("take %s mm2 and a fuse of %s A", digits(c.Section.MM2, 4), digits(c.Fuse.Amps, 4))
 	p.Patch = []byte(strings.Replace(string(p.Patch), `"cable":`, fmt.Sprintf(`"fuse":%v,"cable":`, c.Fuse.Amps), 1))
 	return p
 }

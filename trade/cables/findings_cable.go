@@ -14,7 +14,7 @@ func (r *Result) tooThin(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.cable.thin", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: c.itself() + " is too thin for its current", Source: c.Rating.From, Caution: fireCaution,
 		Measured: measure(c.Current, "A"), Limit: measure(c.Rating.Amps, "A"),
-		Words: fmt.Sprintf("%.3g A flow in it; %.4g mm2 carry %.0f A %s.", c.Current, c.Section.MM2, c.Rating.Amps, c.Rating.Words())}
+		Words: fmt.Sprintf("%s A flow in it; %s mm2 carry %.0f A %s.", digits(c.Current, 3), digits(c.Section.MM2, 4), c.Rating.Amps, c.Rating.Words())}
 	if c.Fuse.Amps <= 0 || c.Fuse.Amps > c.Rating.Amps {
 		f.Severity = finding.Danger
 	}
@@ -44,7 +44,7 @@ func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
 		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
-		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %.4g mm2 with %.3g A; no more than %.3g %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, c.Section.MM2, c.Current, 100*c.Drop.Limit)}
+		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %s mm2 with %s A; no more than %s %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, digits(c.Section.MM2, 4), digits(c.Current, 3), digits(100*c.Drop.Limit, 3))}
 	natural, _ := limits(c.Loads)
 	if c.Role == Trunk {
 		natural = criticalLimit
@@ -102,7 +102,7 @@ func (r *Result) strand(c *Cable) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.cable.strand", Severity: finding.Close, About: []string{c.sectionAbout()}, Title: c.itself() + " is thinner than a cable alone should be", Source: strandSource,
-		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%.4g mm2 break where they are bent and shaken. In a common sheath 0.75 mm2 will do.", c.Section.MM2)}
+		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%s mm2 break where they are bent and shaken. In a common sheath 0.75 mm2 will do.", digits(c.Section.MM2, 4))}
 	f.Proposals = c.sectioned(max(c.Section.Need, leastStrand))
 	return f, true
 }
@@ -139,10 +139,10 @@ func (r *Result) unchosen(c *Cable) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: c.itself() + " is not chosen yet", Source: c.Section.decided().Source,
-		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%.4g mm2 would do over %.1f m, since %s.", c.Section.MM2, c.Length.MM/1000, c.Section.decided().Words)}
-	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %.4g mm2", c.Section.MM2), c.About, "cable", fmt.Sprintf("%.4g mm2", c.Section.MM2))}
+		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%s mm2 would do over %.1f m, since %s.", digits(c.Section.MM2, 4), c.Length.MM/1000, c.Section.decided().Words)}
+	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %s mm2", digits(c.Section.MM2, 4)), c.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))}
 	if !c.Fuse.Said && c.fuseChoice() > 0 {
-		f.Words += fmt.Sprintf(" A fuse of %.4g A goes with it.", c.Fuse.Amps)
+		f.Words += fmt.Sprintf(" A fuse of %s A goes with it.", digits(c.Fuse.Amps, 4))
 		f.Proposals = []finding.Proposal{c.both()}
 	}
 	return f, true
@@ -165,7 +165,7 @@ func (r *Result) thinBond(out []finding.Finding, c *Cable) []finding.Finding {
 	}
 	return append(out, finding.Finding{Code: "power.cable.bond", Severity: finding.Fault, About: []string{c.About + "/bond"}, Title: "The bond from negative to the body is thin", Source: bondSource,
 		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(c.Section.Need, "mm2"), Words: "A positive that touches the body sends the whole current of a short through the bond. It must last until the fuse has gone.",
-		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %.4g mm2", c.Section.Need), c.About, "bond", fmt.Sprintf("%.4g mm2", c.Section.Need))}})
+		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %s mm2", digits(c.Section.Need, 4)), c.About, "bond", fmt.Sprintf("%s mm2", digits(c.Section.Need, 4)))}})
 }
 
 // mainsUnnamed notes that mains voltage is planned and nobody is named for it: it stands here as one block for somebody else.

@@ -1,6 +1,7 @@
 package cables
 
 import (
+	"fmt"
 	"slices"
 
 	"tumblehome/trade/finding"
@@ -70,4 +71,28 @@ func (r *Result) feedsNothing(s Supply) []finding.Finding {
 		out = append(out, f)
 	}
 	return out
+}
+
+// twice finds a main fuse that is written at the battery and at its main circuit, and not alike.
+func (r *Result) twice(s Supply) (finding.Finding, bool) {
+	c, ok := s.main(r.in.feeds(s.ID))
+	bank, main := s.MainFuse, c.Fuse
+	if !ok || !bank.Said || !main.Said || bank.Amps == main.Amps && bank.None == main.None {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.fuse.twice", Severity: finding.Close, About: []string{bank.About, main.About}, Title: "The main fuse is written twice, and not alike",
+		Source:   finding.Source{Text: "the two places in the document", Sure: finding.Computed},
+		Measured: measure(main.Amps, "A"), Limit: measure(bank.Amps, "A"),
+		Words: fmt.Sprintf("The battery has %s, its circuit %s has %s. It is one fuse; what the battery has is reckoned with.", bank.words(), c.Title, main.words())}
+	if !bank.None {
+		f.Proposals = []finding.Proposal{propose("write "+bank.words()+" there too", c.About, "fuse", bank.Amps)}
+	}
+	return f, true
+}
+
+func (f Fuse) words() string {
+	if f.None {
+		return "no fuse"
+	}
+	return digits(f.Amps, 4) + " A"
 }
