@@ -194,6 +194,11 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"main": {"fuse": 150}}}}`,
 		Finds: []string{"close power.fuse.twice /power/batteries/house/main-fuse"},
 	}, {
+		Name:  "The coolbox of Dipper stands outside, at the end of fifty metres of thin cable",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": {"route": 50000, "cable": "1 mm2"}}}}`,
+		Finds: []string{"fault power.collapse /power/circuits/coolbox", "fault power.fuse.slow /power/circuits/coolbox/fuse"},
+	}, {
 		Name:  "Twite is to have a mains inlet, and nobody is named for it",
 		On:    "twite",
 		Patch: `{"power": {"mains": {"note": "An inlet on the left."}}}`,

@@ -36,6 +36,7 @@ type Cable struct {
 	FarFuse *Protection // at its To, where that end is a source too
 	Ends    string      // of a charge cable between two batteries: which ends are said to have the fuse, "both", "house" or "source"
 	Drop    Drop
+	Starved *Collapsed // not even alone can it be fed: it is left out of all else, and nothing is known of its losses
 	Fault   [2]float64 // A into a short at its From, before the fuse, and at its To
 
 	Positive, Negative string  // colours

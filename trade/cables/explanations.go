@@ -31,5 +31,5 @@ var Explanations = []finding.Explanation{
 	{Code: "power.battery.mixed", Meaning: "Batteries of different kinds are joined side by side.", Why: "Each wants its own charging voltage, and lithium sends lead more current than its cables stand.", Clear: "Batteries of one kind, best of one make, size and age."},
 	{Code: "power.mains.by", Meaning: "Mains voltage is planned without anybody named to install it.", Why: "It kills, and in most places only licensed people may install it.", Clear: "Name an electrician; plan only its place and its money here."},
 	{Code: "power.drop", Meaning: "More voltage stays in the cables than an appliance bears, charging wants, or you want.", Why: "Fridges cut out, pumps tire, lights dim, batteries stay half charged.", Clear: "A thicker cable or a shorter way."},
-	{Code: "power.collapse", Meaning: "The battery and its cables cannot carry everything at once.", Why: "What converts draws more as its voltage falls, until all goes out.", Clear: "Thicker and shorter cables, a larger battery, or less at once."},
+	{Code: "power.collapse", Meaning: "The battery and its cables cannot carry everything at once, or a circuit not even alone.", Why: "What converts draws more as its voltage falls, until all goes out.", Clear: "Thicker and shorter cables, a larger battery, or less at once."},
 }

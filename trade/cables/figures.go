@@ -55,7 +55,9 @@ func (r Result) Figures() []working.Figure {
 }
 
 // known says whether a cable's losses were found: not where the voltage breaks down.
-func (r *Result) known(c *Cable) bool { return c.Role == Charge || r.nets[c.Bank].tipped == nil }
+func (r *Result) known(c *Cable) bool {
+	return c.Role == Charge || r.nets[c.Bank].tipped == nil && c.Starved == nil
+}
 
 func (c *Cable) state() working.State {
 	if c.Length.Known != Measured || !c.Section.Said {

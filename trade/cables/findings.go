@@ -22,7 +22,7 @@ func (r *Result) judge() []finding.Finding {
 			out = r.thinBond(out, c)
 			continue
 		}
-		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.strand, r.body, r.together, r.unchosen} {
+		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.unchosen} {
 			if f, ok := ask(c); ok {
 				out = append(out, f)
 			}

@@ -118,7 +118,7 @@ func (r *Result) workingOfTogether() working.Working {
 	s := r.strongest()
 	w := working.Working{Formula: "Σ I = 0 at each joint, U = E − R·I along each way", Source: together}
 	for i := range r.Cables {
-		if c := &r.Cables[i]; c.Bank == s.ID && c.Role == Feed {
+		if c := &r.Cables[i]; c.Bank == s.ID && c.Role == Feed && c.Starved == nil {
 			from := here
 			switch {
 			case r.said(c):
