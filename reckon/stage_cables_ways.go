@@ -109,7 +109,7 @@ func (w *stages) load(id string) cables.Load {
 	t := w.things[id]
 	l := cables.Load{ID: id, Name: named(id, t.Called), About: "/fittings/" + id, Row: t.Buy, Kind: appliance(t)}
 	if t.row != nil {
-		l.Watts = valueOf(t.row.Watts).Float()
+		l.Watts, l.Amps, l.Volts = valueOf(t.row.Watts).Float(), valueOf(t.row.Amps).Float(), valueOf(t.row.Volts).Float()
 	}
 	return l
 }

@@ -11,8 +11,9 @@ import (
 
 // Circuit draws the circuit diagram of a bank of batteries, the first where none is named: sources on the left, then the battery with its
 // main fuse, then the circuits, all between the positive busbar above and the negative one below; under it the table of cables.
-// It is A3 lying on its side; what does not go on it makes the sheet wider and higher.
-func Circuit(r *reckon.Reckoning, bank, revision string) draw.Scene {
+// It takes as many sheets of A3 lying on its side as it needs, the busbars going on from one to the next. Only circuits that feed so many others
+// that they go on no sheet make one wider or higher.
+func Circuit(r *reckon.Reckoning, bank, revision string) []draw.Scene {
 	c := newCircuitry(&r.Cables, bank, func(id string) string {
 		if f, ok := r.Document.Fittings[id]; ok {
 			return nameOf(id, f)
@@ -21,9 +22,13 @@ func Circuit(r *reckon.Reckoning, bank, revision string) draw.Scene {
 	})
 	title := r.Document.Build.Title
 	if c == nil {
-		return bare("Circuit diagram of "+title, "This build has no battery yet: there is nothing to draw.")
+		return []draw.Scene{bare("Circuit diagram of "+title, "This build has no battery yet: there is nothing to draw.")}
 	}
-	return c.sheet(title, cellsOf(r, "circuit diagram", revision))
+	var out []draw.Scene
+	for _, page := range c.pages() {
+		out = append(out, page.sheet(title, cellsOf(r, "circuit diagram", revision)))
+	}
+	return out
 }
 
 // sheet is the diagram with its table on a sheet large enough.
@@ -31,14 +36,17 @@ func (c *circuitry) sheet(title string, cells []draw.Cell) draw.Scene {
 	frame := draw.Frame{Size: draw.A3, Heading: "How is it wired?", Subheading: title + ", circuit diagram", Cells: cells}
 	rows, field := c.rows(), frame.Field()
 	low := tableHeight(len(rows)) + 6
-	c.spread(draw.Rect{Min: field.Min.Add(draw.Pt(0, 2)), Max: draw.Pt(field.Max.X, field.Max.Y-low)})
+	c.spread(c.room(draw.Rect{Min: field.Min.Add(draw.Pt(0, 2)), Max: draw.Pt(field.Max.X, field.Max.Y-low)}))
 	frame.Size.Width = max(draw.A3.Width, c.right+draw.A3.Width-field.Max.X)
 	frame.Size.Height = max(draw.A3.Height, c.bottom+low+draw.A3.Height-field.Max.Y)
 	field = frame.Field()
+	says := "Symbols of IEC 60617, from memory. Lengths are one way; what is lost is lost in the cables with everything on; a short is one at the far end."
+	if c.sheets > 1 {
+		says = fmt.Sprintf("Sheet %d of %d. %s", c.page, c.sheets, says)
+	}
 	return draw.Scene{Size: frame.Size, Title: "Circuit diagram of " + title, Description: c.words()}.With(frame.Group(),
 		draw.Group{ID: "circuit", Class: "circuit", Marks: c.marks}, circuitTable(rows, draw.Pt(field.Min.X, field.Max.Y-low+6), field.Width()),
-		draw.Lettering{Text: "Symbols of IEC 60617, from memory. Lengths are one way; what is lost is lost in the cables with everything on; a short is one at the far end.",
-			At: draw.Pt(field.Min.X, frame.Inner().Max.Y-4), Ink: draw.InkQuiet, Size: plainSize})
+		draw.Lettering{Text: says, At: draw.Pt(field.Min.X, frame.Inner().Max.Y-4), Ink: draw.InkQuiet, Size: plainSize})
 }
 
 // bare is a sheet on which there is nothing but a sentence.
@@ -66,6 +74,9 @@ type circuitry struct {
 	all    []cables.Cable // of the bank
 	supply *cables.Supply
 	names  func(id string) string
+	bank   bool // the battery is on this sheet
+	page   int  // which sheet this is, of how many
+	sheets int
 
 	plus, loads, minus float64 // heights of the busbars and of the loads on the paper
 	first, level       float64 // where the first circuits end, and how much lower those end that they feed
@@ -76,7 +87,7 @@ type circuitry struct {
 func newCircuitry(res *cables.Result, bank string, names func(string) string) *circuitry {
 	for i := range res.Supplies {
 		if s := &res.Supplies[i]; s.ID == bank || bank == "" {
-			c := &circuitry{supply: s, names: names}
+			c := &circuitry{supply: s, names: names, bank: true, page: 1, sheets: 1}
 			for _, one := range res.Cables {
 				if one.Bank == s.ID {
 					c.all = append(c.all, one)

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"math"
+
 	"tumblehome/draw"
 	"tumblehome/trade/cables"
 )
@@ -15,7 +17,7 @@ func (c *circuitry) battery() {
 	if p := c.supply.Isolator; p != nil {
 		at := draw.Pt(x, y+2*module)
 		c.symbol("isolator", "isolator", p.ID, isolatorSymbol(at)...)
-		c.lines(x, at.Y-1, true, wrapped(c.named(p.ID, p.Name), nameWide)...)
+		c.lines(x, at.Y-1, true, shortName(c.named(p.ID, p.Name))...)
 		y += 4 * module
 	}
 	c.wire(draw.Pt(x, y), draw.Pt(x, rail))
@@ -30,7 +32,7 @@ func (c *circuitry) battery() {
 	c.wire(draw.Pt(x, foot), draw.Pt(x, c.minus))
 	if p := c.supply.Shunt; p != nil {
 		c.symbol("shunt", "shunt", p.ID, shuntSymbol(draw.Pt(x, c.minus-8))...)
-		c.lines(x+0.35*module, c.minus-10, true, wrapped(c.named(p.ID, p.Name), nameWide)...)
+		c.lines(x+0.35*module, c.minus-10, true, shortName(c.named(p.ID, p.Name))...)
 	}
 	c.shut()
 }
@@ -56,9 +58,9 @@ func (c *circuitry) cells(x, rail, foot float64) {
 		c.wire(draw.Pt(x, rail), draw.Pt(x, c.loads-batteryHalf))
 		c.symbol("battery-"+b.ID, b.Name, b.ID, batterySymbol(at)...)
 		c.wire(draw.Pt(x, c.loads+batteryHalf), draw.Pt(x, foot))
-		y := c.lines(x, c.loads+5.5, true, wrapped(c.named(b.ID, b.Name), nameWide)...)
+		y := c.lines(x, c.loads+5.5, true, shortName(c.named(b.ID, b.Name))...)
 		if b.AmpHours > 0 {
-			c.lines(x, y, false, "12 V  "+plainNumber(b.AmpHours)+" Ah")
+			c.lines(x, y, false, plainNumber(math.Max(1, math.Round(b.Volts/12.5))*12)+" V  "+plainNumber(b.AmpHours)+" Ah")
 		}
 	}
 }

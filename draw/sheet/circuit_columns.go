@@ -81,7 +81,7 @@ func (c *circuitry) loadsOf(one *cables.Cable, from draw.Point) {
 			id = number(one) + "-" + l.ID
 		}
 		c.symbol(id, l.Name, l.ID, loadSymbol(draw.Pt(x, c.loads), l.Kind)...)
-		y := c.lines(x, c.loads+nameDown, true, wrapped(c.named(l.ID, l.Name), nameWide)...)
+		y := c.lines(x, c.loads+nameDown, true, shortName(c.named(l.ID, l.Name))...)
 		if i == 0 && one.Current > 0 {
 			c.lines(x, y, false, plainNumber(float64(int(one.Current*10+0.5))/10)+" A")
 		}

@@ -40,7 +40,9 @@ func (c *circuitry) lay(at draw.Point, free float64) {
 	for _, one := range c.of(cables.Charge, "") {
 		c.source(one)
 	}
-	c.battery()
+	if c.bank {
+		c.battery()
+	}
 	board := c.x
 	feeds := c.of(cables.Feed, "")
 	last := 0.0
@@ -65,7 +67,9 @@ func (c *circuitry) heights(top, free float64) {
 	if len(c.of(cables.Charge, "")) > 0 {
 		down = math.Max(down, sourceDown)
 	}
-	down = math.Max(down, 64) // the battery's own column
+	if c.bank {
+		down = math.Max(down, 64) // its own column
+	}
 	foot := nameDown + lineHigh*float64(names+1) + 3
 	foot = math.Max(foot, nameDown+lineHigh*3+19)
 	extra := math.Max(0, math.Min(free-plusDown-down-foot-14, 40))
@@ -80,7 +84,7 @@ func (c *circuitry) nameLines() int {
 	most := 1
 	for i := range c.all {
 		for _, l := range c.all[i].Loads {
-			most = max(most, len(wrapped(l.Name, nameWide)))
+			most = max(most, len(shortName(c.named(l.ID, l.Name))))
 		}
 	}
 	return most
@@ -96,10 +100,14 @@ func (c *circuitry) busbars(from, to float64) {
 	}
 	fitting, name := "", "busbar"
 	if p := c.supply.Busbar; p != nil {
-		fitting, name = p.ID, c.named(p.ID, p.Name)
+		fitting, name = c.once(p.ID), cutShort(c.named(p.ID, p.Name), longName, true)
 	}
-	c.symbol("plus", "positive busbar", fitting, bar(c.plus), draw.Lettering{Text: "+  " + name, At: draw.Pt(from, c.plus-3.4), Level: draw.Midline, Size: plainSize, Strong: true})
-	c.symbol("minus", "negative busbar", "", bar(c.minus), draw.Lettering{Text: "−  every negative comes back here", At: draw.Pt(from+12, c.minus+3.6), Level: draw.Midline, Size: plainSize, Strong: true})
+	name = "+  " + name
+	if !c.bank {
+		name = "+" // it has its name beside the battery
+	}
+	c.symbol("plus", "positive busbar", fitting, append(c.arrows(c.plus, from, to), bar(c.plus), draw.Lettering{Text: name, At: draw.Pt(from, c.plus-3.4), Level: draw.Midline, Size: plainSize, Strong: true})...)
+	c.symbol("minus", "negative busbar", "", append(c.arrows(c.minus, from, to), bar(c.minus), draw.Lettering{Text: "−  every negative comes back here", At: draw.Pt(from+12, c.minus+3.6), Level: draw.Midline, Size: plainSize, Strong: true})...)
 	if bonds := c.of(cables.Bond, ""); len(bonds) > 0 {
 		one := bonds[0]
 		at := draw.Pt(from+4, c.minus+9)
@@ -114,9 +122,22 @@ func (c *circuitry) board(from, last float64) {
 	p := c.supply.FuseBoard
 	name, fitting := "fuse board", ""
 	if p != nil {
-		name, fitting = c.named(p.ID, p.Name), p.ID
+		name, fitting = cutShort(c.named(p.ID, p.Name), longName, true), c.once(p.ID)
 	}
 	box := draw.Rect{Min: draw.Pt(from-3, c.plus+2.6), Max: draw.Pt(last+15, c.plus+15.4)}
-	c.symbol("board", name, fitting, draw.Stroke(draw.PenCentre, draw.Rectangle(box)),
-		draw.Lettering{Text: name, At: draw.Pt(box.Max.X, c.plus-3.4), Anchor: draw.End, Level: draw.Midline, Size: plainSize, Strong: true})
+	words := draw.Lettering{Text: name, At: draw.Pt(box.Max.X, c.plus-3.4), Anchor: draw.End, Level: draw.Midline, Size: plainSize, Strong: true}
+	if !c.bank {
+		words.At.X, words.Anchor = box.Min.X+8, draw.Start
+	}
+	c.symbol("board", name, fitting, draw.Stroke(draw.PenCentre, draw.Rectangle(box)), words)
+}
+
+const longName = 60.0 // mm of the paper for the name of a busbar
+
+// once is the fitting of what goes on over several sheets, on the sheet of the battery only.
+func (c *circuitry) once(id string) string {
+	if c.bank {
+		return id
+	}
+	return ""
 }

@@ -59,7 +59,7 @@ func (c *circuitry) control(one *cables.Cable, x, y float64) {
 	}
 	name := c.named(end.Fitting, end.Words)
 	c.symbol("control-"+number(one), name, end.Fitting, marks...)
-	c.lines(x+converterHalf, y-lineHigh/2-1, true, wrapped(name, nameWide)...)
+	c.lines(x+converterHalf, y-lineHigh/2-1, true, shortName(name)...)
 	foot := draw.Pt(x-converterHalf-4, c.minus)
 	if one.Source != cables.Split {
 		c.wire(draw.Pt(x-converterHalf, y), draw.Pt(foot.X, y), foot)
@@ -77,7 +77,7 @@ func (c *circuitry) origin(one *cables.Cable, at draw.Point) {
 		}
 		c.symbol("source-"+number(one), one.From.Words, strings.TrimSpace(ids), panelSymbol(at)...)
 		c.pair(at.X, at.Y-7)
-		c.lines(at.X-1.5*module, at.Y+nameDown-2, true, wrapped(strings.Join(names, ", "), nameWide)...)
+		c.lines(at.X-1.5*module, at.Y+nameDown-2, true, shortName(strings.Join(names, ", "))...)
 	case cables.Shore:
 		c.marked(at.X, at.Y-2, "mains", "electrician's work")
 	default:

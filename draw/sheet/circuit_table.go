@@ -33,8 +33,8 @@ func cableRow(one *cables.Cable, named func(id, words string) string) []string {
 	if len(one.Loads) <= 1 || one.Role == cables.Charge {
 		to = named(one.To.Fitting, one.To.Words)
 	}
-	row := []string{one.Number, one.Title, to, some(one.Current, "%.3g"), some(one.Section.MM2, "%.3g"), plainNumber(math.Round(one.Length.MM/100) / 10), "", one.Positive, one.Negative,
-		some(one.Fuse.Amps, "%.3g"), "", string(one.Fuse.Kind), "", "", ""}
+	row := []string{one.Number, one.Title, to, some(one.Current, three(one.Current)), some(one.Section.MM2, three(one.Section.MM2)), plainNumber(math.Round(one.Length.MM/100) / 10), "", one.Positive, one.Negative,
+		some(one.Fuse.Amps, three(one.Fuse.Amps)), "", string(one.Fuse.Kind), "", "", ""}
 	if one.Body {
 		row[8] = "body"
 	}
@@ -53,6 +53,14 @@ func some(v float64, format string) string {
 		return ""
 	}
 	return fmt.Sprintf(format, v)
+}
+
+// three is how a number is written with three digits that count, and a larger one whole: 2000, never 2e+03.
+func three(v float64) string {
+	if v >= 999.5 {
+		return "%.0f"
+	}
+	return "%.3g"
 }
 
 // head is a column of a table.

@@ -15,7 +15,11 @@ import (
 
 func TestTheCircuitDiagramIsFitToBeSeen(t *testing.T) {
 	for _, name := range demos {
-		t.Run(name, func(t *testing.T) { flawless(t, sheet.Circuit(demo(t, name), "", "214, 25 November")) })
+		t.Run(name, func(t *testing.T) {
+			for _, s := range sheet.Circuit(demo(t, name), "", "214, 25 November") {
+				flawless(t, s)
+			}
+		})
 	}
 }
 
@@ -34,7 +38,11 @@ func TestEverythingOfTheWiringIsDrawnOnce(t *testing.T) {
 				}
 			}
 		}
-		count(sheet.Circuit(r, "", "").Marks)
+		text := ""
+		for _, s := range sheet.Circuit(r, "", "") {
+			count(s.Marks)
+			text += letters(s)
+		}
 		want := map[string]bool{}
 		p := r.Document.Power
 		for _, b := range p.Batteries {
@@ -71,7 +79,7 @@ func TestEverythingOfTheWiringIsDrawnOnce(t *testing.T) {
 			}
 		}
 		for _, c := range r.Cables.Cables {
-			if text := letters(sheet.Circuit(r, "", "")); strings.Count(text, "\n"+c.Number+"\n")+strings.Count(text, "\n"+c.Number+"  ") != 2 {
+			if strings.Count(text, "\n"+c.Number+"\n")+strings.Count(text, "\n"+c.Number+"  ") != 2 {
 				t.Errorf("%s: cable %s does not stand once in the diagram and once in the table", name, c.Number)
 			}
 		}
@@ -99,14 +107,18 @@ func letters(s draw.Scene) string {
 func TestWiresOfTheDemosDoNotCross(t *testing.T) {
 	for _, name := range demos {
 		r := demo(t, name)
-		clean(t, name, sheet.WiringOf(&r.Cables))
+		for _, w := range sheet.WiringOf(&r.Cables) {
+			clean(t, name, w)
+		}
 	}
 }
 
 func TestWiresOfRandomTreesDoNotCross(t *testing.T) {
 	for seed := range uint64(50) {
 		res := randomTree(rand.New(rand.NewPCG(seed, 3)))
-		clean(t, fmt.Sprintf("tree %d", seed), sheet.WiringOf(&res))
+		for i, w := range sheet.WiringOf(&res) {
+			clean(t, fmt.Sprintf("tree %d, sheet %d", seed, i+1), w)
+		}
 	}
 }
 

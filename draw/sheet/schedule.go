@@ -41,8 +41,8 @@ func scheduleRow(r *reckon.Reckoning, c *cables.Cable) []string {
 	for _, t := range c.Terminals {
 		ends = append(ends, fmt.Sprintf("%d × %s, %s", t.Count, strings.ReplaceAll(t.Words, "mm2", "mm²"), t.At))
 	}
-	return []string{c.Number, c.Label(), c.From.Words, c.To.Words, along, some(c.Section.MM2, "%.3g"), "", c.Positive, minus,
-		some(c.Length.MM/1000, "%.1f"), some(c.Cut/1000, "%.2f"), some(c.Fuse.Amps, "%.3g"), "", string(c.Fuse.Kind), strings.Join(ends, "; ")}
+	return []string{c.Number, c.Label(), c.From.Words, c.To.Words, along, some(c.Section.MM2, three(c.Section.MM2)), "", c.Positive, minus,
+		some(c.Length.MM/1000, "%.1f"), some(c.Cut/1000, "%.2f"), some(c.Fuse.Amps, three(c.Fuse.Amps)), "", string(c.Fuse.Kind), strings.Join(ends, "; ")}
 }
 
 var testHeads = []head{{"", 7, false}, {"Cable", 13, false}, {"What to do", 78, false}, {"It should show", 52, false}, {toWrite, 28, false}}

@@ -6,7 +6,6 @@ import (
 	"strings"
 	"testing"
 
-	"tumblehome/draw"
 	"tumblehome/draw/paper"
 	"tumblehome/draw/sheet"
 )
@@ -43,7 +42,7 @@ func TestEveryCableIsOnTheScheduleAndEveryTestOnItsSheet(t *testing.T) {
 
 func TestTheWiringPrints(t *testing.T) {
 	r := demo(t, "godwit")
-	scenes := append([]draw.Scene{sheet.Circuit(r, "", ""), sheet.WiringPlan(r, "drive", "")}, sheet.Schedule(r, "")...)
+	scenes := append(append(sheet.Circuit(r, "", ""), sheet.WiringPlan(r, "drive", "")), sheet.Schedule(r, "")...)
 	var pdf bytes.Buffer
 	if err := paper.Write(&pdf, append(scenes, sheet.Tests(r, "")...), paper.Options{Title: "wiring"}); err != nil || pdf.Len() < 20000 {
 		t.Errorf("%d bytes, %v", pdf.Len(), err)

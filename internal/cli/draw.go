@@ -47,7 +47,7 @@ func (c drawCommand) sheets(r *reckon.Reckoning) []draw.Scene {
 	case "wiring":
 		return []draw.Scene{sheet.WiringPlan(r, c.Mode, "")}
 	case "circuit":
-		return []draw.Scene{sheet.Circuit(r, "", "")}
+		return sheet.Circuit(r, "", "")
 	case "cables":
 		return sheet.Schedule(r, "")
 	case "tests":

@@ -138,6 +138,67 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"coolbox": null}}}`,
 		Finds: []string{"note power.cable.unfed /fittings/coolbox"},
 	}, {
+		Name:  "The circuit of Dipper's coolbox lost its loads",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": {"loads": null}}}}`,
+		Finds: []string{"fault power.cable.feeds-nothing /power/circuits/coolbox", "note power.cable.unfed /fittings/coolbox"},
+	}, {
+		Name:  "Nothing is named that the fan's circuit feeds, and the main cable of Dipper is not written",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"main": null, "fan": {"loads": null}}}}`,
+		Finds: []string{"fault power.cable.feeds-nothing /power/circuits/fan", "note power.cable.unfed /fittings/fan"},
+	}, {
+		Name:  "The coolbox is written with what it draws on average",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": {"current": 1}}}}`,
+		Finds: []string{"fault power.current.low /power/circuits/coolbox/current"},
+	}, {
+		Name:  "The pump is written with a little less than its row says",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"tap-pump": {"current": 2.5}}}}`,
+		Finds: []string{"close power.current.low /power/circuits/tap-pump/current"},
+	}, {
+		Name:  "The panels of Dipper are written with what they give on a dull day",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"most": 4}}}}`,
+		Finds: []string{"fault power.current.low /power/sources/sun/most", "close power.fuse.small /power/sources/sun/fuse"},
+	}, {
+		Name:  "The battery of Dipper is one of 24 V, all else as it was",
+		On:    "dipper",
+		Patch: `{"catalogue": {"battery-lfp-100ah": {"kind": "appliance", "volts": 25.6}}}`,
+		Finds: []string{"danger power.volts /fittings/battery"},
+		Also:  "half the current is drawn at twice the voltage",
+	}, {
+		Name:  "A coolbox for lorries hangs on 12 V",
+		On:    "dipper",
+		Patch: `{"catalogue": {"coolbox-compressor-35": {"kind": "appliance", "volts": 24}}}`,
+		Finds: []string{"fault power.volts /fittings/coolbox"},
+	}, {
+		Name:  "The sockets of a circuit of 12 V are of the mains",
+		On:    "dipper",
+		Patch: `{"catalogue": {"socket-usb-12v": {"kind": "appliance", "volts": 230}}}`,
+		Finds: []string{"danger power.volts /fittings/sockets"},
+	}, {
+		Name:  "The second battery of Godwit is of lithium",
+		On:    "godwit",
+		Patch: `{"fittings": {"battery-b": {"buy": "battery-lfp-100ah"}}}`,
+		Finds: []string{"danger power.battery.mixed /fittings/battery-a"},
+	}, {
+		Name:  "The second battery of Godwit is of 24 V",
+		On:    "godwit",
+		Patch: `{"catalogue": {"battery-24v": {"name": "Lithium iron phosphate battery 25.6 V 100 Ah", "kind": "appliance", "group": "electrical", "volts": 25.6, "amp-hours": 100, "usable": "80 %", "size": {"x": 330, "y": 175, "z": 220}, "mass": 22, "each": "piece", "source": "from memory"}}, "fittings": {"battery-b": {"buy": "battery-24v"}}}`,
+		Finds: []string{"danger power.volts /fittings/battery-a"},
+	}, {
+		Name:  "Dipper's main fuse is of 100 A at the battery and of 150 A at its circuit",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"main": {"fuse": 150}}}}`,
+		Finds: []string{"close power.fuse.twice /power/batteries/house/main-fuse"},
+	}, {
+		Name:  "The coolbox of Dipper stands outside, at the end of fifty metres of thin cable",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"coolbox": {"route": 50000, "cable": "1 mm2"}}}}`,
+		Finds: []string{"fault power.collapse /power/circuits/coolbox", "fault power.fuse.slow /power/circuits/coolbox/fuse"},
+	}, {
 		Name:  "Twite is to have a mains inlet, and nobody is named for it",
 		On:    "twite",
 		Patch: `{"power": {"mains": {"note": "An inlet on the left."}}}`,

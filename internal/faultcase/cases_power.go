@@ -38,7 +38,7 @@ var powerCases = []Case{
 		Name:  "The coolbox takes twice as much, and the lights too, and nobody drives",
 		On:    "dipper",
 		Patch: `{"use": {"habits": "cosy", "trips": {"winter-hills": {"driving": "0 h/trip"}}}, "catalogue": {"strip-2000": {"watts": 60}}}`,
-		Finds: []string{"fault power.flat /power/batteries/house"},
+		Finds: []string{"fault power.flat /power/batteries/house", "fault power.current.low /power/circuits/lights/current", "fault power.drop /power/circuits/lights/cable", "fault power.fuse.small /power/circuits/lights/fuse"},
 	}, {
 		Name:  "The charger from the engine is half as large again, and set to it",
 		On:    "dipper",
@@ -83,6 +83,6 @@ var powerCases = []Case{
 		Name:  "The coolbox is an absorption fridge",
 		On:    "dipper",
 		Patch: `{"catalogue": {"coolbox-compressor-35": {"kind": "appliance", "name": "Absorption fridge 35 l", "watts": 120}}}`,
-		Finds: []string{"close power.load.absorption /fittings/coolbox"},
+		Finds: []string{"close power.current.low /power/circuits/coolbox/current", "close power.fuse.small /power/circuits/coolbox/fuse", "close power.load.absorption /fittings/coolbox"},
 	},
 }

@@ -239,5 +239,5 @@ func mainsWords(m cables.Mains) string {
 }
 
 func circuitDrawing(v view) templ.Component {
-	return svgOf(sheet.Circuit(v.Reckoning, "", ""), "circuit-diagram")
+	return svgOf(sheet.Circuit(v.Reckoning, "", "")[0], "circuit-diagram")
 }

@@ -20,7 +20,7 @@ func (s *Server) paperwork(r *http.Request, now *state) (name string, sheets []d
 	case "wiring":
 		return asked, []draw.Scene{sheet.WiringPlan(now.Reckoning, v.Mode, revision)}
 	case "circuit":
-		return asked, []draw.Scene{sheet.Circuit(now.Reckoning, r.FormValue("bank"), revision)}
+		return asked, sheet.Circuit(now.Reckoning, r.FormValue("bank"), revision)
 	case "cables":
 		return asked, sheet.Schedule(now.Reckoning, revision)
 	case "tests":

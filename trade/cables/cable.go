@@ -36,6 +36,7 @@ type Cable struct {
 	FarFuse *Protection // at its To, where that end is a source too
 	Ends    string      // of a charge cable between two batteries: which ends are said to have the fuse, "both", "house" or "source"
 	Drop    Drop
+	Starved *Collapsed // not even alone can it be fed: it is left out of all else, and nothing is known of its losses
 	Fault   [2]float64 // A into a short at its From, before the fuse, and at its To
 
 	Positive, Negative string  // colours
@@ -50,9 +51,9 @@ type Cable struct {
 
 // Label is what is written on both ends of a cable.
 func (c Cable) Label() string {
-	words := fmt.Sprintf("%s %s, %.4g mm2", c.Number, c.Title, c.Section.MM2)
+	words := fmt.Sprintf("%s %s, %s mm2", c.Number, c.Title, digits(c.Section.MM2, 4))
 	if c.Fuse.Amps > 0 {
-		words += fmt.Sprintf(", fuse %.4g A", c.Fuse.Amps)
+		words += fmt.Sprintf(", fuse %s A", digits(c.Fuse.Amps, 4))
 	}
 	return words
 }

@@ -60,13 +60,18 @@ const (
 	usualCharge = 20.0 // A of a source of which nothing is known
 )
 
+// amps is the greatest current in a source's cable: what is written, unless far more is certain, else what its rows say.
 func (s Source) amps(to Supply) float64 {
-	if s.Most > 0 {
+	if s.Most > 0 && !low(s.Most, s.certain(to)) {
 		return s.Most
 	}
 	sum := 0.0
 	for _, l := range s.Is {
-		sum += l.Watts / s.volts(to)
+		if s.Kind != Split && l.Amps > 0 {
+			sum += l.Amps
+		} else {
+			sum += l.Watts / s.volts(to)
+		}
 	}
 	switch {
 	case sum == 0:

@@ -40,13 +40,13 @@ func (c *Cable) demands() Section {
 		s.Steps = append(s.Steps, Demand{Rule: rule, MM2: mm2, Words: words, Source: source})
 	}
 	carries, _ := nextStandard(func(a float64) bool { return c.way.rating(a).Amps >= c.Current })
-	ask(RuleCurrent, c.way.rating(carries).From, fmt.Sprintf("it carries %.3g A where it lies", c.Current), func(a float64) bool { return c.way.rating(a).Amps >= c.Current })
+	ask(RuleCurrent, c.way.rating(carries).From, fmt.Sprintf("it carries %s A where it lies", digits(c.Current, 3)), func(a float64) bool { return c.way.rating(a).Amps >= c.Current })
 	if c.Fuse.Amps > 0 {
-		ask(RuleFuse, protectSource, fmt.Sprintf("it stands what a fuse of %.3g A lets pass for good", c.Fuse.Amps), func(a float64) bool { return c.way.rating(a).Amps >= c.Fuse.Amps })
+		ask(RuleFuse, protectSource, fmt.Sprintf("it stands what a fuse of %s A lets pass for good", digits(c.Fuse.Amps, 3)), func(a float64) bool { return c.way.rating(a).Amps >= c.Fuse.Amps })
 		through := letsThrough(c.way.Fuse.Kind, c.Fuse.Amps)
 		ask(RuleShort, shortSource, "it lives through a short until the fuse has gone", func(a float64) bool { return Withstands(a) >= through })
 	}
-	ask(RuleDrop, dropSource, fmt.Sprintf("it loses at most %.3g %% of %.3g V along %.2g m", 100*c.Drop.Aim, c.Volts, c.Length.MM/1000),
+	ask(RuleDrop, dropSource, fmt.Sprintf("it loses at most %s %% of %s V along %s m", digits(100*c.Drop.Aim, 3), digits(c.Volts, 3), digits(c.Length.MM/1000, 2)),
 		func(a float64) bool { return Loss(c.Length.MM, a, c.Current, warmCopper) <= c.Drop.Aim*c.Volts })
 	if c.Role == Trunk {
 		ask(RuleMechanical, finding.Source{Text: "common practice for a battery's own cable", Sure: finding.Practice}, "everything else hangs on it, and more will", func(a float64) bool { return a >= leastTrunk })

@@ -11,7 +11,8 @@
 //   - Everything that is fed runs at once, each circuit with the current that the document gives it.
 //   - Copper stands at 30 °C when voltage is worked out; air is at 40 °C in furniture and 60 °C beside an engine or under a dark roof when
 //     heat is judged. Resistances are the largest that IEC 60228 allows for flexible cable; sold cable is a few percent better.
-//   - A circuit that feeds nothing of its own leads from the battery to the fuse board, and all others of its battery hang on it.
+//   - A circuit that feeds nothing of its own leads from the battery to the fuse board, and all others of its battery hang on it; where there are
+//     several, the one whose fuse is the battery's, or else the thickest. One written for less than another circuit has lost its loads.
 //   - Positive and negative are both copper, of one cross-section, along one way.
 //
 // The losses that are judged are those of the cables, as the standards mean it; what a meter should read counts fuses and joints too.

@@ -32,7 +32,7 @@ func (r Result) Figures() []working.Figure {
 		}
 		limit := 100 * c.Drop.Limit
 		out = append(out, working.Figure{Code: c.code(), Label: "Voltage lost in the cables: " + c.Title, Value: c.lost(), Unit: "%", Limit: &limit, State: c.state(),
-			Words: fmt.Sprintf("%s, %.1f m of %.4g mm2", c.Number, c.Length.MM/1000, c.Section.MM2)})
+			Words: fmt.Sprintf("%s, %.1f m of %s mm2", c.Number, c.Length.MM/1000, digits(c.Section.MM2, 4))})
 	}
 	if w := r.worst(); w != nil {
 		limit := 100 * w.Drop.Limit
@@ -55,7 +55,9 @@ func (r Result) Figures() []working.Figure {
 }
 
 // known says whether a cable's losses were found: not where the voltage breaks down.
-func (r *Result) known(c *Cable) bool { return c.Role == Charge || r.nets[c.Bank].tipped == nil }
+func (r *Result) known(c *Cable) bool {
+	return c.Role == Charge || r.nets[c.Bank].tipped == nil && c.Starved == nil
+}
 
 func (c *Cable) state() working.State {
 	if c.Length.Known != Measured || !c.Section.Said {

@@ -22,7 +22,7 @@ func (r *Result) judge() []finding.Finding {
 			out = r.thinBond(out, c)
 			continue
 		}
-		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.strand, r.body, r.together, r.unchosen} {
+		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.unchosen} {
 			if f, ok := ask(c); ok {
 				out = append(out, f)
 			}
@@ -45,7 +45,10 @@ func (r *Result) judge() []finding.Finding {
 		out = append(out, r.unfed(l))
 	}
 	for _, s := range r.Supplies {
-		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart} {
+		out = append(out, r.feedsNothing(s)...)
+		out = append(out, r.lowCurrents(s)...)
+		out = append(out, r.volts(s)...)
+		for _, ask := range []func(Supply) (finding.Finding, bool){r.collapse, r.kindUnsaid, r.weakPart, r.unlike, r.twice} {
 			if f, ok := ask(s); ok {
 				out = append(out, f)
 			}
@@ -73,7 +76,7 @@ func (c *Cable) sectioned(mm2 float64) []finding.Proposal {
 	if mm2 <= 0 || c.ID == "" || mm2 == c.Section.MM2 {
 		return nil
 	}
-	return []finding.Proposal{propose(fmt.Sprintf("make the cable %.4g mm2", mm2), c.About, "cable", fmt.Sprintf("%.4g mm2", mm2))}
+	return []finding.Proposal{propose(fmt.Sprintf("make the cable %s mm2", digits(mm2, 4)), c.About, "cable", fmt.Sprintf("%s mm2", digits(mm2, 4)))}
 }
 
 // rated proposes another rating for its fuse. The key of a trunk's fuse may be the bank's.
@@ -85,7 +88,7 @@ func (c *Cable) rated(amps float64) []finding.Proposal {
 	if key == "" {
 		return nil
 	}
-	return []finding.Proposal{propose(fmt.Sprintf("take a fuse of %.4g A", amps), about, key, amps)}
+	return []finding.Proposal{propose(fmt.Sprintf("take a fuse of %s A", digits(amps, 4)), about, key, amps)}
 }
 
 // fuseKey is where its fuse is written, or would be.
@@ -148,8 +151,8 @@ func capital(text string) string {
 
 // both proposes the cross-section and the fuse that were chosen.
 func (c *Cable) both() finding.Proposal {
-	p := propose("", c.About, "cable", fmt.Sprintf("%.4g mm2", c.Section.MM2))
-	p.Words = fmt.Sprintf("take %.4g mm2 and a fuse of %.4g A", c.Section.MM2, c.Fuse.Amps)
+	p := propose("", c.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))
+	p.Words = fmt.Sprintf("take %s mm2 and a fuse of %s A", digits(c.Section.MM2, 4), digits(c.Fuse.Amps, 4))
 	p.Patch = []byte(strings.Replace(string(p.Patch), `"cable":`, fmt.Sprintf(`"fuse":%v,"cable":`, c.Fuse.Amps), 1))
 	return p
 }

@@ -3,6 +3,7 @@ package cables
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"tumblehome/trade/finding"
 )
@@ -14,7 +15,7 @@ func (r *Result) tooThin(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.cable.thin", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: c.itself() + " is too thin for its current", Source: c.Rating.From, Caution: fireCaution,
 		Measured: measure(c.Current, "A"), Limit: measure(c.Rating.Amps, "A"),
-		Words: fmt.Sprintf("%.3g A flow in it; %.4g mm2 carry %.0f A %s.", c.Current, c.Section.MM2, c.Rating.Amps, c.Rating.Words())}
+		Words: fmt.Sprintf("%s A flow in it; %s mm2 carry %.0f A %s.", digits(c.Current, 3), digits(c.Section.MM2, 4), c.Rating.Amps, c.Rating.Words())}
 	if c.Fuse.Amps <= 0 || c.Fuse.Amps > c.Rating.Amps {
 		f.Severity = finding.Danger
 	}
@@ -39,12 +40,15 @@ func (r Rating) Words() string {
 // drop finds a cable that loses more than it may, or than the builder wants.
 func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	share := c.Drop.Cables() / c.Volts
-	if share <= c.Drop.Limit*(1+1e-9) || !c.Section.Said || r.nets[c.Bank].tipped != nil && c.Role != Charge {
+	if share <= c.Drop.Limit*(1+1e-9) || !c.Section.Said || !r.known(c) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
 		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
-		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %.4g mm2 with %.3g A; no more than %.3g %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, c.Section.MM2, c.Current, 100*c.Drop.Limit)}
+		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %s mm2 with %s A; no more than %s %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, digits(c.Section.MM2, 4), digits(c.Current, 3), digits(100*c.Drop.Limit, 3))}
+	if volts, names := r.before(c); volts > 0 {
+		f.Words += fmt.Sprintf(" Of it %.1f V are lost in what feeds it, %s.", volts, strings.Join(names, " and "))
+	}
 	natural, _ := limits(c.Loads)
 	if c.Role == Trunk {
 		natural = criticalLimit
@@ -81,11 +85,12 @@ func (r *Result) lossesWith(c Cable, mm2 float64) (Drop, bool) {
 		c.Drop.Own = c.Current * c.ohms()
 		return c.Drop, true
 	}
+	c.Starved = nil
 	t := r.nets[c.Bank].tree
 	t.legs = slices.Clone(t.legs)
 	for i := range t.legs {
 		if t.legs[i].id == c.ID {
-			t.legs[i].cable = c.ohms()
+			t.legs[i] = c.leg()
 		}
 	}
 	if c.Role == Trunk {
@@ -96,13 +101,24 @@ func (r *Result) lossesWith(c Cable, mm2 float64) (Drop, bool) {
 	return c.Drop, n.tipped == nil
 }
 
+// before is what is lost in the circuits that one hangs on [V], and their numbers.
+func (r *Result) before(c *Cable) (float64, []string) {
+	volts, n := 0.0, r.nets[c.Bank]
+	var names []string
+	for from := c.fed; from != ""; from = n.find(from).from {
+		volts += n.through(from) * n.find(from).cable
+		names = append(names, r.find(c.Bank, from).name())
+	}
+	return volts, names
+}
+
 // strand finds a cable so thin that it breaks by being handled.
 func (r *Result) strand(c *Cable) (finding.Finding, bool) {
 	if !c.Section.Said || c.Section.MM2 >= leastStrand {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.cable.strand", Severity: finding.Close, About: []string{c.sectionAbout()}, Title: c.itself() + " is thinner than a cable alone should be", Source: strandSource,
-		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%.4g mm2 break where they are bent and shaken. In a common sheath 0.75 mm2 will do.", c.Section.MM2)}
+		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%s mm2 break where they are bent and shaken. In a common sheath 0.75 mm2 will do.", digits(c.Section.MM2, 4))}
 	f.Proposals = c.sectioned(max(c.Section.Need, leastStrand))
 	return f, true
 }
@@ -139,10 +155,10 @@ func (r *Result) unchosen(c *Cable) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: c.itself() + " is not chosen yet", Source: c.Section.decided().Source,
-		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%.4g mm2 would do over %.1f m, since %s.", c.Section.MM2, c.Length.MM/1000, c.Section.decided().Words)}
-	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %.4g mm2", c.Section.MM2), c.About, "cable", fmt.Sprintf("%.4g mm2", c.Section.MM2))}
+		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%s mm2 would do over %.1f m, since %s.", digits(c.Section.MM2, 4), c.Length.MM/1000, c.Section.decided().Words)}
+	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %s mm2", digits(c.Section.MM2, 4)), c.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))}
 	if !c.Fuse.Said && c.fuseChoice() > 0 {
-		f.Words += fmt.Sprintf(" A fuse of %.4g A goes with it.", c.Fuse.Amps)
+		f.Words += fmt.Sprintf(" A fuse of %s A goes with it.", digits(c.Fuse.Amps, 4))
 		f.Proposals = []finding.Proposal{c.both()}
 	}
 	return f, true
@@ -165,7 +181,7 @@ func (r *Result) thinBond(out []finding.Finding, c *Cable) []finding.Finding {
 	}
 	return append(out, finding.Finding{Code: "power.cable.bond", Severity: finding.Fault, About: []string{c.About + "/bond"}, Title: "The bond from negative to the body is thin", Source: bondSource,
 		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(c.Section.Need, "mm2"), Words: "A positive that touches the body sends the whole current of a short through the bond. It must last until the fuse has gone.",
-		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %.4g mm2", c.Section.Need), c.About, "bond", fmt.Sprintf("%.4g mm2", c.Section.Need))}})
+		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %s mm2", digits(c.Section.Need, 4)), c.About, "bond", fmt.Sprintf("%s mm2", digits(c.Section.Need, 4)))}})
 }
 
 // mainsUnnamed notes that mains voltage is planned and nobody is named for it: it stands here as one block for somebody else.
@@ -191,20 +207,4 @@ func (r *Result) unfed(l Load) finding.Finding {
 // free reports whether a circuit of that name can be begun.
 func (r *Result) free(id string) bool {
 	return len(r.in.Banks) > 0 && !slices.ContainsFunc(r.in.Circuits, func(c Circuit) bool { return c.ID == id })
-}
-
-// collapse finds a battery that cannot carry what hangs on it.
-func (r *Result) collapse(s Supply) (finding.Finding, bool) {
-	if s.Collapsed == nil {
-		return finding.Finding{}, false
-	}
-	c := r.find(s.ID, s.Collapsed.Tips)
-	f := finding.Finding{Code: "power.collapse", Severity: finding.Fault, About: []string{s.About}, Title: "The voltage breaks down with everything on", Source: finding.Source{Text: "no voltage satisfies the network: beyond E²/(4·R) a load draws more the less it gets", Sure: finding.Computed},
-		Measured: measure(100*s.Collapsed.Share, "%"), Limit: measure(100, "%"),
-		Words: fmt.Sprintf("The battery and its cables can carry only %.0f %% of what is drawn. The lower the voltage falls the more is drawn, until everything goes out.", 100*s.Collapsed.Share)}
-	if c.ID != "" {
-		f.About = append([]string{c.About}, f.About...)
-		f.Words += fmt.Sprintf(" %s tips it.", capital(c.Title))
-	}
-	return f, true
 }

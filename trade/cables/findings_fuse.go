@@ -30,7 +30,7 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		if r.begun(c.Bank) {
 			f.Severity = finding.Fault
 		}
-		f.Words = fmt.Sprintf("Into a short it gives about %.0f A. A fuse of %.4g A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), choose)
+		f.Words = fmt.Sprintf("Into a short it gives about %.0f A. A fuse of %s A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), digits(choose, 4))
 	case c.Fuse.None:
 		f.Severity, f.Title = finding.Danger, c.itself()+" has no fuse"
 		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(c.Fault[0]), c.Rating.Amps)
@@ -39,12 +39,12 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		}
 	case !c.Fuse.Said && c.Section.Said:
 		f.Severity, f.Title = finding.Fault, "No fuse is planned for the cable of "+c.Title
-		f.Words = fmt.Sprintf("A cable is protected where it leaves what feeds it. A fuse of %.4g A carries what it draws, and the cable stands %.0f A.", choose, c.Rating.Amps)
+		f.Words = fmt.Sprintf("A cable is protected where it leaves what feeds it. A fuse of %s A carries what it draws, and the cable stands %.0f A.", digits(choose, 4), c.Rating.Amps)
 	default:
 		return f, false
 	}
 	if about, key := c.fuseKey(); choose > 0 && key != "" {
-		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put in a fuse of %.4g A", choose), about, key, choose)}
+		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put in a fuse of %s A", digits(choose, 4)), about, key, choose)}
 	}
 	return f, true
 }
@@ -86,7 +86,7 @@ func (r *Result) ends(c *Cable) (finding.Finding, bool) {
 	where := map[string]string{"house": "starter", "source": "house"}[c.Ends]
 	if where == "" {
 		f.Severity, f.Title = finding.Close, "Nobody has said that both ends of the cable from the engine have a fuse"
-		f.Words = fmt.Sprintf("There is a battery at each end of it, and a short is fed from both. Each end wants a fuse of %.4g A.", c.Fuse.Amps)
+		f.Words = fmt.Sprintf("There is a battery at each end of it, and a short is fed from both. Each end wants a fuse of %s A.", digits(c.Fuse.Amps, 4))
 		f.Measured = nil
 		return f, true
 	}
@@ -104,7 +104,7 @@ func (r *Result) tooGreat(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: c.itsFuse() + " is more than its cable stands", Source: protectSource,
 		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
-		Words: fmt.Sprintf("The fuse lets %.4g A pass for good; the cable of %.4g mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", c.Fuse.Amps, c.Section.MM2, c.Rating.Amps)}
+		Words: fmt.Sprintf("The fuse lets %s A pass for good; the cable of %s mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", digits(c.Fuse.Amps, 4), digits(c.Section.MM2, 4), c.Rating.Amps)}
 	if c.Fuse.Amps > grossly*c.Rating.Amps {
 		f.Severity = finding.Danger
 	}
@@ -126,7 +126,7 @@ func (r *Result) absurd(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.fuse.absurd", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: c.itsFuse() + " is out of all proportion", Source: finding.Source{Text: "common practice: no more than about ten times what it feeds", Sure: finding.Practice},
 		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(absurdTimes*c.Current, "A"),
-		Words: fmt.Sprintf("It feeds %.2g A through a fuse of %.4g A. The cable stands that; what hangs on it, and its own thin leads, may not.", c.Current, c.Fuse.Amps)}
+		Words: fmt.Sprintf("It feeds %s A through a fuse of %s A. The cable stands that; what hangs on it, and its own thin leads, may not.", digits(c.Current, 2), digits(c.Fuse.Amps, 4))}
 	f.Proposals = c.rated(c.fuseChoice())
 	return f, true
 }
@@ -138,10 +138,10 @@ func (r *Result) tooSmall(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.fuse.small", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: c.itsFuse() + " is small for what it feeds", Source: loadSource,
 		Measured: measure(c.Current, "A"), Limit: measure(mostLoad*c.Fuse.Amps, "A"),
-		Words: fmt.Sprintf("%.3g A for hours through a fuse of %.4g A: it ages, and goes one night for no reason. At most %.3g A suit it.", c.Current, c.Fuse.Amps, mostLoad*c.Fuse.Amps)}
+		Words: fmt.Sprintf("%s A for hours through a fuse of %s A: it ages, and goes one night for no reason. At most %s A suit it.", digits(c.Current, 3), digits(c.Fuse.Amps, 4), digits(mostLoad*c.Fuse.Amps, 3))}
 	if c.Current >= c.Fuse.Amps {
 		f.Severity, f.Title = finding.Fault, c.itsFuse()+" blows with all of it on"
-		f.Words = fmt.Sprintf("It draws %.3g A and its fuse is of %.4g A.", c.Current, c.Fuse.Amps)
+		f.Words = fmt.Sprintf("It draws %s A and its fuse is of %s A.", digits(c.Current, 3), digits(c.Fuse.Amps, 4))
 	}
 	if choose := c.fuseChoice(); choose > 0 {
 		f.Proposals = c.rated(choose)

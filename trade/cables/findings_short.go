@@ -69,7 +69,7 @@ func (r *Result) selective(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.fuse.selective", Severity: finding.Close, About: []string{c.way.Fuse.About, above.way.Fuse.About}, Title: "A short in " + c.Title + " may take more than its own fuse with it", Source: selectSource,
 		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(above.Fuse.Amps/ratio, "A"),
-		Words: fmt.Sprintf("Its fuse of %.4g A sits behind one of %.4g A. Both may go, and then all that hangs on the second is dark.", c.Fuse.Amps, above.Fuse.Amps)}
+		Words: fmt.Sprintf("Its fuse of %s A sits behind one of %s A. Both may go, and then all that hangs on the second is dark.", digits(c.Fuse.Amps, 4), digits(above.Fuse.Amps, 4))}
 	if c.Fuse.Least <= above.Fuse.Amps/ratio && c.Fuse.Least < c.Fuse.Amps {
 		f.Proposals = c.rated(c.Fuse.Least)
 	}

@@ -118,5 +118,5 @@ func (p Protection) Words() string {
 	if p.Colour != "" && p.Kind == Blade {
 		words = p.Colour + " " + words
 	}
-	return fmt.Sprintf("%.4g A, %s", p.Amps, words)
+	return fmt.Sprintf("%s A, %s", digits(p.Amps, 4), words)
 }

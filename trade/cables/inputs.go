@@ -121,6 +121,8 @@ type Load struct {
 	Row   string
 	Kind  Appliance
 	Watts float64 // while running; 0 is not known
+	Amps  float64 // that a charger is made to give; 0 is not known
+	Volts float64 // that it is made for; 0 is not known
 	Place string  // where it is, in words: "in the galley"
 }
 

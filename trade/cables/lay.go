@@ -10,14 +10,12 @@ const (
 	inverterLow = 11.0 / houseVolts // of the voltage at which an inverter still works: there it draws most
 )
 
-// trunk is the cable from the battery to its fuse board: that of the circuit that feeds nothing of its own, or one that nobody wrote.
+// trunk is the cable from the battery to its fuse board: that of the bank's main circuit, or one that nobody wrote.
 func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "main cable", Volts: b.volts()}
 	c.From, c.To = b.end(), b.board()
-	for _, f := range feeds {
-		if f.From == b.ID && len(f.Loads) == 0 && c.ID == "" {
-			c.ID, c.About, c.way, c.Current, c.Drop.Wanted = f.ID, f.About, f.Way, f.Current, f.Wanted
-		}
+	if f, ok := b.main(feeds); ok {
+		c.ID, c.About, c.way, c.Current, c.Drop.Wanted = f.ID, f.About, f.Way, f.Current, f.Wanted
 	}
 	c.Length = c.way.Length
 	if c.Length.MM == 0 {
@@ -93,19 +91,12 @@ func (r *Result) trunkOf(bank string) int {
 	return -1
 }
 
-// amps is what a circuit draws with all of it on: what is written, else what its loads draw.
+// amps is what a circuit draws with all of it on: what is written, else what its loads draw. What is written far below that is not believed.
 func (f Circuit) amps(volts float64) float64 {
-	if f.Current > 0 {
+	if f.Current > 0 && !low(f.Current, f.certain(volts)) {
 		return f.Current
 	}
-	sum := 0.0
-	for _, l := range f.Loads {
-		if l.Kind == Inverter {
-			sum += l.Watts / converting / (inverterLow * volts)
-		} else {
-			sum += l.Watts / volts
-		}
-	}
+	sum := f.drawn(volts)
 	if sum == 0 && len(f.Loads) > 0 {
 		return usualLoad
 	}

@@ -121,8 +121,8 @@ func (t tree) find(id string) leg {
 	return leg{}
 }
 
-// alone is the voltage at the far end of a leg with only its own load on, V, and false where there is none.
-func (t tree) alone(id string) (float64, bool) {
+// lone is a tree with one leg's load only.
+func (t tree) lone(id string) net {
 	only := t
 	only.legs, only.charge = nil, 0
 	for at := id; at != ""; {
@@ -132,6 +132,11 @@ func (t tree) alone(id string) (float64, bool) {
 		}
 		only.legs, at = append(only.legs, l), l.from
 	}
-	n := only.solve()
+	return only.solve()
+}
+
+// alone is the voltage at the far end of a leg with only its own load on, V, and false where there is none.
+func (t tree) alone(id string) (float64, bool) {
+	n := t.lone(id)
 	return n.at(id), n.tipped == nil
 }

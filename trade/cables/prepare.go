@@ -38,7 +38,7 @@ func (c Cable) Cores() int {
 func (c Cable) crimps() []Terminal {
 	each := c.Cores()
 	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond || c.FarFuse != nil {
-		words := fmt.Sprintf("ring lug %s for %.4g mm2, with heat-shrink", studFor(c.Section.MM2), c.Section.MM2)
+		words := fmt.Sprintf("ring lug %s for %s mm2, with heat-shrink", studFor(c.Section.MM2), digits(c.Section.MM2, 4))
 		return []Terminal{{Words: words, Count: 2 * each, At: "both ends", Row: "lug-crimp-set"}}
 	}
 	colour := crimpColour(c.Section.MM2)
@@ -87,7 +87,7 @@ func (r *Result) bill() []Item {
 		row := c.Row()
 		for _, colour := range []string{c.Positive, c.Negative} {
 			if colour != "" {
-				add(row, fmt.Sprintf("%s cable %.4g mm2", colour, c.Section.MM2), "m", c.Cut/1000, c.Number)
+				add(row, fmt.Sprintf("%s cable %s mm2", colour, digits(c.Section.MM2, 4)), "m", c.Cut/1000, c.Number)
 			}
 		}
 	}
@@ -148,7 +148,7 @@ func fuseRow(p Protection) string {
 
 // dashed writes a cross-section as catalogue rows do: 1-5.
 func dashed(area float64) string {
-	text := []byte(fmt.Sprintf("%.4g", area))
+	text := []byte(digits(area, 4))
 	for i, b := range text {
 		if b == '.' {
 			text[i] = '-'

@@ -88,7 +88,7 @@ func (s *Supply) settle(n net, all []Cable) {
 
 // losses takes a cable's losses from the solved voltages.
 func (c *Cable) losses(n net) {
-	if n.tipped != nil {
+	if n.tipped != nil || c.Starved != nil {
 		return
 	}
 	if c.Role == Trunk {
@@ -110,7 +110,7 @@ func (c *Cable) losses(n net) {
 func (r *Result) tried() {
 	for i := range r.Cables {
 		c := &r.Cables[i]
-		if n := r.nets[c.Bank]; c.Role == Feed && n.tipped == nil {
+		if n := r.nets[c.Bank]; c.Role == Feed && r.known(c) {
 			v, ok := n.alone(c.ID)
 			if ok {
 				c.Drop.Alone = n.volts - n.inside*r.aloneAmps(c, v) - v

@@ -82,7 +82,7 @@ func pull(c Cable) (Test, bool) {
 	if c.Role != Feed || c.Fuse.Amps == 0 {
 		return Test{}, false
 	}
-	return Test{Cable: c.Number, Kind: TestPull, How: fmt.Sprintf("Everything on. Pull the fuse of %s (%.4g A).", c.Title, c.Fuse.Amps), Expect: "this goes out, and nothing else"}, true
+	return Test{Cable: c.Number, Kind: TestPull, How: fmt.Sprintf("Everything on. Pull the fuse of %s (%s A).", c.Title, digits(c.Fuse.Amps, 4)), Expect: "this goes out, and nothing else"}, true
 }
 
 func warmth(c Cable) (Test, bool) {

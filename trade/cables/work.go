@@ -44,7 +44,7 @@ func (r *Result) bank(b Bank) {
 	first := len(r.Cables)
 	r.Cables = append(r.Cables, r.trunk(b, feeds))
 	for _, c := range feeds {
-		if len(c.Loads) > 0 || c.Current > 0 && c.ID != r.Cables[first].ID {
+		if c.ID != r.Cables[first].ID && (len(c.Loads) > 0 || c.Current > 0 || feedsOthers(c, feeds)) {
 			r.Cables = append(r.Cables, r.feed(b, c))
 		}
 	}
@@ -52,6 +52,9 @@ func (r *Result) bank(b Bank) {
 	main := &own[0]
 	main.protectMain(own[1:], supply.Fault)
 	n := r.solve(supply, own)
+	if n.tipped != nil && starve(own, n) {
+		n = r.solve(supply, own)
+	}
 	for range len(own) * len(standard) {
 		if n.tipped != nil || !thicken(own, n) {
 			break
@@ -99,15 +102,35 @@ func (in Inputs) feeds(bank string) []Circuit {
 func (r *Result) solve(s Supply, all []Cable) net {
 	t := tree{volts: s.Volts, inside: s.Resistance, mainFuse: fuseOhms(all[0].Fuse.Amps), isolator: mainJoints, trunk: all[0].ohms()}
 	for _, c := range all[1:] {
-		l := leg{id: c.ID, from: c.fed, fuse: fuseOhms(c.Fuse.Amps) + joints, cable: c.ohms()}
-		if motors(c.Loads) {
-			l.ohms = c.Volts / c.own
-		} else {
-			l.watts = c.Volts * c.own
-		}
-		t.legs = append(t.legs, l)
+		t.legs = append(t.legs, c.leg())
 	}
 	return t.solve()
+}
+
+// leg is a cable with its fuse and its load; without the load where that cannot be fed.
+func (c Cable) leg() leg {
+	l := leg{id: c.ID, from: c.fed, fuse: fuseOhms(c.Fuse.Amps) + joints, cable: c.ohms()}
+	switch {
+	case c.Starved != nil || c.own == 0:
+	case motors(c.Loads):
+		l.ohms = c.Volts / c.own
+	default:
+		l.watts = c.Volts * c.own
+	}
+	return l
+}
+
+// starve marks the circuits that could not be fed even alone, and says whether there are any.
+func starve(all []Cable, n net) bool {
+	any := false
+	for i := range all[1:] {
+		c := &all[i+1]
+		if c.own > 0 {
+			c.Starved = n.lone(c.ID).tipped
+			any = any || c.Starved != nil
+		}
+	}
+	return any
 }
 
 // Joints that no meter finds bad, common practice.

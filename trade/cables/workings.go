@@ -2,6 +2,7 @@ package cables
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -19,7 +20,7 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 	w.Lines = append(w.Lines, c.lengthLine(), c.sectionLine(),
 		line{Symbol: "r", Label: "resistance of one core, copper at 30 °C", Value: perMetre(c.Section.MM2, warmCopper) * 1000, Unit: "mΩ/m", From: origin{Assumption: "IEC 60228 class 5, the largest that is allowed"}},
 		c.currentLine(),
-		line{Symbol: "ΔU", Label: "lost in its own two cores", Value: c.Drop.Own, Unit: "V", Sum: fmt.Sprintf("2 × %.2f × %.4g × %.4g", c.Length.MM/1000, perMetre(c.Section.MM2, warmCopper), c.Drop.Own/c.ohms()), From: here},
+		line{Symbol: "ΔU", Label: "lost in its own two cores", Value: c.Drop.Own, Unit: "V", Sum: fmt.Sprintf("2 × %.2f × %s × %s", c.Length.MM/1000, digits(perMetre(c.Section.MM2, warmCopper), 4), digits(c.Drop.Own/c.ohms(), 4)), From: here},
 		line{Symbol: "ΔUshared", Label: "lost in the cables that feed it, with everything on", Value: c.Drop.Shared, Unit: "V", From: here},
 		line{Symbol: "ΔUf", Label: "besides, in fuses and joints (not counted here: limits are for cables)", Value: c.Drop.Joints, Unit: "V", From: origin{Assumption: "cold fuses as makers give them, and 1 mΩ of joints"}},
 		line{Symbol: "U", Label: "the voltage that shares are of", Value: c.Volts, Unit: "V", From: origin{Assumption: c.voltsWords()}},
@@ -33,15 +34,14 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 
 // told is how a rating comes about.
 func (r Rating) told(mm2 float64) string {
-	return fmt.Sprintf("%.4g mm2 carry %.0f A %s: %.0f A by the table (%s), times %.2f for the air (%s), %.2f for %d loaded cores side by side (%s) and %.2f for insulation about it (BS 7671 regulation 523.9, from memory).",
-		mm2, r.Amps, r.Words(), r.Table, r.From.Text, r.Ambient, ambientSource.Text, r.Bundle, r.Cores, bundleSource.Text, r.Wrapped)
+	return fmt.Sprintf("%s mm2 carry %.0f A %s: %.0f A by the table (%s), times %.2f for the air (%s), %.2f for %d loaded cores side by side (%s) and %.2f for insulation about it (BS 7671 regulation 523.9, from memory).", digits(mm2, 4), r.Amps, r.Words(), r.Table, r.From.Text, r.Ambient, ambientSource.Text, r.Bundle, r.Cores, bundleSource.Text, r.Wrapped)
 }
 
 func (d Demand) told() string {
 	if d.MM2 == 0 {
 		return fmt.Sprintf("No cable that is sold is thick enough that %s. Source: %s.", d.Words, d.Source.Text)
 	}
-	return fmt.Sprintf("From %.4g mm2 on %s. Source: %s.", d.MM2, d.Words, d.Source.Text)
+	return fmt.Sprintf("From %s mm2 on %s. Source: %s.", digits(d.MM2, 4), d.Words, d.Source.Text)
 }
 
 func (c *Cable) lengthLine() line {
@@ -91,10 +91,10 @@ func (r *Result) workingOfWorst() working.Working {
 	for i := range r.Cables {
 		c := &r.Cables[i]
 		if c.code() != "" && r.known(c) && c != worst {
-			w.Lines = append(w.Lines, line{Symbol: "u", Label: fmt.Sprintf("%s, which may lose %.3g %%", c.Title, 100*c.Drop.Limit), Value: c.lost(), Unit: "%", From: origin{Figure: c.code()}})
+			w.Lines = append(w.Lines, line{Symbol: "u", Label: fmt.Sprintf("%s, which may lose %s %%", c.Title, digits(100*c.Drop.Limit, 3)), Value: c.lost(), Unit: "%", From: origin{Figure: c.code()}})
 		}
 	}
-	w.Lines = append(w.Lines, line{Symbol: "u", Label: fmt.Sprintf("%s, which may lose %.3g %%", worst.Title, 100*worst.Drop.Limit), Value: worst.lost(), Unit: "%", From: origin{Figure: worst.code()}})
+	w.Lines = append(w.Lines, line{Symbol: "u", Label: fmt.Sprintf("%s, which may lose %s %%", worst.Title, digits(100*worst.Drop.Limit, 3)), Value: worst.lost(), Unit: "%", From: origin{Figure: worst.code()}})
 	return w
 }
 
@@ -118,10 +118,10 @@ func (r *Result) workingOfTogether() working.Working {
 	s := r.strongest()
 	w := working.Working{Formula: "Σ I = 0 at each joint, U = E − R·I along each way", Source: together}
 	for i := range r.Cables {
-		if c := &r.Cables[i]; c.Bank == s.ID && c.Role == Feed {
+		if c := &r.Cables[i]; c.Bank == s.ID && c.Role == Feed && c.Starved == nil {
 			from := here
 			switch {
-			case r.currentSaid(c.ID):
+			case r.said(c):
 				from = origin{Pointer: c.About + "/current"}
 			case c.own > 0:
 				from = origin{Assumption: "what its loads draw, as their rows give it, or 5 A where nobody knows"}
@@ -133,13 +133,9 @@ func (r *Result) workingOfTogether() working.Working {
 	return w
 }
 
-func (r *Result) currentSaid(id string) bool {
-	for _, c := range r.in.Circuits {
-		if c.ID == id {
-			return c.Current > 0
-		}
-	}
-	return false
+// said reports whether a circuit is reckoned with the current that is written.
+func (r *Result) said(c *Cable) bool {
+	return slices.ContainsFunc(r.in.Circuits, func(f Circuit) bool { return f.ID == c.ID && f.Current > 0 && f.Current == c.own })
 }
 
 func (r *Result) workingOfLength() working.Working {

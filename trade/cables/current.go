@@ -1,0 +1,95 @@
+package cables
+
+import (
+	"fmt"
+	"math"
+
+	"tumblehome/trade/finding"
+)
+
+const (
+	farBelow  = 0.8 // of what the rows say, below which a written current is not believed: rows are round figures, and things run at less than full power
+	halfBelow = 0.5 // of it, below which the cable is made for something else
+)
+
+var rowsSource = finding.Source{Text: "watts of the catalogue's rows over the voltage; that rows are good to a fifth is common practice", Sure: finding.Practice}
+
+// drawn is what the rows say that a circuit's loads draw, all at once [A].
+func (f Circuit) drawn(volts float64) float64 {
+	sum := 0.0
+	for _, l := range f.Loads {
+		sum += l.amps(volts)
+	}
+	return sum
+}
+
+func (l Load) amps(volts float64) float64 {
+	if l.Kind == Inverter {
+		return l.Watts / converting / (inverterLow * volts)
+	}
+	return l.Watts / volts
+}
+
+// certain is drawn without sockets: what is plugged into those is the builder's to say, and their rows have the most that they bear.
+func (f Circuit) certain(volts float64) float64 {
+	sum := 0.0
+	for _, l := range f.Loads {
+		if l.Kind != Socket {
+			sum += l.amps(volts)
+		}
+	}
+	return sum
+}
+
+// low reports whether a written current is far below what certainly flows.
+func low(said, certain float64) bool { return said > 0 && said < farBelow*certain*(1-1e-9) }
+
+// certain is what a source certainly sends through its cable [A]: of panels one alone, since those in a row give no more; of a charger on the mains what it
+// is made for. What a converter may take from an engine is set, and is judged with the engine.
+func (s Source) certain(to Supply) float64 {
+	most := 0.0
+	for _, l := range s.Is {
+		switch s.Kind {
+		case Sun:
+			most = max(most, l.Watts/s.volts(to))
+		case Shore:
+			most += l.Amps
+		}
+	}
+	return most
+}
+
+// lowCurrents finds written currents that are far below what the rows of loads and sources say.
+func (r *Result) lowCurrents(s Supply) []finding.Finding {
+	var out []finding.Finding
+	for _, c := range r.in.feeds(s.ID) {
+		if said, is := c.Current, c.certain(s.Volts); low(said, is) {
+			out = append(out, tooLow(c.Way, "current", "The loads of "+c.Title, "draw", said, is, c.amps(s.Volts)))
+		}
+	}
+	for _, c := range r.in.Sources {
+		i := r.supplyOf(c.To)
+		if i < 0 || r.Supplies[i].ID != s.ID {
+			continue
+		}
+		if said, is := c.Most, c.certain(s); low(said, is) {
+			out = append(out, tooLow(c.Way, "most", capital(c.Title), "can send", said, is, c.amps(s)))
+		}
+	}
+	return out
+}
+
+func tooLow(w Way, key, who, does string, said, is, reckoned float64) finding.Finding {
+	f := finding.Finding{Code: "power.current.low", Severity: finding.Close, About: []string{w.About + "/" + key}, Title: who + " " + does + " more than is written", Source: rowsSource,
+		Measured: measure(said, "A"), Limit: measure(is, "A"),
+		Words: fmt.Sprintf("%s A are written; as the catalogue has them they %s %s A. Cable and fuse are reckoned with %s A.", digits(said, 3), does, digits(is, 3), digits(reckoned, 3))}
+	if key == "most" {
+		f.Words = fmt.Sprintf("%s A are written; as the catalogue has it, it %s %s A. Cable and fuse are reckoned with %s A.", digits(said, 3), does, digits(is, 3), digits(reckoned, 3))
+	}
+	if said < halfBelow*is {
+		f.Severity = finding.Fault
+	}
+	up := math.Ceil(2*reckoned-1e-9) / 2
+	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("write %s A", digits(up, 4)), w.About, key, up)}
+	return f
+}
