@@ -11,9 +11,6 @@ import (
 	"tumblehome/trade/power"
 )
 
-// cutOff is what a battery's note must say for its charge to be taken to stop in the cold.
-const cutOff = "low-temperature"
-
 // houseBattery is the bank that feeds the van: the largest that is named, or, where nothing is said of power, all batteries there are.
 func (w *stages) houseBattery() *power.Battery {
 	if w.doc.Power == nil {
@@ -39,8 +36,7 @@ func (w *stages) having(what func(*catalogue.Row) bool) (ids []string) {
 }
 
 func (w *stages) joined(id string, bank build.Bank) *power.Battery {
-	b := &power.Battery{ID: id, About: "/power/batteries/" + id, Tested: valueOf(bank.Tested).Float()}
-	words := bank.Note
+	b := &power.Battery{ID: id, About: "/power/batteries/" + id, Tested: valueOf(bank.Tested).Float(), Heated: bool(valueOf(bank.Heated)), CutOff: true}
 	for _, f := range bank.Is {
 		t := w.things[f]
 		if t.row == nil || t.later() || valueOf(t.row.AmpHours) <= 0 {
@@ -48,8 +44,7 @@ func (w *stages) joined(id string, bank build.Bank) *power.Battery {
 		}
 		b.Fittings = append(b.Fittings, "/fittings/"+f)
 		b.Rated += valueOf(t.row.AmpHours).Float()
-		words += " " + t.Note + " " + t.Called + " " + t.row.Name
-		b.CutOff = b.CutOff || strings.Contains(t.row.Note, cutOff)
+		b.CutOff = b.CutOff && bool(valueOf(t.row.CutOff)) // one without is enough to be spoilt
 		if b.Count++; b.Count == 1 {
 			b.Row, b.Usable, b.Volts = t.Buy, valueOf(t.row.Usable).Float(), valueOf(t.row.Volts).Float()
 			b.Chemistry, b.Assumed = chemistryTold(t)
@@ -62,9 +57,9 @@ func (w *stages) joined(id string, bank build.Bank) *power.Battery {
 	if b.Fitting = b.Fittings[0]; id == "" {
 		b.About = b.Fitting
 	}
-	words = strings.ToLower(words)
-	b.CutOff = b.CutOff || strings.Contains(words, cutOff)
-	b.Heated = strings.Contains(words, "heated") || strings.Contains(words, "heating")
+	if bank.CutOff != nil {
+		b.CutOff = bool(*bank.CutOff)
+	}
 	return b
 }
 

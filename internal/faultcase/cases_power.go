@@ -57,7 +57,12 @@ var powerCases = []Case{
 	}, {
 		Name:  "Nothing stops the charge of a lithium battery in frost",
 		On:    "dipper",
-		Patch: `{"fittings": {"battery": {"note": "With its box."}}}`,
+		Patch: `{"power": {"batteries": {"house": {"cut-off": "no"}}}}`,
+		Finds: []string{"fault power.battery.cold /fittings/battery"},
+	}, {
+		Name:  "A note speaks of a low-temperature cut-off, but nothing says that there is one",
+		On:    "dipper",
+		Patch: `{"fittings": {"battery": {"note": "It has no low-temperature cut-off and is not heated."}}, "power": {"batteries": {"house": {"cut-off": null}}}}`,
 		Finds: []string{"fault power.battery.cold /fittings/battery"},
 	}, {
 		Name:  "The controller passes less than the panel gives",

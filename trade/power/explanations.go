@@ -7,7 +7,7 @@ var Explanations = []finding.Explanation{
 	{Code: "power.battery.charge", Meaning: "Chargers together push more current into the battery than is usual for one of its kind and size.",
 		Why: "A battery charged too fast gets hot, and wears out early.", Clear: "Set the charger lower, take a smaller one, or a larger battery."},
 	{Code: "power.battery.cold", Meaning: "A lithium battery would be charged while it is below 0 °C, and nothing is said to stop it.",
-		Why: "Metal is laid down in its cells, and it is spoilt for good.", Clear: "Take a battery or charger with a low-temperature cut-off and say so in its note, warm the battery, or use lead."},
+		Why: "Metal is laid down in its cells, and it is spoilt for good.", Clear: "Take a battery with a low-temperature cut-off or one that warms itself, and say so by cut-off: yes or heated: yes at its bank under power; or use lead. Say it only where the label does."},
 	{Code: "power.battery.deep", Meaning: "More of a lead battery may be taken, as it is said, than does it good.",
 		Why: "Emptied to four fifths it lasts half as many times as emptied to one half.", Clear: "Count on half of what is printed on it."},
 	{Code: "power.battery.none", Meaning: "Something uses electricity, and no battery is named for it.",

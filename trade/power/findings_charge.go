@@ -55,7 +55,7 @@ func (r *Result) chargedTooFast(b *Battery) (finding.Finding, bool) {
 
 func (r *Result) chargedCold(b *Battery) (finding.Finding, bool) {
 	return finding.Finding{Code: "power.battery.cold", Severity: finding.Fault, About: []string{b.Fitting, b.About}, Title: "A lithium battery is charged below freezing",
-		Words:    fmt.Sprintf("About %.0f hours in a year something would charge it while it is below 0 °C. That lays down metal in its cells and spoils it for good. Nothing here is said to stop it: choose a battery or charger with a low-temperature cut-off and say so in its note.", r.Cold),
+		Words:    fmt.Sprintf("About %.0f hours in a year something would charge it while it is below 0 °C. That lays down metal in its cells and spoils it for good. Nothing here is said to stop it: choose a battery that takes no charge below freezing, one with a low-temperature cut-off, or one that warms itself. If the label says so, write cut-off: yes or heated: yes at its bank; words in a note count for nothing.", r.Cold),
 		Measured: &finding.Measure{Value: r.Cold, Unit: "h"}, Limit: &finding.Measure{Value: 0, Unit: "h"}, Source: coldSource, Caution: careCharge}, r.Cold >= 1 && !r.in.PlaceAssumed
 }
 
