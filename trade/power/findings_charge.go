@@ -45,7 +45,7 @@ func (r *Result) chargedTooFast(b *Battery) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.battery.charge", Severity: finding.Fault, About: []string{worst.About, b.About}, Title: "The battery is charged faster than is good for it",
-		Words:    fmt.Sprintf("Together they can push %.0f A into it; for one of %.0f Ah no more than %.0f A are usual. Look for the greatest charging current on its data sheet.", most, b.Rated, limit),
+		Words:    fmt.Sprintf("Together they can push %s A into it; for one of %s Ah no more than %s A are usual. Look for the greatest charging current on its data sheet.", fine(most), fine(b.Rated), fine(limit)),
 		Measured: &finding.Measure{Value: most, Unit: "A"}, Limit: &finding.Measure{Value: limit, Unit: "A"}, Source: practice, Caution: careCharge}
 	if left := limit - (most - worst.current(b)); left >= 5 {
 		f.Proposals = []finding.Proposal{{Words: fmt.Sprintf("set it to %.0f A, if it can be set", floor(left)), Patch: patchAt(worst.About+"/most", floor(left))}}
