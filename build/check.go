@@ -159,3 +159,12 @@ func (o *Offsets) check() *quantity.Fault {
 	}
 	return nil
 }
+
+// check holds what a monitor showed to a charge or an energy in a day.
+func (m *Metered) check() *quantity.Fault {
+	electric := m.Took.Unit == "Ah" || m.Took.Unit == "Wh"
+	if electric && m.Took.Amount > 0 && (m.Took.Per == quantity.Daily || m.Took.Per == quantity.Nightly || m.Took.Per == quantity.Hourly) {
+		return nil
+	}
+	return &quantity.Fault{Wrong: "`" + m.Took.String() + "` is nothing that a monitor counts in a day", Expected: "more than nought, per day or h", Examples: []string{"45 Ah/day", "560 Wh/day"}}
+}

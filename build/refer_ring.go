@@ -16,6 +16,7 @@ func (r *reader) wholeDocument(doc *Document) {
 	}
 	r.modes(doc)
 	r.banks(doc)
+	r.once(doc)
 	r.leftAtHome(doc)
 }
 

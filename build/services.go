@@ -31,7 +31,9 @@ type Bank struct {
 	FuseAway *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the main fuse is from the battery's post"`
 	Shorted  *quantity.Current         `doc:"shorted" range:"50..100000" says:"current it gives into a short, from its label"`
 	Bond     *quantity.Section         `doc:"bond" range:"0.5..150" says:"copper of the cable from negative to the body"`
-	Tested   *quantity.Charge          `doc:"tested" range:"0..5000" says:"what a test found it to hold"`
+	Tested   *quantity.Charge          `doc:"tested" range:"0.1..5000" says:"what a test found it to hold"`
+	CutOff   *quantity.YesNo           `doc:"cut-off" says:"its label says that it takes no charge below freezing: low-temperature charge cut-off"`
+	Heated   *quantity.YesNo           `doc:"heated" says:"it warms itself above freezing before it takes charge"`
 	Note     string                    `doc:"note" says:"a remark"`
 }
 

@@ -29,6 +29,7 @@ type Row struct {
 	Amps         *quantity.Current `doc:"amps" range:"0..1000" says:"current it is made for"`
 	AmpHours     *quantity.Charge  `doc:"amp-hours" range:"0..2000" says:"what a battery holds"`
 	Usable       *quantity.Share   `doc:"usable" range:"0..1" says:"share of it that may be used without harm"`
+	CutOff       *quantity.YesNo   `doc:"cut-off" says:"its label says that a battery takes no charge below freezing: low-temperature charge cut-off"`
 	Holds        *quantity.Volume  `doc:"holds" range:"0..500" says:"litres a tank or can holds"`
 	Heat         *quantity.Power   `doc:"heat" range:"0..20000" says:"heat it gives"`
 	Conducts     *float64          `doc:"conducts" range:"0.005..500" says:"how well it conducts heat, W/mK"`
@@ -84,6 +85,7 @@ func (r Row) over(base Row) Row {
 	keep(&r.Amps, base.Amps)
 	keep(&r.AmpHours, base.AmpHours)
 	keep(&r.Usable, base.Usable)
+	keep(&r.CutOff, base.CutOff)
 	keep(&r.Holds, base.Holds)
 	keep(&r.Heat, base.Heat)
 	keep(&r.Conducts, base.Conducts)

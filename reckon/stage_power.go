@@ -10,7 +10,7 @@ import (
 )
 
 const (
-	powerVersion = 1
+	powerVersion = 2
 	powerYears   = 200
 	roughYears   = 50 // where the weather is that of a place nobody named
 	powerSeed    = 1
@@ -44,7 +44,8 @@ func (w *stages) powerInputs(journeys trips.Result, weather climate.Result, warm
 		in.About = "/fittings"
 	}
 	in.Things, in.Battery = w.electrics(), w.houseBattery()
-	in.Sources, in.Mains = w.chargers(), w.inlet()
+	in.Second, in.Unknown = w.secondBanks(in.Battery), w.unknownSources()
+	in.Sources, in.Mains = w.chargers(in.Battery), w.inlet()
 	if p := w.doc.Power; p != nil {
 		in.AtHome, in.Promise = p.AtHome, valueOf(p.MayFail).Float()
 		in.Readings = metered(p.Read, in.Battery)

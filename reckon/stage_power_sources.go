@@ -11,8 +11,21 @@ import (
 	"tumblehome/trade/power"
 )
 
-// cutOff is what a battery's note must say for its charge to be taken to stop in the cold.
-const cutOff = "low-temperature"
+// secondBanks are those beside the one that feeds the van, each with what is said to charge it.
+func (w *stages) secondBanks(house *power.Battery) (out []power.Second) {
+	if w.doc.Power == nil || house == nil {
+		return nil
+	}
+	for _, id := range build.SortedKeys(w.doc.Power.Batteries) {
+		if id == house.ID {
+			continue
+		}
+		if b := w.joined(id, w.doc.Power.Batteries[id]); b != nil {
+			out = append(out, power.Second{ID: spaced(id), About: b.About, Sources: w.chargersOf(func(to string) bool { return to == id })})
+		}
+	}
+	return out
+}
 
 // houseBattery is the bank that feeds the van: the largest that is named, or, where nothing is said of power, all batteries there are.
 func (w *stages) houseBattery() *power.Battery {
@@ -39,8 +52,7 @@ func (w *stages) having(what func(*catalogue.Row) bool) (ids []string) {
 }
 
 func (w *stages) joined(id string, bank build.Bank) *power.Battery {
-	b := &power.Battery{ID: id, About: "/power/batteries/" + id, Tested: valueOf(bank.Tested).Float()}
-	words := bank.Note
+	b := &power.Battery{ID: id, About: "/power/batteries/" + id, Tested: valueOf(bank.Tested).Float(), Heated: bool(valueOf(bank.Heated)), CutOff: true}
 	for _, f := range bank.Is {
 		t := w.things[f]
 		if t.row == nil || t.later() || valueOf(t.row.AmpHours) <= 0 {
@@ -48,8 +60,7 @@ func (w *stages) joined(id string, bank build.Bank) *power.Battery {
 		}
 		b.Fittings = append(b.Fittings, "/fittings/"+f)
 		b.Rated += valueOf(t.row.AmpHours).Float()
-		words += " " + t.Note + " " + t.Called + " " + t.row.Name
-		b.CutOff = b.CutOff || strings.Contains(t.row.Note, cutOff)
+		b.CutOff = b.CutOff && bool(valueOf(t.row.CutOff)) // one without is enough to be spoilt
 		if b.Count++; b.Count == 1 {
 			b.Row, b.Usable, b.Volts = t.Buy, valueOf(t.row.Usable).Float(), valueOf(t.row.Volts).Float()
 			b.Chemistry, b.Assumed = chemistryTold(t)
@@ -62,9 +73,9 @@ func (w *stages) joined(id string, bank build.Bank) *power.Battery {
 	if b.Fitting = b.Fittings[0]; id == "" {
 		b.About = b.Fitting
 	}
-	words = strings.ToLower(words)
-	b.CutOff = b.CutOff || strings.Contains(words, cutOff)
-	b.Heated = strings.Contains(words, "heated") || strings.Contains(words, "heating")
+	if bank.CutOff != nil {
+		b.CutOff = bool(*bank.CutOff)
+	}
 	return b
 }
 
@@ -73,8 +84,8 @@ func chemistryTold(t thing) (is power.Chemistry, assumed bool) {
 	return is, !told
 }
 
-// chargers are the sources that are named, or, where nothing is said of power, those there are.
-func (w *stages) chargers() (out []power.Source) {
+// chargers are the sources that are named for the bank, or for none, or, where nothing is said of power, those there are.
+func (w *stages) chargers(house *power.Battery) (out []power.Source) {
 	if w.doc.Power == nil {
 		for _, id := range w.having(func(*catalogue.Row) bool { return true }) {
 			if s, ok := w.charging("/fittings/"+id, build.Source{Is: []string{id}}); ok {
@@ -83,9 +94,50 @@ func (w *stages) chargers() (out []power.Source) {
 		}
 		return out
 	}
+	return w.chargersOf(func(to string) bool { return to == "" || house == nil || to == house.ID })
+}
+
+func (w *stages) chargersOf(bank func(to string) bool) (out []power.Source) {
 	for _, id := range build.SortedKeys(w.doc.Power.Sources) {
-		if s, ok := w.charging("/power/sources/"+id, w.doc.Power.Sources[id]); ok {
+		said := w.doc.Power.Sources[id]
+		if s, ok := w.charging("/power/sources/"+id, said); ok && bank(said.To) {
+			s.Bare = s.Kind == power.Sun && !w.controlled(said)
 			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// controlled says whether a controller of charge is among what a source is or is controlled by.
+func (w *stages) controlled(said build.Source) bool {
+	return slices.ContainsFunc(append([]string{said.By}, said.Is...), func(id string) bool {
+		t, there := w.things[id]
+		return there && !t.later() && isController(t)
+	})
+}
+
+func isController(t thing) bool {
+	words := strings.ToLower(t.text())
+	return slices.ContainsFunc(controllers, func(w string) bool { return strings.Contains(words, w) })
+}
+
+// unknownSources are things named as sources that charge nothing as far as their rows tell.
+func (w *stages) unknownSources() (out []power.Unknown) {
+	if w.doc.Power == nil {
+		return nil
+	}
+	for _, id := range build.SortedKeys(w.doc.Power.Sources) {
+		for _, fitting := range w.doc.Power.Sources[id].Is {
+			t, there := w.things[fitting]
+			if !there || t.later() || isController(t) {
+				continue
+			}
+			if s := (power.Source{}); t.row != nil {
+				if w.addSource(&s, t); s.Kind != "" {
+					continue
+				}
+			}
+			out = append(out, power.Unknown{About: "/power/sources/" + id, Fitting: "/fittings/" + fitting, Name: nameOf(fitting, t.Fitting)})
 		}
 	}
 	return out
@@ -96,6 +148,8 @@ var (
 	panels  = []string{"solar-rigid", "solar-flex", "solar panel"}
 	engines = []string{"dcdc", "dc-dc", "relay", "split charge", "alternator"}
 	shores  = []string{"charger-mains", "mains battery charger", "mains charger"}
+
+	controllers = []string{"mppt", "pwm", "solar controller", "charge controller", "solar regulator", "charge regulator"}
 )
 
 func (w *stages) charging(about string, said build.Source) (power.Source, bool) {
@@ -156,7 +210,7 @@ func loop(said build.Source) float64 {
 func (w *stages) inlet() power.Mains {
 	m := power.Mains{About: "/power/mains"}
 	if p := w.doc.Power; p != nil && p.Mains != nil {
-		m.Inlet, m.Undecided = p.Mains.Known(), p.Mains.Undecided
+		m.Inlet, m.Undecided, m.Without = p.Mains.Known(), p.Mains.Undecided, p.Mains.None
 	}
 	return m
 }

@@ -11,6 +11,7 @@ var demoCases = []Case{
 		Name:   "In Dipper the tall one sleeps at home",
 		On:     "dipper",
 		Patch:  `{"modes": {"night": {"people": {"tall": null}}}}`,
+		Finds:  []string{"note trips.beds /use/trips/long-summer", "note trips.beds /use/trips/winter-hills"},
 		Clears: []string{"close fit.bed.length /people/tall in night"},
 	}, {
 		Name:  "In Dipper the settle and the bed upon it are made 60 too short",

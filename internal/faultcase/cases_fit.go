@@ -61,6 +61,10 @@ var fitCases = []Case{
 		Patch: `{"people": {"cia": {"stature": 2250, "mass": 70}}}`,
 		Finds: []string{"note fit.headroom.stand /people/cia"},
 	}, {
+		Name:  "Two giants cannot stand upright in the van",
+		Patch: `{"people": {"cia": {"stature": 2200, "mass": 70}, "dan": {"stature": 2240, "mass": 70}}}`,
+		Finds: []string{"note fit.headroom.stand /people/dan"},
+	}, {
 		Name:  "The battery is put beyond the end of the bench it stands in",
 		Patch: `{"fittings": {"battery": {"at": {"x": "front + 1608"}}}}`,
 		Finds: []string{"fault fit.out-of-host /fittings/battery"},

@@ -2,6 +2,49 @@ package faultcase
 
 var powerCases = []Case{
 	{
+		Name:  "A test finds half as much again as is printed on the battery",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"tested": 150}}}}`,
+		Finds: []string{"close power.battery.tested-more /power/batteries/house/tested"},
+	}, {
+		Name:  "A second bank is written that nothing charges",
+		On:    "dipper",
+		Patch: `{"fittings": {"spare": {"buy": "battery-leisure-110ah", "at": "undecided", "later": "no"}}, "catalogue": {"battery-leisure-110ah": {"kind": "appliance", "amp-hours": 30}}, "power": {"batteries": {"spare": {"is": ["spare"], "main-fuse": 50, "fuse-kind": "class-t"}}}}`,
+		Finds: []string{"note power.battery.second /power/batteries/spare", "fault power.source.none /power/batteries/spare"},
+		Also:  "a battery without a place brings notes of its own",
+	}, {
+		Name:  "The panel of Dipper is joined to the battery without its controller",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"by": null}}}}`,
+		Finds: []string{"fault power.panel.uncontrolled /power/sources/sun"},
+	}, {
+		Name:  "The fuse box is named as what controls the panel",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"by": "fuse-box"}}}}`,
+		Finds: []string{"fault power.panel.uncontrolled /power/sources/sun"},
+	}, {
+		Name:  "The fuse box is named as a source",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"box": {"is": ["fuse-box"], "to": "house"}}}}`,
+		Finds: []string{"close power.source.unknown /power/sources/box"},
+		Also:  "its cable brings notes of its own",
+	}, {
+		Name:  "A mains charger is joined in a van without mains",
+		On:    "dipper",
+		Patch: `{"power": {"mains": "none", "sources": {"engine": {"most": null}}}, "fittings": {"charger-engine": {"buy": "charger-mains-20a"}}}`,
+		Finds: []string{"close power.mains.none /power/sources/engine"},
+		Also:  "nothing charges from the engine any more",
+	}, {
+		Name:  "The battery is charged from the mains at home, by nothing",
+		On:    "dipper",
+		Patch: `{"power": {"at-home": "mains"}}`,
+		Finds: []string{"close power.mains.charger /power"},
+	}, {
+		Name:  "The monitor was read in a month without trips",
+		On:    "dipper",
+		Patch: `{"power": {"read": {"holiday": {"date": "2026-07-10", "took": "45 Ah/day"}}}}`,
+		Finds: []string{"note power.read.unused /power/read/holiday"},
+	}, {
 		Name:  "Nobody has decided about the mains",
 		Patch: `{"power": {"mains": "undecided"}}`,
 		Finds: []string{"note power.mains /power/mains"},
@@ -57,7 +100,12 @@ var powerCases = []Case{
 	}, {
 		Name:  "Nothing stops the charge of a lithium battery in frost",
 		On:    "dipper",
-		Patch: `{"fittings": {"battery": {"note": "With its box."}}}`,
+		Patch: `{"power": {"batteries": {"house": {"cut-off": "no"}}}}`,
+		Finds: []string{"fault power.battery.cold /fittings/battery"},
+	}, {
+		Name:  "A note speaks of a low-temperature cut-off, but nothing says that there is one",
+		On:    "dipper",
+		Patch: `{"fittings": {"battery": {"note": "It has no low-temperature cut-off and is not heated."}}, "power": {"batteries": {"house": {"cut-off": null}}}}`,
 		Finds: []string{"fault power.battery.cold /fittings/battery"},
 	}, {
 		Name:  "The controller passes less than the panel gives",

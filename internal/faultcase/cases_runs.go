@@ -37,7 +37,7 @@ var runsCases = []Case{
 		Also:  "a gas bottle brings notes of its own",
 	}, {
 		Name: "Four thick cables are led through a conduit of 20",
-		Patch: power(`"main": {"from": "house", "loads": ["fan-1"], "along": ["side"], "cable": "35 mm2"}, "second": {"from": "house", "loads": ["fan-1"], "along": ["side"], "cable": "35 mm2"}`) +
+		Patch: power(`"main": {"from": "house", "loads": ["fan-1"], "along": ["side"], "cable": "35 mm2"}, "second": {"from": "house", "along": ["side"], "cable": "35 mm2"}`) +
 			`"runs": {"side": {"points": [{"x": 1200, "y": "right", "z": 900}, {"x": 2200, "y": "right", "z": 900}], "bore": 20}}}`,
 		Finds: []string{"fault runs.fill /runs/side"},
 		Also:  "cables bring notes of their own",

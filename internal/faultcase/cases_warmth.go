@@ -56,6 +56,15 @@ var warmthCases = []Case{
 		Patch: `{` + inUseAnd(`"keep": 16`) + `}`,
 		Finds: []string{"close warmth.heater.none /use/trips/weekends/keep"},
 	}, {
+		Name:  "It freezes hard inside, there is no heater, and nobody says how warm it should be",
+		Patch: `{"use": {"climate": "own", "weather": {"own": {"lat": "68°", "lon": "25°", "mean": [-34, -34, -34, -34, -34, -34, -34, -34, -34, -34, -34, -34], "low": [-39, -39, -39, -39, -39, -39, -39, -39, -39, -39, -39, -39], "high": [-29, -29, -29, -29, -29, -29, -29, -29, -29, -29, -29, -29], "humidity": ["80 %", "80 %", "80 %", "80 %", "80 %", "80 %", "80 %", "80 %", "80 %", "80 %", "80 %", "80 %"], "sun": [1, 1, 2, 3, 4, 4, 4, 3, 2, 1, 1, 1]}}, "trips": {"weekends": {"months": [1], "often": "1 /month", "nights": 2, "aboard": ["ada", "ben"], "driving": "2 h/trip"}}}}`,
+		Finds: []string{"fault warmth.heater.none /use/trips"},
+		Also:  "water freezes on everything, and the battery is cold",
+	}, {
+		Name:  "Three come along where two lie down",
+		Patch: `{"people": {"cia": {"stature": 1600, "mass": 60}}, ` + strings.Replace(inUse, `["ada", "ben"]`, `["ada", "ben", "cia"]`, 1) + `}`,
+		Finds: []string{"note trips.beds /use/trips/weekends"},
+	}, {
 		Name:  "The rear doors have glass",
 		Patch: `{"shell": {"openings": {"rear": {"glazed": "0.5 m2"}}}, ` + inUse + `}`,
 		Finds: []string{"close warmth.glass.runs /shell/openings/rear"},

@@ -137,7 +137,7 @@ func drawnFrom(v view) string {
 // clothesWords says how wet clothes come out of a night.
 func clothesWords(n *warmth.Night, told warmth.Told) string {
 	return fmt.Sprintf("Of %s of water in what comes in wet of an evening %s are gone by morning. It goes into the air of the van and has to leave with it: warmth and air together dry, either alone does not.",
-		grams(1000*told.Wet), grams(1000*math.Min(n.Dried, told.Wet)))
+		grams(1000*told.Wet), grams(1000*math.Max(0, math.Min(n.Dried, told.Wet))))
 }
 
 // trips in the order of their names.

@@ -68,6 +68,8 @@ type worker struct {
 	safeRoom             safeBox
 	safeSeen             bool
 
+	stooping []stoop // who cannot stand upright
+
 	cabThing int     // what stands low and farthest into an open cab
 	cabBy    float64 // and how far
 

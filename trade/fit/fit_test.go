@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"tumblehome/catalogue/people"
@@ -225,6 +226,21 @@ func TestStandingAtAGalleyUnderALocker(t *testing.T) {
 	sound(t, r)
 	if got, want := told(r), "note fit.headroom.stand a galley 1360"; got != want {
 		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+func TestOfManyWhoStoopTheTallestIsNamed(t *testing.T) {
+	v := in(flat).person("a", 1900).person("b", 2100).person("c", 1950).person("d", 1500).put(fit.Fitting{ID: "galley"}, box(0, 1000, 450, 900, 40, 920)).mode("day", nil)
+	r := fit.Work(v.in)
+	sound(t, r)
+	titles := []string{}
+	for _, f := range r.Findings {
+		if f.Code == "fit.headroom.stand" {
+			titles = append(titles, f.Title+" "+f.About[0])
+		}
+	}
+	if want := []string{"b and 2 more stoop where there is most /people/b"}; !slices.Equal(titles, want) {
+		t.Errorf("got %q, want %q", titles, want)
 	}
 }
 

@@ -47,6 +47,7 @@ func (w *worker) heads() {
 		w.sitting(p)
 		w.standing(p)
 	}
+	w.tellStooping()
 }
 
 // overhead is the lowest thing over a place: the roof over the width of a head, or what a mode has there above z, seen from a

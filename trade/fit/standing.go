@@ -3,6 +3,7 @@ package fit
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"tumblehome/catalogue/people"
 	"tumblehome/trade/finding"
@@ -145,11 +146,50 @@ func (w *worker) reportStanding(p Person, s spot) {
 	if have >= need-touching || s.at < 0 && p.sitsOnly(have) {
 		return
 	}
-	w.find(finding.Finding{
-		Code: "fit.headroom.stand", Severity: finding.Note, About: pointers,
-		Title: fmt.Sprintf("%s stoops %s", p.name(), words),
-		Words: fmt.Sprintf("There is %s between floor and roof, %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
-			about(have), about(need-have), p.name()),
-		Measured: mm(have), Limit: mm(need), Source: standSource,
-	})
+	w.stooping = append(w.stooping, stoop{p, s.at, words, pointers, have, need})
+}
+
+// A stoop is a person who cannot stand upright at a fitting, or where there is most room (-1).
+type stoop struct {
+	who        Person
+	at         int
+	words      string
+	pointers   []string
+	have, need float64
+}
+
+// tellStooping says of each place once who stoops there: the tallest, and how many more.
+func (w *worker) tellStooping() {
+	for i, s := range w.stooping {
+		first := slices.IndexFunc(w.stooping, func(o stoop) bool { return o.at == s.at })
+		if first != i {
+			continue
+		}
+		more := -1
+		for _, o := range w.stooping {
+			if o.at != s.at {
+				continue
+			}
+			if more++; o.need-o.have > s.need-s.have {
+				s = o
+			}
+		}
+		w.find(finding.Finding{
+			Code: "fit.headroom.stand", Severity: finding.Note, About: s.pointers,
+			Title: whoStoops(s.who.name(), more) + " " + s.words,
+			Words: fmt.Sprintf("There is %s between floor and roof, %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
+				about(s.have), about(s.need-s.have), s.who.name()),
+			Measured: mm(s.have), Limit: mm(s.need), Source: standSource,
+		})
+	}
+}
+
+func whoStoops(who string, more int) string {
+	switch more {
+	case 0:
+		return who + " stoops"
+	case 1:
+		return who + " and one more stoop"
+	}
+	return fmt.Sprintf("%s and %d more stoop", who, more)
 }

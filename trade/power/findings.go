@@ -2,6 +2,7 @@ package power
 
 import (
 	"fmt"
+	"math"
 
 	"tumblehome/trade/finding"
 )
@@ -29,11 +30,18 @@ func (r *Result) judge() []finding.Finding {
 	put(r.mains())
 	put(r.noBattery())
 	put(r.misread())
+	put(r.unread())
+	put(r.withoutMains())
+	put(r.withoutCharger())
+	out = append(out, r.unknown()...)
+	out = append(out, r.uncontrolled()...)
+	out = append(out, r.second()...)
 	for i := range r.in.Things {
 		put(r.unsuited(&r.in.Things[i]))
 	}
 	if b := r.in.Battery; b != nil {
 		put(r.tested(b))
+		put(r.testedMore(b))
 		put(r.deep(b))
 		put(r.tooStrong(b))
 		put(r.noSource(b))
@@ -90,13 +98,35 @@ func (r *Result) misread() (finding.Finding, bool) {
 	f := finding.Finding{Code: "power.read", Severity: finding.Note, Title: "The battery monitor and the list of things do not agree", Source: practice,
 		Words:    fmt.Sprintf("It counted about %.1f times what the things listed would take. All but what is always on is reckoned with that much. Look for something that is not listed, or listed twice, or a meter that was not set to nought.", r.Scale),
 		Measured: &finding.Measure{Value: r.Scale, Unit: "1"}, Limit: &finding.Measure{Value: farAbove, Unit: "1"}}
-	if len(r.in.Readings) == 0 || r.Scale >= farBelow && r.Scale <= farAbove {
-		return f, false
+	for i := range r.in.Readings {
+		read := &r.in.Readings[i]
+		says := r.says(read)
+		if math.IsNaN(says) {
+			continue
+		}
+		if f.About == nil {
+			f.About = []string{read.About}
+		}
+		if says > mostScale || says < leastScale {
+			f.Words += fmt.Sprintf(" A reading of %.0f Wh is too far off to be taken as it is: no more than %.0f times and no less than a fifth of what is listed is believed of any.", read.Wh, mostScale)
+			break
+		}
 	}
-	if f.About = []string{r.in.Readings[0].About}; r.Scale < farBelow {
+	if r.Scale < farBelow {
 		f.Limit.Value = farBelow
 	}
-	return f, true
+	return f, f.About != nil && (r.Scale < farBelow || r.Scale > farAbove)
+}
+
+// unread tells of a reading that nothing could be compared with.
+func (r *Result) unread() (finding.Finding, bool) {
+	for i := range r.in.Readings {
+		if read := &r.in.Readings[i]; math.IsNaN(r.says(read)) {
+			return finding.Finding{Code: "power.read.unused", Severity: finding.Note, About: []string{read.About}, Title: "A reading of the battery monitor is not used", Source: practice,
+				Words: fmt.Sprintf("By the trips that are written, nobody is under way in %s, so there is nothing to compare it with. Name that month among those of a trip, or take a reading of another.", monthNames[read.Month-1])}, true
+		}
+	}
+	return finding.Finding{}, false
 }
 
 // unsuited finds coolers that empty a battery.

@@ -11,10 +11,21 @@ const smaller = 0.9
 
 func (r *Result) tested(b *Battery) (finding.Finding, bool) {
 	return finding.Finding{Code: "power.battery.tested", Severity: finding.Note, About: []string{b.About + "/tested", b.Fitting},
-		Title:    fmt.Sprintf("The battery holds %.0f of its %.0f Ah", b.Tested, b.Rated),
+		Title:    fmt.Sprintf("The battery holds %s of its %s Ah", fine(b.Tested), fine(b.Rated)),
 		Words:    "It is reckoned with what the test found. A battery that has lost so much goes on losing: test it again before each season.",
 		Measured: &finding.Measure{Value: b.Tested, Unit: "Ah"}, Limit: &finding.Measure{Value: b.Rated, Unit: "Ah"}, Source: practice, Caution: careBattery,
 	}, b.Tested > 0 && b.Tested < smaller*b.Rated
+}
+
+// larger is the share of what is printed from which a test is not believed.
+const larger = 1.1
+
+func (r *Result) testedMore(b *Battery) (finding.Finding, bool) {
+	return finding.Finding{Code: "power.battery.tested-more", Severity: finding.Close, About: []string{b.About + "/tested", b.Fitting},
+		Title:    fmt.Sprintf("A test found %s Ah in a battery of %s Ah", fine(b.Tested), fine(b.Rated)),
+		Words:    "No battery holds much more than is printed on it. It is reckoned with what the test found, so nights may look better than they are: look at the test again, and at what stands in the catalogue.",
+		Measured: &finding.Measure{Value: b.Tested, Unit: "Ah"}, Limit: &finding.Measure{Value: larger * b.Rated, Unit: "Ah"}, Source: practice, Caution: careBattery,
+	}, b.Rated > 0 && b.Tested > larger*b.Rated
 }
 
 func (r *Result) deep(b *Battery) (finding.Finding, bool) {
@@ -46,7 +57,7 @@ func (r *Result) tooStrong(b *Battery) (f finding.Finding, found bool) {
 		if i := watts / b.lowVoltage(); t.Kind != OnMains && i > limit && (!found || i > f.Measured.Value) {
 			found = true
 			f = finding.Finding{Code: "power.battery.rate", Severity: finding.Fault, About: []string{t.About, b.About}, Title: "One thing draws more than the battery should give",
-				Words:    fmt.Sprintf("At full power it draws about %.0f A from a battery nearly empty; this one should give no more than %.0f A for long. Its voltage falls, and the low-voltage cut takes the lights with it.", i, limit),
+				Words:    fmt.Sprintf("At full power it draws about %.0f A from a battery nearly empty; this one should give no more than %s A for long. Its voltage falls, and the low-voltage cut takes the lights with it.", i, fine(limit)),
 				Measured: &finding.Measure{Value: i, Unit: "A"}, Limit: &finding.Measure{Value: limit, Unit: "A"}, Source: practice, Caution: careBattery}
 		}
 	}
@@ -55,9 +66,7 @@ func (r *Result) tooStrong(b *Battery) (f finding.Finding, found bool) {
 
 func (r *Result) noSource(b *Battery) (finding.Finding, bool) {
 	any := r.in.AtHome == AtHomeMains
-	for i := range r.in.Sources {
-		any = any || r.in.Sources[i].Kind != Shore || r.in.Mains.Inlet
-	}
+	any = any || r.charged(r.in.Sources)
 	return finding.Finding{Code: "power.source.none", Severity: finding.Fault, About: []string{b.About}, Title: "Nothing charges the battery",
 		Words: "Neither sun, engine nor mains is said to charge it. Once empty it stays so, and a battery left empty is spoilt.", Source: practice, Caution: careCharge}, !any
 }

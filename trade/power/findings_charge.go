@@ -45,7 +45,7 @@ func (r *Result) chargedTooFast(b *Battery) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.battery.charge", Severity: finding.Fault, About: []string{worst.About, b.About}, Title: "The battery is charged faster than is good for it",
-		Words:    fmt.Sprintf("Together they can push %.0f A into it; for one of %.0f Ah no more than %.0f A are usual. Look for the greatest charging current on its data sheet.", most, b.Rated, limit),
+		Words:    fmt.Sprintf("Together they can push %s A into it; for one of %s Ah no more than %s A are usual. Look for the greatest charging current on its data sheet.", fine(most), fine(b.Rated), fine(limit)),
 		Measured: &finding.Measure{Value: most, Unit: "A"}, Limit: &finding.Measure{Value: limit, Unit: "A"}, Source: practice, Caution: careCharge}
 	if left := limit - (most - worst.current(b)); left >= 5 {
 		f.Proposals = []finding.Proposal{{Words: fmt.Sprintf("set it to %.0f A, if it can be set", floor(left)), Patch: patchAt(worst.About+"/most", floor(left))}}
@@ -55,7 +55,7 @@ func (r *Result) chargedTooFast(b *Battery) (finding.Finding, bool) {
 
 func (r *Result) chargedCold(b *Battery) (finding.Finding, bool) {
 	return finding.Finding{Code: "power.battery.cold", Severity: finding.Fault, About: []string{b.Fitting, b.About}, Title: "A lithium battery is charged below freezing",
-		Words:    fmt.Sprintf("About %.0f hours in a year something would charge it while it is below 0 °C. That lays down metal in its cells and spoils it for good. Nothing here is said to stop it: choose a battery or charger with a low-temperature cut-off and say so in its note.", r.Cold),
+		Words:    fmt.Sprintf("About %.0f hours in a year something would charge it while it is below 0 °C. That lays down metal in its cells and spoils it for good. Nothing here is said to stop it: choose a battery that takes no charge below freezing, one with a low-temperature cut-off, or one that warms itself. If the label says so, write cut-off: yes or heated: yes at its bank; words in a note count for nothing.", r.Cold),
 		Measured: &finding.Measure{Value: r.Cold, Unit: "h"}, Limit: &finding.Measure{Value: 0, Unit: "h"}, Source: coldSource, Caution: careCharge}, r.Cold >= 1 && !r.in.PlaceAssumed
 }
 

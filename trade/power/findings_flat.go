@@ -61,6 +61,7 @@ func (r *Result) larger(b *Battery) (out []finding.Proposal) {
 		tried++
 		other := *b
 		other.Row, other.Chemistry, other.Rated, other.Tested, other.Usable = o.Row, o.Chemistry, o.AmpHours*float64(b.Count), 0, o.Usable
+		other.CutOff, other.Heated = false, false // what is true of one battery is not said of the next
 		if r.with(&other) > r.in.Promise {
 			continue
 		}
@@ -70,6 +71,12 @@ func (r *Result) larger(b *Battery) (out []finding.Proposal) {
 		}
 		if b.Tested > 0 {
 			set(patch, b.About+"/tested", nil)
+		}
+		if b.ID != "" && b.CutOff {
+			set(patch, b.About+"/cut-off", nil)
+		}
+		if b.ID != "" && b.Heated {
+			set(patch, b.About+"/heated", nil)
 		}
 		text, err := json.Marshal(patch)
 		if err == nil {

@@ -8,7 +8,9 @@ type Inputs struct {
 
 	Things   []Thing // what uses electricity
 	Battery  *Battery
-	Sources  []Source
+	Second   []Second // banks that the year leaves out
+	Sources  []Source // of the battery
+	Unknown  []Unknown
 	Mains    Mains
 	AtHome   string    // what charges it between trips: AtHomeMains, AtHomeSun, AtHomeNothing; "" if nobody said
 	Readings []Reading // the builder's own
@@ -85,6 +87,7 @@ type Source struct {
 	Bonded     bool     // glued flat to the roof, without air behind
 	Shade      *float64 // share of light lost to shade, if said
 	Controller string   // row; "" for none
+	Bare       bool     // panels that are said to be joined to a battery without a controller
 	PWM        bool     // the controller holds the panel at the battery's voltage
 	Amps       float64  // what the controller or charger can give; 0 is not known
 	Relay      bool     // from the engine by a switch alone
@@ -92,9 +95,22 @@ type Source struct {
 	Loop       float64  // resistance from the engine's battery and back, ohm; 0 is not known
 }
 
+// Second is a bank beside the one that is reckoned with.
+type Second struct {
+	ID, About string
+	Sources   []Source
+}
+
+// Unknown is a thing named as a source that is told to be neither panel nor charger.
+type Unknown struct {
+	About, Fitting string // JSON Pointers of the source and of the thing
+	Name           string // as read
+}
+
 // Mains is whether the van can be joined to a mains supply.
 type Mains struct {
 	Inlet, Undecided bool
+	Without          bool // it is said that there is none
 	About            string
 }
 

@@ -3,9 +3,11 @@ package power_test
 import (
 	"math"
 	"reflect"
+	"strings"
 	"testing"
 
 	"tumblehome/internal/proof"
+	"tumblehome/trade/finding"
 	"tumblehome/trade/power"
 )
 
@@ -202,5 +204,31 @@ func TestAChartIsOfTheVanAsItIs(t *testing.T) {
 	c := power.Draw(r.Inputs(), 20, nil)
 	if c.OwnShare != r.Flat.Share {
 		t.Errorf("the chart has the van flat in %g of nights, the year in %g", c.OwnShare, r.Flat.Share)
+	}
+}
+
+func TestAReadingTooFarOffIsSaidToBeHeld(t *testing.T) {
+	in := some(2, walkers())
+	in.Readings = []power.Reading{{About: "/power/read/july", Month: 7, Wh: 10}, {About: "/power/read/january", Month: 1, Wh: 1e6}}
+	told := map[string]finding.Finding{}
+	for _, f := range power.Work(in).Findings() {
+		told[f.Code] = f
+	}
+	if f := told["power.read"]; len(f.About) != 1 || f.About[0] != "/power/read/january" || !strings.Contains(f.Words, "no more than 5 times") {
+		t.Errorf("said about %v: %s", f.About, f.Words)
+	}
+	if f := told["power.read.unused"]; len(f.About) != 1 || f.About[0] != "/power/read/july" || !strings.Contains(f.Words, "July") {
+		t.Errorf("said about %v: %s", f.About, f.Words)
+	}
+}
+
+func TestNoSmallBatteryHasALimitOfNought(t *testing.T) {
+	in := some(2, walkers())
+	b := *in.Battery
+	b.Rated, b.Tested, in.Battery = 0.4, 0, &b
+	for _, f := range power.Work(in).Findings() {
+		if strings.Contains(f.Words, " 0 A") || strings.Contains(f.Words, " 0 Ah") {
+			t.Errorf("%s: %s", f.Code, f.Words)
+		}
 	}
 }

@@ -29,6 +29,8 @@ type Result struct {
 	Cold     float64     // hours in a year in which charge was offered below 0 °C
 	Assumed  []string    // what was taken because nobody said it
 
+	listedUse [12]float64 // Wh a day by month, before any reading
+
 	asked Inputs // as they were handed in
 	in    Inputs // with what nobody said filled in
 	run   tally

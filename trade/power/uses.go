@@ -1,5 +1,7 @@
 package power
 
+import "math"
+
 // taken is what all things take on the day of one journey in one month.
 type taken struct {
 	base    line
@@ -125,25 +127,27 @@ func (r *Result) sumUses() {
 // The builder's readings correct what is uncertain: all but what is always on. Scales beyond these say that something is not listed at all, or listed twice.
 const (
 	leastScale = 0.2
-	mostScale  = 5
+	mostScale  = 5.0
 )
 
 // readings finds the scale: the mean over the readings of (read − always on)/(reckoned − always on), each in its own month.
 func (r *Result) readings() {
 	r.Scale = 1
 	sum, n := 0.0, 0
-	certain := 24 * r.in.always()
-	for _, read := range r.in.Readings {
-		use := r.Months[read.Month-1].Use[r.Habit]
-		if use-certain <= 0 {
-			continue // nobody travels then, so there is nothing to compare
+	r.listedUse = [12]float64{}
+	for m := range r.Months {
+		r.listedUse[m] = r.Months[m].Use[r.Habit]
+	}
+	for i := range r.in.Readings {
+		if says := r.says(&r.in.Readings[i]); !math.IsNaN(says) {
+			sum += max(leastScale, min(mostScale, says))
+			n++
 		}
-		sum += max(leastScale, min(mostScale, (read.Wh-certain)/(use-certain)))
-		n++
 	}
 	if n == 0 {
 		return
 	}
+	certain := 24 * r.in.always()
 	r.Scale = sum / float64(n)
 	for m := range r.Months {
 		for habit, use := range r.Months[m].Use {
@@ -157,6 +161,16 @@ func (r *Result) readings() {
 			u.scale(r.Scale)
 		}
 	}
+}
+
+// says is by how much one reading moves the use as it is listed; not a number where nobody travels in its month, so that there is nothing to compare.
+func (r *Result) says(read *Reading) float64 {
+	certain := 24 * r.in.always()
+	use := r.listedUse[read.Month-1]
+	if use-certain <= 0 {
+		return math.NaN()
+	}
+	return (read.Wh - certain) / (use - certain)
 }
 
 func (u *Use) scale(by float64) {

@@ -20,6 +20,9 @@ func (r Result) Findings() []finding.Finding {
 		if len(p.Assumed) > 0 {
 			out = append(out, p.unsaid())
 		}
+		if f, more := p.bedless(r.in.Beds); more {
+			out = append(out, f)
+		}
 	}
 	if f, full := r.crowded(); full {
 		out = append(out, f)
@@ -48,6 +51,16 @@ func (p *Planned) unsaid() finding.Finding {
 		Words:  "It does not say " + strings.Join(p.Assumed, "; ") + ".",
 		Source: practice,
 	}
+}
+
+// bedless finds a trip with more people than lie down in the van.
+func (p *Planned) bedless(beds int) (finding.Finding, bool) {
+	return finding.Finding{
+		Code: "trips.beds", Severity: finding.Note, About: []string{"/use/trips/" + p.ID, "/modes/night/people"},
+		Title:    fmt.Sprintf("On %s come along %d, and %d lie down in the night", p.ID, len(p.Aboard), beds),
+		Words:    "Warmth and air are reckoned for who lies down in the van, electricity and driving for who comes along. Say in the night where the others lie, or that they stay at home.",
+		Measured: &finding.Measure{Value: float64(len(p.Aboard)), Unit: "1"}, Limit: &finding.Measure{Value: float64(beds), Unit: "1"}, Source: practice,
+	}, beds > 0 && len(p.Aboard) > beds && p.NightsPerYear > 0
 }
 
 var (
@@ -84,6 +97,9 @@ func (r *Result) crowded() (finding.Finding, bool) {
 // Explanations says what each code of this package means.
 var Explanations = []finding.Explanation{
 	{
+		Code: "trips.beds", Meaning: "More people come along on a trip than lie down in the van at night.",
+		Why: "Warmth and air are reckoned for the one number, electricity for the other.", Clear: "Say in the night where everybody lies, or take people out of the trip.",
+	}, {
 		Code: "trips.driving", Meaning: "A trip means more hours at the wheel in a day than is wise.",
 		Why: "Tired drivers have accidents, and a day on the road leaves no day for what the trip is for.", Clear: "Spend another night on the way, or go less far.",
 	}, {

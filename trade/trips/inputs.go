@@ -7,6 +7,7 @@ type Inputs struct {
 	Trips  []Trip
 	People []string // ids of everybody in the build
 	Habits string   // frugal, usual or cosy; "" if nobody said
+	Beds   int      // who lies down in the van in the night; 0 if nobody said
 }
 
 // Trip is a kind of journey as the document has it. What is nil or empty was left out.

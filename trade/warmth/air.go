@@ -28,13 +28,13 @@ type Flow struct {
 }
 
 // NewFlow works out what vents pass: stack by Q = Cd·A·√(2·g·H·ΔT/Ti) about the neutral level (BS 5925, ASHRAE), wind by Q = Cd·A*·v·√ΔCp, both added
-// by pressure, and besides what leaks through seals [m3/h].
+// by pressure, never less than the largest opening exchanges by itself, and besides what leaks through seals [m3/h].
 func NewFlow(vents []Vent, leak float64) Flow {
 	f := Flow{Leak: leak / 3600}
-	all, low, high := 0.0, math.Inf(1), math.Inf(-1)
+	all, largest, low, high := 0.0, 0.0, math.Inf(1), math.Inf(-1)
 	for _, v := range vents {
 		if v.Free > 0 {
-			all += v.Free
+			all, largest = all+v.Free, math.Max(largest, v.Free)
 			low, high = math.Min(low, v.Z/1000), math.Max(high, v.Z/1000)
 		}
 	}
@@ -44,8 +44,7 @@ func NewFlow(vents []Vent, leak float64) Flow {
 	f.Apart = high - low
 	if f.Apart < closeBy { // air comes and goes through the same opening
 		f.Low, f.Neutral = all, low
-		f.Stack = discharge * all / 3 * math.Sqrt(gravity*gapHeight)
-		f.Wind = single * all * calmWind
+		f.Stack, f.Wind = alone(all)
 		return f
 	}
 	f.Neutral = neutral(vents, low, high)
@@ -61,7 +60,14 @@ func NewFlow(vents []Vent, leak float64) Flow {
 	}
 	f.Stack = discharge * in
 	f.Wind = discharge * f.Low * f.High / math.Hypot(f.Low, f.High) * calmWind * math.Sqrt(pressures)
+	stack, wind := alone(largest) // a small opening does not throttle what a large one exchanges by itself
+	f.Stack, f.Wind = math.Max(f.Stack, stack), math.Max(f.Wind, wind)
 	return f
+}
+
+// alone is what an area exchanges in one place, in and out through the same opening.
+func alone(area float64) (stack, wind float64) {
+	return discharge * area / 3 * math.Sqrt(gravity*gapHeight), single * area * calmWind
 }
 
 // neutral is the height where as much goes out above as comes in below.

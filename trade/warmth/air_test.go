@@ -97,3 +97,14 @@ func TestFixedAirIsAskedAsTheInspectorsQuoteIt(t *testing.T) {
 		}
 	}
 }
+
+// A hole of 10 m2 in one place exchanges air by itself (BS 5925, one side: 0.025·A·v), however small the opening above it is.
+func TestASmallVentDoesNotThrottleALargeHole(t *testing.T) {
+	large := warmth.NewFlow([]warmth.Vent{{Free: 10, Z: 0}}, 0)
+	both := warmth.NewFlow([]warmth.Vent{{Free: 10, Z: 0}, {Free: 78e-4, Z: 1800}}, 0)
+	proof.Check(t, proof.Case{Name: "air by wind through one hole", Source: "BS 5925, one side, 0.025·A·v (from memory)", Inputs: "10 m2, 1.5 m/s; 78 cm2 high up besides",
+		Expected: 0.025 * 10 * 1.5 * 3600, Got: 3600 * both.Wind, Tolerance: 1e-6, Unit: "m3/h"})
+	if both.At(15, 0) < large.At(15, 0) {
+		t.Errorf("%g m3/s with a vent more, %g without", both.At(15, 0), large.At(15, 0))
+	}
+}

@@ -23,7 +23,7 @@ var Explanations = []finding.Explanation{
 		Code: "warmth.heater.large", Meaning: "Even on the coldest nights of the trips the heater hardly runs.",
 		Why: "A heater that burns fuel soots up when it seldom gets warm, and it costs, weighs and draws more than need be.", Clear: "A smaller one; or let it run hard for half an hour now and then.",
 	}, {
-		Code: "warmth.heater.none", Meaning: "A temperature is wanted at night that nothing keeps.",
+		Code: "warmth.heater.none", Meaning: "A temperature is wanted at night that nothing keeps, or it is so cold inside that nobody sleeps.",
 		Why: "The van follows the weather within an hour or two.", Clear: "A heater with a flue, warmer bedding, or trips in warmer months.",
 	}, {
 		Code: "warmth.glass.runs", Meaning: "Much water settles on glass by morning.",

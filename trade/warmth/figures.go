@@ -42,7 +42,7 @@ func (r Result) Figures() []working.Figure {
 		figure("co2.peak", "Carbon dioxide while people sleep, at most", "ppm", night, n.CO2),
 		figure("winter.water", "Water behind the lining after the winter", "g/m2", "where most gathers", r.worst().Most))
 	if r.in.Wet > 0 {
-		out = append(out, figure("clothes.dried", "Dried out of wet clothes by morning", "g", night, 1000*n.Dried))
+		out = append(out, figure("clothes.dried", "Dried out of wet clothes by morning", "g", night, 1000*n.dried()))
 	}
 	return out
 }

@@ -19,6 +19,8 @@ const (
 	leastBare  = 1.5    // m2 of bare steel of which nothing is said: wheel arches are seldom covered
 	dry        = 20.0   // g/m2 left after a summer that count as dry, a film of a fiftieth of a millimetre
 	tooBig     = 5.0    // times what the coldest night wants: a diesel heater soots when it seldom runs warm; common practice, no source
+	bearable   = 5.0    // °C inside below which people without a heater sleep badly in what most bring; common practice, no source
+	bitter     = -10.0  // °C inside beyond what usual winter sleeping bags are made for; likewise
 	nearKeep   = 0.5    // K below what is kept that nobody notices
 	nearlyAll  = 0.9    // of a free area asked
 	dryClothes = 0.9    // of the water gone by morning

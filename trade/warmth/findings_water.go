@@ -132,7 +132,16 @@ func (r *Result) clothes() (finding.Finding, bool) {
 	if r.in.Wet <= 0 || n.Dried >= dryClothes*r.in.Wet {
 		return finding.Finding{}, false
 	}
-	return finding.Finding{Code: "warmth.clothes.wet", Severity: finding.Note, About: []string{r.in.WetAbout}, Title: "Wet clothes are not dry by morning",
+	out := finding.Finding{Code: "warmth.clothes.wet", Severity: finding.Note, About: []string{r.in.WetAbout}, Title: "Wet clothes are not dry by morning",
 		Words: fmt.Sprintf("Of %.0f g of water in them about %.0f g are gone by eight on a usual night in %s, and went into the air of the van. Warmth and air together dry; either alone does not.",
-			1000*r.in.Wet, round(1000*n.Dried, 10), months[n.Month-1]), Measured: &finding.Measure{Value: 1000 * n.Dried, Unit: "g"}, Limit: &finding.Measure{Value: 1000 * r.in.Wet, Unit: "g"}, Source: balance}, true
+			1000*r.in.Wet, round(1000*n.Dried, 10), months[n.Month-1]), Measured: &finding.Measure{Value: 1000 * n.dried(), Unit: "g"}, Limit: &finding.Measure{Value: 1000 * r.in.Wet, Unit: "g"}, Source: balance}
+	if grams := round(-1000*n.Dried, 10); grams >= 0 {
+		out.Title = "Wet clothes get no drier overnight"
+		out.Words = fmt.Sprintf("On a usual night in %s nothing of the %.0f g of water in them is gone by eight", months[n.Month-1], 1000*r.in.Wet)
+		if grams > 0 {
+			out.Words += fmt.Sprintf("; about %.0f g more settle on them, as they are colder than the damp air", grams)
+		}
+		out.Words += ". Warmth and air together dry; either alone does not."
+	}
+	return out, true
 }

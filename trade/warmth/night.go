@@ -64,7 +64,7 @@ type Night struct {
 	Water     [lumps]float64 // on each lump when most lay on all of them, kg; of clothes what was left in the morning
 	WettestAt int            // the full hour nearest to then
 	CO2       float64        // most while people sleep, ppm
-	Dried     float64        // kg
+	Dried     float64        // kg; less than nought where water settled on wet clothes
 	Ventilate float64        // m3/h, mean while asleep
 	Vapour    float64        // mean vapour pressure inside, Pa
 	Mean      float64        // mean temperature inside, °C
@@ -74,6 +74,9 @@ type Night struct {
 
 // Condensed is the most water that lies on glass, steel and linings at one time of the night, kg.
 func (n *Night) Condensed() float64 { return settled(n.Water) }
+
+// dried is what left wet clothes, kg: nothing where water settled on them instead.
+func (n *Night) dried() float64 { return math.Max(n.Dried, 0) }
 
 // WettestHour is when that is, as it is said.
 func (n *Night) WettestHour() string { return fmt.Sprintf("about %d h", n.WettestAt) }

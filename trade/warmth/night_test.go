@@ -3,9 +3,11 @@ package warmth_test
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"tumblehome/internal/proof"
+	"tumblehome/trade/finding"
 	"tumblehome/trade/warmth"
 )
 
@@ -98,4 +100,78 @@ func ExampleWork() {
 	r := warmth.Work(in)
 	fmt.Printf("the side loses %.1f W for each degree\n", r.Surfaces[0].Loss)
 	// Output: the side loses 3.8 W for each degree
+}
+
+func january(in warmth.Inputs, outside float64) warmth.Inputs {
+	in.Sleepers, in.AirSaid = []warmth.Sleeper{{Mass: 75}}, true
+	for m := range in.Months {
+		in.Months[m].Nights = 0
+	}
+	in.Months[0].Nights, in.TripsAssumed, in.PlaceAssumed = 4, false, false
+	for h := range in.Months[0].Usual.Outside {
+		in.Months[0].Usual.Outside[h], in.Months[0].Cold.Outside[h] = outside, outside-5
+	}
+	in.Months[0].Usual.Vapour, in.Months[0].Cold.Vapour = 200, 150
+	return in
+}
+
+func told(r warmth.Result) map[string]finding.Finding {
+	out := map[string]finding.Finding{}
+	for _, f := range r.Findings() {
+		out[f.Code] = f
+	}
+	return out
+}
+
+func TestNobodySleepsInBitterCold(t *testing.T) {
+	for _, c := range []struct {
+		outside float64
+		want    finding.Severity
+		said    bool
+	}{{-32, finding.Fault, true}, {-3, finding.Close, true}, {14, 0, false}} {
+		f, said := told(warmth.Work(january(lined(), c.outside)))["warmth.heater.none"]
+		if said != c.said || said && f.Severity != c.want {
+			t.Errorf("at %g °C outside: %t, %v %s", c.outside, said, f.Severity, f.Title)
+		}
+	}
+	planned := january(lined(), -32)
+	planned.TripsAssumed = true
+	if f, said := told(warmth.Work(planned))["warmth.heater.none"]; said {
+		t.Errorf("of nights that nobody has planned it is said: %s", f.Title)
+	}
+}
+
+func TestAHeaterTooSmallIsNeverTooLargeAsWell(t *testing.T) {
+	keep := 14.0
+	for _, free := range []float64{0.01, 0.1, 1, 10, 100} {
+		for _, power := range []float64{200, 2000, 20000} {
+			in := january(lined(), 0)
+			in.Keep, in.KeepAbout = &keep, "/use/trips/a/keep"
+			in.Vents = []warmth.Vent{{Free: free, Z: 0}, {Free: free, Z: 1800}}
+			in.Heater = &warmth.Heater{About: "/fittings/heater", Power: power, Flued: true}
+			all := told(warmth.Work(in))
+			if small, large := all["warmth.heater.small"], all["warmth.heater.large"]; small.Code != "" && large.Code != "" {
+				t.Errorf("%g m2, %g W: %s %s", free, power, small.Words, large.Words)
+			}
+		}
+	}
+}
+
+func TestClothesThatGetWetterAreNotSaidToDry(t *testing.T) {
+	in := january(lined(), -25)
+	in.Wet, in.WetAbout = 1.5, "/use/trips/a/wet"
+	in.Sleepers = []warmth.Sleeper{{Mass: 75}, {Mass: 75}, {Mass: 75}, {Mass: 75}}
+	r := warmth.Work(in)
+	f := told(r)["warmth.clothes.wet"]
+	if n := r.Nights[r.Usual]; n.Dried >= 0 {
+		t.Fatalf("%g kg dried; the case is no longer one of clothes that get wetter", n.Dried)
+	}
+	if strings.Contains(f.Words, "-") || f.Measured == nil || f.Measured.Value != 0 || f.Title != "Wet clothes get no drier overnight" {
+		t.Errorf("%s: %s (%+v)", f.Title, f.Words, f.Measured)
+	}
+	for _, figure := range r.Figures() {
+		if w, _ := r.Working(figure.Code); figure.Code == "warmth.clothes.dried" && (figure.Value != 0 || w.Last() != 0) {
+			t.Errorf("%g g dried, the working ends in %g", figure.Value, w.Last())
+		}
+	}
 }

@@ -44,19 +44,22 @@ func (r *Result) tried(f finding.Finding) []Remedy {
 	case "warmth.surface.wet":
 		return append(append(r.moreAir(f.Code), r.newVents(f.Code)...), r.bridging(f.About[0])...)
 	case "warmth.heater.none":
-		return []Remedy{r.content()}
+		return r.content()
 	case "warmth.heater.small":
-		return append(r.thicker(f), r.content())
+		return append(r.thicker(f), r.content()...)
 	case "warmth.winter.water":
 		return append(append(r.thicker(f), r.glue(f.About[0])...), r.membrane(f.About[0])...)
 	}
 	return nil
 }
 
-// content lowers the wish to what comes of itself.
-func (r *Result) content() Remedy {
+// content lowers the wish, where there is one, to what comes of itself.
+func (r *Result) content() []Remedy {
+	if r.in.Keep == nil {
+		return nil
+	}
 	low := math.Floor(math.Min(r.usual().Low, r.coldest().Low))
-	return Remedy{Kind: Content, About: r.in.KeepAbout, By: low, Words: fmt.Sprintf("be content with %.0f °C at night", low)}
+	return []Remedy{{Kind: Content, About: r.in.KeepAbout, By: low, Words: fmt.Sprintf("be content with %.0f °C at night", low)}}
 }
 
 // still says whether a finding is found.

@@ -132,8 +132,8 @@ func (r *Result) airLines() []line {
 	rise := n.Mean - mean(r.in.Months[n.Month-1].Usual.Outside[:])
 	return append(out,
 		line{Symbol: "Qs", Label: "by the warmth of the room (stack), at the night's mean difference", Value: 3600 * q.Stack * math.Sqrt(math.Abs(rise)/(n.Mean+kelvin)), Unit: "m3/h", From: here,
-			Sum: "Cd·A·√(2·g·H·ΔT/Ti)"},
-		line{Symbol: "Qw", Label: "by wind", Value: 3600 * q.Wind, Unit: "m3/h", From: origin{Assumption: "1.5 m/s at the vents"}, Sum: "Cd·A*·v·√ΔCp"},
+			Sum: "Cd·A·√(2·g·H·ΔT/Ti), or what the largest opening exchanges alone"},
+		line{Symbol: "Qw", Label: "by wind", Value: 3600 * q.Wind, Unit: "m3/h", From: origin{Assumption: "1.5 m/s at the vents"}, Sum: "Cd·A*·v·√ΔCp, or 0.025·A·v through the largest alone"},
 		line{Symbol: "Ql", Label: "through seals", Value: 3600 * q.Leak, Unit: "m3/h", From: origin{Assumption: fmt.Sprintf("%.4g times the air of the room in an hour", r.in.leak())}},
 		line{Symbol: "Q", Label: "in all, mean while people sleep", Value: n.Ventilate, Unit: "m3/h", From: here, Sum: "√(Qs² + Qw²) + Ql"})
 }

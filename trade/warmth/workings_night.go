@@ -91,5 +91,5 @@ func (r *Result) workingOfClothes() working.Working {
 		{Symbol: "m0", Label: "water in the clothes at six", Value: 1000 * r.in.Wet, Unit: "g", From: origin{Pointer: r.in.WetAbout}},
 		{Symbol: "A", Label: "cloth in the air", Value: clothArea * r.in.Wet, Unit: "m2", From: origin{Assumption: "1.5 m2 for each kg of water, hung apart"}},
 		{Label: "still in them at eight", Value: 1000 * (r.in.Wet - n.Dried), Unit: "g", From: here},
-		{Symbol: "m", Label: "dried", Value: 1000 * n.Dried, Unit: "g", From: here}}}
+		{Symbol: "m", Label: "dried; nothing where more settles on them", Value: 1000 * n.dried(), Unit: "g", From: here}}}
 }
