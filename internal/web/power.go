@@ -196,7 +196,9 @@ func bankEntries(v view) []entry {
 	}
 	for _, id := range build.SortedKeys(v.Doc.Power.Batteries) {
 		at := "/power/batteries/" + id
-		out = append(out, fieldOf(at+"/main-fuse", unhyphen(id)+": main fuse", "A"), fieldOf(at+"/tested", unhyphen(id)+": a test found it to hold", "Ah"))
+		out = append(out, fieldOf(at+"/main-fuse", unhyphen(id)+": main fuse", "A"), fieldOf(at+"/tested", unhyphen(id)+": a test found it to hold", "Ah"),
+			entry{Path: at + "/cut-off", Label: unhyphen(id) + ": stops charging in frost, by its label", Choices: wordsAllowed("yes", "no")},
+			entry{Path: at + "/heated", Label: unhyphen(id) + ": warms itself", Choices: wordsAllowed("yes", "no")})
 	}
 	return out
 }

@@ -11,6 +11,17 @@ func (r *Result) charges() {
 	}
 }
 
+// charging is what all sources of a bank send through its main cable together [A]. A relay joins the batteries themselves, past it.
+func (r *Result) charging(b Bank) float64 {
+	sum := 0.0
+	for _, s := range r.in.Sources {
+		if s.Kind != Split && (s.To == b.ID || s.To == "" && b.ID == r.in.Banks[0].ID) {
+			sum += s.amps(b.supply())
+		}
+	}
+	return sum
+}
+
 // supplyOf finds a bank; a source that names none charges the first.
 func (r *Result) supplyOf(bank string) int {
 	for i := range r.Supplies {

@@ -185,3 +185,22 @@ func TestTheTestSheetTellsWhatAMeterShows(t *testing.T) {
 		}
 	}
 }
+
+// A fuel heater runs on little and is lit with ten amperes: its fuse and its cable must bear that.
+func TestAHeaterIsFusedForItsStart(t *testing.T) {
+	in := van(circuit("heater", cables.Heater, 0, 4))
+	in.Circuits[0].Loads[0].Watts = 16
+	if c := cable(t, cables.Work(in), "heater"); c.Current < 9 || c.Fuse.Amps < 10 || c.Section.MM2 < 2.5 {
+		t.Errorf("%g A, a fuse of %g A and %g mm2", c.Current, c.Fuse.Amps, c.Section.MM2)
+	}
+}
+
+// What charges goes through the main fuse too, though nothing draws as much.
+func TestTheMainFuseBearsWhatCharges(t *testing.T) {
+	in := van(circuit("lamp", cables.Light, 3, 4))
+	in.Sources = []cables.Source{{Way: cables.Way{ID: "engine", About: "/power/sources/engine"}, To: in.Banks[0].ID, Kind: cables.Engine, Most: 30}}
+	r := cables.Work(in)
+	if trunk := r.Cables[0]; trunk.Role != cables.Trunk || trunk.Current < 30 {
+		t.Errorf("%s bears %g A", trunk.Role, trunk.Current)
+	}
+}

@@ -24,11 +24,17 @@ func (f Circuit) drawn(volts float64) float64 {
 }
 
 func (l Load) amps(volts float64) float64 {
-	if l.Kind == Inverter {
+	switch {
+	case l.Kind == Inverter:
 		return l.Watts / converting / (inverterLow * volts)
+	case l.Kind == Heater && l.Watts > 0:
+		return max(l.Watts, glow) / volts
 	}
 	return l.Watts / volts
 }
+
+// glow is what the plug that lights a fuel heater takes for two to four minutes at each start [W]; from memory (90 to 120).
+const glow = 120.0
 
 // certain is drawn without sockets: what is plugged into those is the builder's to say, and their rows have the most that they bear.
 func (f Circuit) certain(volts float64) float64 {

@@ -29,6 +29,7 @@ func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 	if c.Current == 0 {
 		c.Current = max(c.sum, usualLoad)
 	}
+	c.Current = max(c.Current, r.charging(b)) // all that charges goes the other way through it
 	c.way.Fuse = b.mainFuse(c.way.Fuse)
 	c.Drop.Limit, c.Drop.Aim = criticalLimit, criticalAim
 	c.Drop.wish()
