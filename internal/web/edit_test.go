@@ -118,6 +118,17 @@ func TestAPreviewSavesNothing(t *testing.T) {
 	}
 }
 
+func TestAPressOnACushionMeansWhatItLiesOn(t *testing.T) {
+	w := open(t, dipper)
+	page := w.answer(get("/arrangement?mode=day")).Body.String()
+	if !strings.Contains(page, `data-fitting="pullout" data-name="pull-out bed" data-bed="settle"`) {
+		t.Error("the pull-out bed does not lie on the settle")
+	}
+	if strings.Contains(page, `data-bed="board"`) {
+		t.Error("what is small on a board is said to hide it")
+	}
+}
+
 func TestFittings(t *testing.T) {
 	back := "/arrangement?mode=day"
 	run(t, dipper, []scenario{
