@@ -186,21 +186,50 @@ func TestAFingerStretchesOnAPhone(t *testing.T) {
 	browser.Eval[bool](p, `(document.querySelector("#plan-settle").scrollIntoView({block: "center", behavior: "instant"}), true)`)
 	p.Click(`.paper-tools [aria-label="Nearer"]`)
 	selected(p, "settle")
-	grip(p, "rear")
+	grip(p, "left")
 	browser.Eval[bool](p, `(document.querySelector("#plan-settle").scrollIntoView({block: "center", behavior: "instant"}), true)`)
 	p.Screenshot(t, "grips-phone")
-	from := grip(p, "rear")
-	size := browser.Eval[float64](p, `document.querySelector('svg .grip[data-grip="rear"] .target').getBoundingClientRect().width`)
+	from := grip(p, "left")
+	size := browser.Eval[float64](p, `document.querySelector('svg .grip[data-grip="left"] .target').getBoundingClientRect().width`)
 	if size < 24 {
 		t.Errorf("a handle is %g px wide", size)
 	}
-	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X - math.Max(15, px(p, 200)), Y: from.Y}})
+	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X, Y: from.Y - math.Max(15, px(p, 100))}})
 	w.saved(n)
 	w.rests(p)
-	if got, _ := w.store.Head(); !strings.Contains(got.Words, "its rear face") {
+	if got, _ := w.store.Head(); !strings.Contains(got.Words, "its left face") {
 		t.Errorf("the change reads %q", got.Words)
 	}
 	p.Axe(t)
-	selected(p, "toilet")
+	selected(p, "dry-locker")
 	p.WaitFor(`document.querySelectorAll("svg .grip").length == 0`)
+}
+
+// What is added is chosen at once and can be put somewhere beside the drawing; there it is also asked whether it is taken out again.
+func TestWhatIsAddedIsChosenBesideTheDrawing(t *testing.T) {
+	w := open(t, dipper)
+	p := browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Desk)
+	n := w.rests(p)
+	p.Type("#add-words", "galley, about 1 m")
+	p.Press("Enter")
+	p.Click("#beside .offers button")
+	w.saved(n)
+	p.WaitFor(`document.activeElement.matches(".fittings .is-selected") && !document.querySelector("#beside .offers")`)
+	p.WaitFor(`document.querySelector(".hand + div form.spots, #plan-galley-2.is-selected")`)
+	p.Screenshot(t, "added-desk")
+	if place := browser.Eval[bool](p, `document.querySelector(".hand + div form.spots") != null`); place {
+		n = w.rests(p)
+		p.Click(".hand + div form.spots button")
+		w.saved(n)
+		p.WaitFor(`!document.querySelector(".hand + div form.spots")`)
+	}
+	w.rests(p)
+	at := browser.Eval[float64](p, `document.querySelector(".sheet").getBoundingClientRect().top`)
+	p.Press("Delete")
+	p.WaitFor(`document.activeElement.textContent == "Keep it" && document.activeElement.getBoundingClientRect().top > 0`)
+	p.Press("Escape")
+	p.WaitFor(`!document.querySelector(".removal")`)
+	if now := browser.Eval[float64](p, `document.querySelector(".sheet").getBoundingClientRect().top`); now != at {
+		t.Errorf("the drawing went from %g to %g px", at, now)
+	}
 }

@@ -48,6 +48,22 @@ func TestARegionIsSentOnlyWhenItReadsDifferently(t *testing.T) {
 	}
 }
 
+func TestTheFootAndTheHistoryFollowEveryRevision(t *testing.T) {
+	w := open(t, dipper)
+	if got := w.answer(get("/revisions")).Body.String(); !strings.Contains(got, `data-region="title"`) {
+		t.Error("the title block does not fetch itself")
+	}
+	if got := w.answer(post("/edit", "path", "/alternatives/{new}/why", "value", "Is it worth it?", "new", "no table", "path", "/alternatives/{new}/without", "value", "[fittings.table]", "base", "1")); got.Code != http.StatusSeeOther {
+		t.Fatal(got.Code, got.Body)
+	}
+	if got := w.answer(get("/region/title?page=revisions")).Body.String(); !strings.Contains(got, "<dd>2, ") {
+		t.Errorf("the title block reads %s", got)
+	}
+	if got := w.answer(get("/region/revisions?page=revisions")).Body.String(); !strings.Contains(got, `<li value="2">`) {
+		t.Errorf("the history lacks the second revision")
+	}
+}
+
 func TestFilesAreKeptForGoodUnderTheirDigest(t *testing.T) {
 	w := open(t, dipper)
 	page := w.answer(get("/weight")).Body.String()
