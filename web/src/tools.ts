@@ -7,7 +7,7 @@ import { afterSwap } from "./regions";
 const narrow = window.matchMedia("(max-width: 640px)");
 const names: readonly (readonly [ViewName, string])[] = [["plan", "plan"], ["side", "side"], ["cross", "across"]];
 const room = 6; // mm of the sheet kept above and below a view
-const beside = 14; // and at its sides, where the flags of notes are
+const beside = 10; // and at its sides, where the flags of notes are
 
 let only: ViewName = "plan";
 
