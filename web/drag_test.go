@@ -70,6 +70,29 @@ func TestDraggingASettleTakesItsCushionAlongInAllViews(t *testing.T) {
 	b.wants(t, p, "settle", 1200, 400, 0, 0)
 }
 
+func TestAPressOnTheCushionMovesTheSettleWithIt(t *testing.T) {
+	all := furniture()
+	all[1].Named, all[2].Bed = true, "settle"
+	b := serve(t, all...)
+	p := browser.Open(t, b.URL, browser.Desk)
+	from := middle(p, "side-cushion")
+	chosen := func(id string) {
+		p.WaitFor(fmt.Sprintf(`document.querySelector("#fitting-%s.is-selected") && document.querySelectorAll(".fittings .is-selected").length == 1`, id))
+	}
+	p.Drag(from, browser.Point{X: from.X + pixels(p, 300), Y: from.Y})
+	b.wants(t, p, "settle", 1500, 400, 0, 15)
+	chosen("settle")
+	from = middle(p, "plan-cushion")
+	p.Drag(from, from)
+	chosen("cushion")
+	name := middle(p, "name-settle")
+	p.Drag(name, name)
+	chosen("settle")
+	browser.Eval[bool](p, `(document.querySelector("#fitting-galley").focus(), true)`)
+	p.Drag(name, name)
+	chosen("settle")
+}
+
 func TestADragPredictsFoulsAndEscapeTakesItBack(t *testing.T) {
 	b := serve(t, furniture()...)
 	b.mute = true

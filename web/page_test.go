@@ -21,7 +21,8 @@ const contentPolicy = "default-src 'self'; style-src 'self'; img-src 'self' data
 
 // thing is a box of the stand-in build; sizes in millimetres.
 type thing struct {
-	ID, Carrier                    string
+	ID, Carrier, Bed               string
+	Named                          bool // its name is printed in the plan
 	X, Y, Z, Long, Wide, High      float64
 	PlanX, PlanY, PlanW, PlanH     float64 // on the sheet
 	SideX, SideY, SideW, SideH     float64
@@ -93,6 +94,9 @@ func bundled(t testing.TB) (script, style []byte) {
 	}
 	return result.OutputFiles[0].Contents, append(page, live...)
 }
+
+// NameY is the foot of a printed name, in the middle of the thing.
+func (t *thing) NameY() float64 { return t.PlanY + t.PlanH/2 }
 
 // The views: plan, long section, cross-section at 1 : 20.
 const scale = 0.05

@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/a-h/templ"
+
 	"tumblehome/build"
 	"tumblehome/catalogue/settings"
 	"tumblehome/internal/words"
@@ -20,9 +22,10 @@ type fittingView struct {
 	Whereabouts string // where it is, in words
 	Fitted      bool   // it is in the van today
 	CanMove     bool
-	Locked      bool // it stays where it is until it is unlocked
-	Waits       bool // it has no place yet
-	Carried     bool // it stands in or upon another
+	Locked      bool   // it stays where it is until it is unlocked
+	Waits       bool   // it has no place yet
+	Carried     bool   // it stands in or upon another
+	Bed         string // what it lies on, where a press on it means that first
 	Entries     []entry
 	Carries     []fittingView // what stands in or upon it
 }
@@ -44,10 +47,33 @@ func (v view) carriedBy(host string, deep int) []fittingView {
 		}
 		one := v.fitting(id, f, deep)
 		one.Carries = carries
+		if v.liesUpon(id, f) {
+			one.Bed = f.Upon
+		}
 		out = append(out, one)
 	}
 	slices.SortStableFunc(out, func(a, b fittingView) int { return cmp.Compare(v.volume(b.ID), v.volume(a.ID)) })
 	return out
+}
+
+// A cushion, a mattress or a worktop is no higher than this [mm], and covers at least this share of what it lies on.
+const (
+	thinnest = 200.0
+	covering = 0.3
+)
+
+// liesUpon reports whether a fitting is a thin thing that hides much of what carries it, so that the carrier could hardly be pressed.
+func (v view) liesUpon(id string, f build.Fitting) bool {
+	top, below := v.standing(id), v.standing(f.Upon)
+	if f.Upon == "" || top == nil || below == nil || !top.Placed() || !below.Placed() || top.Box.MaxZ-top.Box.MinZ > thinnest {
+		return false
+	}
+	shared := func(low, high, lowBelow, highBelow float64) float64 {
+		return max(0, min(high, highBelow)-max(low, lowBelow))
+	}
+	a, b := top.Box, below.Box
+	hidden := shared(a.MinX, a.MaxX, b.MinX, b.MaxX) * shared(a.MinY, a.MaxY, b.MinY, b.MaxY)
+	return hidden >= covering*(b.MaxX-b.MinX)*(b.MaxY-b.MinY)
 }
 
 // volume is that of the box about a fitting as it stands [mm³]; 0 where it has no place.
@@ -62,6 +88,14 @@ func (v view) volume(id string) float64 {
 // holdsWrong reports whether a value of something it carries was refused.
 func (f fittingView) holdsWrong(v view) bool {
 	return slices.ContainsFunc(f.Carries, func(c fittingView) bool { return v.wrongUnder("/fittings/"+c.ID) || c.holdsWrong(v) })
+}
+
+// bed tells the page's script what a press on it means first.
+func (f fittingView) bed() templ.Attributes {
+	if f.Bed == "" {
+		return nil
+	}
+	return templ.Attributes{"data-bed": f.Bed}
 }
 
 // carriesWords says what a fold hides.

@@ -118,12 +118,25 @@ func TestAPreviewSavesNothing(t *testing.T) {
 	}
 }
 
+func TestAPressOnACushionMeansWhatItLiesOn(t *testing.T) {
+	w := open(t, dipper)
+	page := w.answer(get("/arrangement?mode=day")).Body.String()
+	if !strings.Contains(page, `data-fitting="pullout" data-name="pull-out bed" data-bed="settle"`) {
+		t.Error("the pull-out bed does not lie on the settle")
+	}
+	if strings.Contains(page, `data-bed="board"`) {
+		t.Error("what is small on a board is said to hide it")
+	}
+}
+
 func TestFittings(t *testing.T) {
 	back := "/arrangement?mode=day"
 	run(t, dipper, []scenario{
 		{name: "a nudge moves it and keeps the builder's words", before: []*http.Request{post("/fittings/galley/nudge", "step", "x 10", "base", "1")},
 			request: get("/arrangement"), status: 200, holds: []string{`name="value" value="50"`, `value="right"`, "Galley 10 mm rearwards"}},
 		{name: "a nudge by axis and length does too", request: post("/fittings/galley/nudge", "axis", "x", "by", "-10", "base", "1", "back", back), status: http.StatusSeeOther, location: back},
+		{name: "a move is told in whole millimetres", before: []*http.Request{post("/fittings/dry-locker/nudge", "axis", "x", "by", "-57.4", "base", "1")}, request: get("/arrangement"), status: 200,
+			holds: []string{"Dry locker 57 mm forwards"}},
 		{name: "a nudge turns", before: []*http.Request{post("/fittings/table/nudge", "step", "turn 90", "base", "1")}, request: get("/arrangement"), status: 200, holds: []string{`value="90°"`}},
 		{name: "a nudge to nowhere is refused", request: post("/fittings/galley/nudge", "step", "w 10", "base", "1"), status: http.StatusBadRequest},
 		{name: "another one like it stands behind it", before: []*http.Request{post("/fittings/dry-locker/duplicate", "base", "1")}, request: get("/arrangement"), status: 200,

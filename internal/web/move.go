@@ -62,9 +62,9 @@ func moveWords(m reckon.Move) string {
 	say := func(by float64, more, less string) {
 		switch {
 		case by > 0:
-			parts = append(parts, plainNumber(by)+" mm "+more)
+			parts = append(parts, wholeMM(by)+" "+more)
 		case by < 0:
-			parts = append(parts, plainNumber(-by)+" mm "+less)
+			parts = append(parts, wholeMM(-by)+" "+less)
 		}
 	}
 	say(m.DX, "rearwards", "forwards")
@@ -110,9 +110,12 @@ func stretchWords(one reckon.Stretch) string {
 		way = own
 	}
 	if one.By < 0 {
-		return plainNumber(-one.By) + " mm " + way[1]
+		return wholeMM(-one.By) + " " + way[1]
 	}
-	return plainNumber(one.By) + " mm " + way[0]
+	return wholeMM(one.By) + " " + way[0]
 }
+
+// wholeMM is a length as a tape has it.
+func wholeMM(v float64) string { return strconv.FormatFloat(math.Round(v), 'f', 0, 64) + " mm" }
 
 func plainNumber(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }

@@ -44,7 +44,7 @@ func offersList(v view, words string, offers []settings.Offer) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		for _, o := range offers {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 4, "<li><form method=\"post\" action=\"/fittings/add\">")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 4, "<li><form class=\"inline\" method=\"post\" action=\"/fittings/add\">")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -2,6 +2,8 @@ package web_test
 
 import (
 	"net/http"
+	"os"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -80,5 +82,22 @@ func TestIdsOfAPageAreSound(t *testing.T) {
 				t.Errorf("%s: nothing has the id %q", name, m[1])
 			}
 		}
+	}
+}
+
+func TestAnOverlayIsSaidInWords(t *testing.T) {
+	run(t, dipper, []scenario{
+		{name: "how one gets out of bed", request: get("/arrangement?mode=night&show=way"), status: 200, holds: []string{"Green is the floor", " Out from ", ": by "}},
+		{name: "for whom it is high enough", request: get("/arrangement?mode=day&show=headroom"), status: 200, holds: []string{"in shoes, stands upright"}},
+		{name: "what the lines of the wiring are", request: get("/arrangement?mode=day&show=wiring"), status: 200, holds: []string{"ways of the cables"}},
+		{name: "nothing is laid over it", request: get("/arrangement?mode=day"), status: 200, lacks: []string{`class="overlaid"`}},
+	})
+	least := filepath.Join(t.TempDir(), "barely.yaml")
+	if err := os.WriteFile(least, []byte(barely), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	w := open(t, least)
+	if got := w.answer(get("/arrangement?show=wiring")).Body.String(); !strings.Contains(got, "No cables are written down yet") {
+		t.Error("an empty wiring does not say so")
 	}
 }

@@ -149,8 +149,18 @@ func sentence(what string, d reckon.Difference) string {
 		text += ": " + strings.Join(told, ", ")
 	}
 	text += "."
-	return text + someNotes(d.Appeared, func(f finding.Finding) string { return " New " + severityWords(f.Severity) + ": " + f.Title + "." }, "new") +
-		someNotes(d.Cleared, func(f finding.Finding) string { return " Cleared: " + f.Title + "." }, "cleared")
+	return text + someNotes(d.Appeared, func(f finding.Finding) string {
+		return " New " + severityWords(f.Severity) + ": " + f.Title + inMode(f) + "."
+	}, "new") +
+		someNotes(d.Cleared, func(f finding.Finding) string { return " Cleared: " + f.Title + inMode(f) + "." }, "cleared")
+}
+
+// inMode says of a note that holds in one way the van stands only which that is, unless its title does: " (night)".
+func inMode(f finding.Finding) string {
+	if f.Mode == "" || strings.Contains(f.Title, strconv.Quote(f.Mode)) {
+		return ""
+	}
+	return " (" + unhyphen(f.Mode) + ")"
 }
 
 const mostNotes = 3 // of one kind in one sentence: more are counted

@@ -76,7 +76,7 @@ func figuresMoved(d reckon.Difference) []movedFigure {
 func notesSeen(all []finding.Finding) []seenNote {
 	out := []seenNote{}
 	for _, f := range all {
-		out = append(out, seenNote{f.Code, f.Severity, f.Title, f.About})
+		out = append(out, seenNote{f.Code, f.Severity, f.Title + inMode(f), f.About})
 	}
 	return out
 }

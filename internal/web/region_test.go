@@ -9,6 +9,9 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"tumblehome/build"
+	"tumblehome/catalogue"
 )
 
 func TestARegionIsSentOnlyWhenItReadsDifferently(t *testing.T) {
@@ -45,6 +48,53 @@ func TestARegionIsSentOnlyWhenItReadsDifferently(t *testing.T) {
 	}
 	if got := w.answer(get("/region/cellar")); got.Code != http.StatusNotFound {
 		t.Errorf("a region that is none: %d", got.Code)
+	}
+}
+
+func TestTheFootAndTheHistoryFollowEveryRevision(t *testing.T) {
+	w := open(t, dipper)
+	if got := w.answer(get("/revisions")).Body.String(); !strings.Contains(got, `data-region="title"`) {
+		t.Error("the title block does not fetch itself")
+	}
+	if got := w.answer(post("/alternatives/keep", "fitting", "table", "why", "Is it worth it?", "base", "1")); got.Code != http.StatusSeeOther {
+		t.Fatal(got.Code, got.Body)
+	}
+	if got := w.answer(get("/region/title?page=revisions")).Body.String(); !strings.Contains(got, "<dd>2, ") {
+		t.Errorf("the title block reads %s", got)
+	}
+	if got := w.answer(get("/region/revisions?page=revisions")).Body.String(); !strings.Contains(got, `<li value="2">`) {
+		t.Errorf("the history lacks the second revision")
+	} else if !strings.Contains(got, `href="/alternatives/no-table"`) {
+		t.Errorf("the alternative is not laid beside the build")
+	}
+}
+
+// An alternative without a thing can be worked out, whatever hung on the thing; where that cannot be, it is refused in words.
+func TestAnAlternativeWithoutAThingHolds(t *testing.T) {
+	w := open(t, dipper)
+	for _, id := range []string{"galley", "toilet", "controller", "pullout", "table"} {
+		before, _ := w.store.Head()
+		got := w.answer(post("/alternatives/keep", "fitting", id, "why", "a question", "new", "do without", "base", fmt.Sprint(before.N)))
+		if got.Code != http.StatusSeeOther {
+			t.Errorf("%s: %d", id, got.Code)
+			continue
+		}
+		_, now := w.store.Head()
+		taken, err := build.TakeAlternative(now, "do-without", catalogue.Builtin())
+		if err != nil {
+			t.Errorf("%s: %v", id, err)
+		} else if _, still := taken.Fittings[id]; still {
+			t.Errorf("%s is still there", id)
+		}
+		if _, err := w.store.Undo(context.Background(), ""); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if got := w.answer(post("/alternatives/keep", "fitting", "battery", "why", "a question", "base", "1")); got.Code != http.StatusBadRequest || !strings.Contains(got.Body.String(), "Battery is wanted elsewhere") {
+		t.Errorf("without the battery, on which the circuits hang: %d", got.Code)
+	}
+	if got := w.answer(post("/alternatives/keep", "fitting", "cellar", "why", "a question", "base", "1")); got.Code != http.StatusBadRequest {
+		t.Errorf("without what is not there: %d", got.Code)
 	}
 }
 

@@ -14,6 +14,7 @@ func (s *Server) routes() http.Handler {
 	mux.HandleFunc("GET /how/{code}", s.showHow)
 	mux.HandleFunc("GET /alternatives/{id}", s.showAlternative)
 	mux.HandleFunc("GET /revisions/{n}", s.showRevision)
+	mux.HandleFunc("POST /alternatives/keep", s.keepAlternative)
 	mux.HandleFunc("POST /alternatives/{id}/take", s.takeAlternative)
 	mux.HandleFunc("POST /revisions/{n}/restore", s.restoreRevision)
 	mux.HandleFunc("GET /add", s.showOffers)

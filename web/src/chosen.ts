@@ -22,6 +22,8 @@ const one = group("What is chosen");
 const many = group("Line up and space out");
 const keys = keysList();
 const ruler = document.createElement("div");
+const putting = document.createElement("div"); // where what has no place may go
+const asking = document.createElement("div"); // where it is asked whether to take something out
 
 export function begin(): void {
 	if (!sheet()) return;
@@ -40,7 +42,7 @@ export function begin(): void {
 	const frame = button("frame", "Choose several by a frame", () => marquee.arm(!marquee.on()), "frame");
 	const tape = button("measure", "Measure between two points (M)", () => measure.use(!measure.on()), "measure");
 	const help = button("?", "The keys", () => showKeys(), "keys");
-	tools.append(frame, tape, help);
+	tools.append(button("undo", "Take the last change back", () => void edits.undo(), "undo"), frame, tape, help);
 	for (const b of [frame, tape, help]) b.setAttribute("aria-pressed", "false");
 	marquee.whenArmed(() => frame.setAttribute("aria-pressed", String(marquee.on())));
 	measure.whenUsed(() => {
@@ -48,7 +50,7 @@ export function begin(): void {
 		ruler.replaceChildren(...(measure.on() ? [hint("Press two points, or choose two things:"), measure.betweenTwo()] : []));
 	});
 	bar.append(words, one, many, tools);
-	sheet()!.before(bar, ruler, keys);
+	sheet()!.before(bar, putting, asking, ruler, keys);
 	whenChosen(() => steady(show));
 	kits.whenCame(() => steady(show));
 	show();
@@ -129,9 +131,20 @@ function show(): void {
 	const name = document.createElement("b");
 	name.textContent = ids.length === 0 ? "" : ids.length === 1 ? nameOf(ids[0]!) : `${ids.length} things`;
 	words.replaceChildren(...(ids.length === 0 ? ["Press a thing on the drawing or in the list to choose it."] : [name, size]));
+	offerSpots(ids.length === 1 ? ids[0]! : "");
 	const lock = one.querySelector<HTMLButtonElement>("[data-act=lock]")!;
 	lock.textContent = kitted().some((k) => k.locked) ? "unlock" : "lock";
 	for (const b of many.querySelectorAll<HTMLButtonElement>("[data-act^=even]")) b.disabled = ids.length < 3;
+}
+
+/** What waits without a place can be put somewhere here too, not only in its line. */
+function offerSpots(id: string): void {
+	const form = lineOf(id)?.querySelector<HTMLElement>(":scope > form.spots");
+	if (putting.dataset["of"] === (form ? id : "")) return; // the focus may be in it
+	putting.dataset["of"] = form ? id : "";
+	const copy = form?.cloneNode(true) as HTMLElement | undefined;
+	copy?.setAttribute("aria-label", `Put ${nameOf(id)}, which has no place yet`);
+	putting.replaceChildren(...(copy ? [copy] : []));
 }
 
 /** What is chosen, as the kit knows it. */
@@ -148,9 +161,14 @@ export async function duplicate(): Promise<void> {
 	if (!(await edits.told(saved))) return;
 	const { made } = await saved;
 	await refresh(newest());
-	if (!made) return;
+	if (made) choose(made);
+}
+
+/** Chooses what is new, with the focus on its line, and brings the drawing into the window. */
+export function choose(made: readonly string[]): void {
 	selectAll(made);
 	lineOf(made[0] ?? "")?.focus({ preventScroll: true });
+	if (sheet()) bar.scrollIntoView({ block: "nearest" });
 }
 
 /** Locks what is chosen; where something is locked already, unlocks it. */
@@ -178,7 +196,15 @@ function turn(): void {
 
 function takeOut(): void {
 	const line = lineOf(current() ?? "");
-	if (line) confirm(line, chosen());
+	if (line) askToTakeOut(line);
+}
+
+/** Asks in the line where that is in the window, else beside the drawing, which stays where it is. */
+export function askToTakeOut(line: HTMLElement): void {
+	const { top, bottom } = line.getBoundingClientRect();
+	const seen = top >= 0 && top < window.innerHeight && bottom - top > 0;
+	if (seen || bar.getBoundingClientRect().bottom < 0) confirm(line, chosen());
+	else confirm(line, chosen(), { at: asking, changed: steady });
 }
 
 const lineUp = (line: Line) => arrange((all) => linedUp(all, line));

@@ -8,6 +8,7 @@ import { Marks } from "./marks";
 import * as measure from "./measure";
 import { Motion } from "./motion";
 import * as paper from "./paper";
+import { bedsFirst, next } from "./pile";
 import { refusesMove } from "./refusals";
 import { all as chosen, select, toggle } from "./selection";
 import { snap, type Caught } from "./snap";
@@ -58,22 +59,23 @@ interface Place {
 	readonly clientY: number;
 }
 
-/** The fittings at a place of the window, the topmost first. */
+/** The fittings at a place of the window in the order in which presses mean them, the one whose name is printed there before all others. */
 function pile(at: Place): string[] {
-	const ids = document.elementsFromPoint(at.clientX, at.clientY).map(fittingAt);
-	return [...new Set(ids)].filter((id) => id !== undefined);
+	const ids = document.elementsFromPoint(at.clientX, at.clientY).map(fittingAt).filter((id) => id !== undefined);
+	const named = namedAt(at);
+	return [...new Set([...(named === undefined ? [] : [named]), ...bedsFirst(ids, (id) => lineOf(id)?.dataset["bed"])])];
 }
 
-/** What a press takes hold of: a chosen fitting wherever it is under the pointer, else what lies on top. */
+/** The fitting whose printed name is at a place. */
+function namedAt(at: Place): string | undefined {
+	const name = document.elementsFromPoint(at.clientX, at.clientY).find((e) => e.matches(".sheet svg .caption[data-fitting] *"));
+	return fittingAt(name ?? null);
+}
+
+/** What a press takes hold of: a chosen fitting wherever it is under the pointer, else the first that is meant. */
 function grip(at: Place): string | undefined {
 	const under = pile(at);
 	return under.find((id) => chosen().includes(id)) ?? under[0];
-}
-
-/** What lies next below a fitting; after the lowest the topmost again. */
-function nextBelow(id: string, at: Place): string | undefined {
-	const under = pile(at);
-	return under[(under.indexOf(id) + 1) % under.length];
 }
 
 function press(e: PointerEvent): void {
@@ -171,17 +173,17 @@ function lift(e: PointerEvent): void {
 	} else if (again && chosen().length > 1) {
 		choose(id, e.pointerType === "touch"); // of several, only this one
 	} else if (again) {
-		choose(nextBelow(id, e), e.pointerType === "touch"); // a second press in one place means what lies below
+		choose(next(pile(e), id, namedAt(e)), e.pointerType === "touch"); // a second press in one place means another thing there
 	}
 	end();
 	void motion?.drop();
 }
 
-/** A tap selects what is under the finger, or nothing. */
+/** A tap selects what is meant under the finger, or nothing. */
 function tap(e: PointerEvent): void {
 	const from = tapping;
 	if (measure.on() || e.shiftKey || marquee.on()) return;
-	if (e.pointerId === from?.pointerId && apart(e, from) < threshold) select(fittingAt(e.target as Element));
+	if (e.pointerId === from?.pointerId && apart(e, from) < threshold) select(pile(e)[0]);
 }
 
 function cancel(): void {

@@ -1,9 +1,10 @@
 // Forms of class inline are sent without leaving the page. What was typed stays; a refusal stands beside
 // its field, and a clash shows both values with a button each. Without script they post as they are.
 
+import { choose } from "./chosen";
 import * as edits from "./edits";
 import { isTyped } from "./morph";
-import { refresh } from "./regions";
+import { newest, refresh } from "./regions";
 import { Refused, type Clash } from "./wire";
 
 type Field = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
@@ -32,14 +33,22 @@ async function send(form: HTMLFormElement, submitter: HTMLElement | null, base?:
 	};
 	form.classList.add("is-sending");
 	try {
-		const { mark } = await edits.save(actionOf(form, submitter), based);
+		const { mark, made } = await edits.save(actionOf(form, submitter), based);
 		saved(form, mark);
+		if (made?.length) await showMade(made, form);
 	} catch (why) {
 		if (!(why instanceof Refused)) throw why;
 		explain(form, why, submitter);
 	} finally {
 		form.classList.remove("is-sending");
 	}
+}
+
+/** What a form has made is chosen, and shown on the drawing; the list of offers that it came from is done with. */
+async function showMade(made: readonly string[], form: HTMLFormElement): Promise<void> {
+	await refresh(newest());
+	form.closest("#beside")?.replaceChildren();
+	choose(made);
 }
 
 function actionOf(form: HTMLFormElement, submitter: HTMLElement | null): string {

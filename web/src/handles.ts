@@ -5,13 +5,15 @@ import { axesOf, faceOnSheet, svgElement, views, type View } from "./drawing";
 import { join } from "./geometry";
 import type { KitFitting } from "./kit";
 import * as paper from "./paper";
-import { axes, axisOf, whyFixed, type FaceName } from "./shape";
+import { axes, axisOf, outside, whyFixed, type FaceName } from "./shape";
 import { faceOn } from "./snap";
 
-const target = matchMedia("(pointer: coarse)").matches ? 36 : 24; // px
+const touched = matchMedia("(pointer: coarse), (max-width: 640px)");
+const target = touched.matches ? 36 : 24; // px
 const mark = 8; // px
 const close = 64; // px: a smaller box has its handles outside, so that it can still be taken hold of
 const aside = 14; // px that they stand outside then
+const tooSmall = 70; // px: under a finger a smaller box has no handles, since they would be all of it
 const stem = 42; // px from the box to the handle that turns it
 
 /** A handle: where it is on the sheet, and what it does. */
@@ -41,10 +43,12 @@ export function gripsOf(f: KitFitting, v: View): Grip[] {
 	const at = (axis: typeof across, high: boolean) => faceOnSheet(v, axis, (high ? f.max : f.min)[axes.indexOf(axis)]!)!.at;
 	const sides = [false, true];
 	const [wide, high] = [Math.abs(at(across, true) - at(across, false)) / px, Math.abs(at(along, true) - at(along, false)) / px];
+	if (touched.matches && Math.min(wide, high) < tooSmall) return [];
 	const small = Math.min(wide, high) < close;
-	const out = (low: number, top: number, isHigh: boolean) => (small ? aside * px * (isHigh === top > low ? 1 : -1) : 0);
-	const x = (isHigh: boolean) => at(across, isHigh) + out(at(across, false), at(across, true), isHigh);
-	const y = (isHigh: boolean) => at(along, isHigh) + out(at(along, false), at(along, true), isHigh);
+	const out = (axis: typeof across, side: number, isHigh: boolean) =>
+		(small ? aside : outside(side, target)) * px * (isHigh === at(axis, true) > at(axis, false) ? 1 : -1);
+	const x = (isHigh: boolean) => at(across, isHigh) + out(across, wide, isHigh);
+	const y = (isHigh: boolean) => at(along, isHigh) + out(along, high, isHigh);
 	const middle = { x: (at(across, false) + at(across, true)) / 2, y: (at(along, false) + at(along, true)) / 2 };
 	const why = (...faces: FaceName[]) => faces.map((face) => whyFixed(f, face)).find((one) => one !== undefined);
 	const grips: Grip[] = [

@@ -1,15 +1,14 @@
 // The keyboard's way: the list of fittings. With the focus on a line the arrows move what is chosen, R turns it, Delete asks and takes it
 // out, Space keeps it chosen while the focus goes on, Enter opens its fields. Off a field, single keys are for the paper and its tools.
 
-import { Burst, nudgeOf } from "./burst";
+import { Burst, nudgeOf, type Nudge } from "./burst";
 import * as chosen from "./chosen";
 import { nameOf, sheet, views } from "./drawing";
 import * as edits from "./edits";
 import * as measure from "./measure";
 import { Motion } from "./motion";
 import * as paper from "./paper";
-import { refusesMove, refusesTurn } from "./refusals";
-import { confirm } from "./removal";
+import { doesNotMove, refusesMove, refusesTurn, say } from "./refusals";
 import * as selection from "./selection";
 import { speak } from "./speak";
 
@@ -107,8 +106,21 @@ function nudge(e: KeyboardEvent): boolean {
 	else if (motion && motion.ids.join() !== selection.all().join()) burst.close();
 	if (motion?.over) motion = undefined;
 	motion ??= new Motion(selection.all());
+	if (stands(motion, n)) return true;
 	const sum = burst.add(n);
 	motion.to({ shift: { dx: sum.dx, dy: sum.dy, dz: sum.dz }, turn: sum.turn });
+	return true;
+}
+
+/** Whether a press leads nowhere because of what the fittings stand against; if so it is said. */
+function stands(m: Motion, n: Nudge): boolean {
+	const { dx, dy, dz } = m.change.shift;
+	if (n.turn !== 0 || !m.trial?.stays({ dx, dy, dz }, { dx: dx + n.dx, dy: dy + n.dy, dz: dz + n.dz })) return false;
+	if (!burst.open) {
+		m.cancel();
+		motion = undefined;
+	}
+	say(doesNotMove(selection.all()));
 	return true;
 }
 
@@ -122,7 +134,7 @@ function command(line: HTMLElement, key: string): boolean {
 			return true;
 		case "Delete":
 			burst.close();
-			confirm(line, selection.all());
+			chosen.askToTakeOut(line);
 			return true;
 		case "Enter":
 			return openFields(line);

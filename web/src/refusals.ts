@@ -16,6 +16,10 @@ const capital = (words: string): string => words.charAt(0).toUpperCase() + words
 /** Says why a fitting stays as it is. */
 export const sayWhy = (id: string, why: string): void => say(`${capital(nameOf(id))} stays as it is: ${why}.`);
 
+/** What is said of a press that leads nowhere. */
+export const doesNotMove = (ids: readonly string[]): string =>
+	`${ids.length === 1 ? capital(nameOf(ids[0]!)) : "It"} does not move that way: it stands against the wall, the floor or the roof there.`;
+
 /** Whether some fittings are not to be moved; if so it is said why. */
 export function refusesMove(ids: readonly string[]): boolean {
 	const locked = kits.current()?.fittings.find((f) => f.locked && ids.includes(f.id));

@@ -1,11 +1,17 @@
-// Taking a fitting out: asked in its own line of the list, never in a dialog over the drawing.
+// Taking a fitting out: asked in its own line of the list, or beside the drawing, never in a dialog over it.
 
 import { nameOf } from "./drawing";
 import * as edits from "./edits";
 import { Refused } from "./wire";
 
-/** Asks in the line, for its fitting or for several; only one line asks at a time. With a reason it asks whether to take out also what hangs on them. */
-export function confirm(line: HTMLElement, ids: readonly string[], held?: string): void {
+/** Where it is asked, and how the page is changed there so that the drawing stays where it is. */
+interface Place {
+	readonly at: HTMLElement;
+	readonly changed: (change: () => void) => void;
+}
+
+/** Asks for one fitting or for several, in the line or elsewhere; only one question is open at a time. With a reason it asks whether to take out also what hangs on them. */
+export function confirm(line: HTMLElement, ids: readonly string[], place: Place = { at: line, changed: (change) => change() }, held?: string): void {
 	for (const open of document.querySelectorAll(".removal")) open.remove();
 	const what = ids.length === 1 ? nameOf(ids[0]!) : `${ids.length} things`;
 	const ask = document.createElement("div");
@@ -16,10 +22,10 @@ export function confirm(line: HTMLElement, ids: readonly string[], held?: string
 	const words = document.createElement("p");
 	words.textContent = held ?? `Take ${what} out?`;
 	const close = () => {
-		ask.remove();
-		line.focus();
+		place.changed(() => ask.remove());
+		line.focus({ preventScroll: place.at !== line });
 	};
-	const out = button(held ? "Take out all of it" : "Take it out", () => void takeOut(line, ids, close, held !== undefined));
+	const out = button(held ? "Take out all of it" : "Take it out", () => void takeOut(line, ids, place, close, held !== undefined));
 	const keep = button("Keep it", close);
 	ask.append(words, out, keep);
 	ask.addEventListener("keydown", (e) => {
@@ -27,22 +33,22 @@ export function confirm(line: HTMLElement, ids: readonly string[], held?: string
 		e.stopPropagation();
 		close();
 	});
-	line.append(ask);
-	keep.focus();
+	place.changed(() => place.at.append(ask));
+	keep.focus({ preventScroll: place.at !== line });
 }
 
 /** The focus goes to the next line, else the one before: the line it is on will be gone. What others hang on is asked about again. */
-async function takeOut(line: HTMLElement, ids: readonly string[], close: () => void, withAll = false): Promise<void> {
+async function takeOut(line: HTMLElement, ids: readonly string[], place: Place, close: () => void, withAll = false): Promise<void> {
 	const next = nextOf(line, ids);
 	const fields = (revision: number) => new URLSearchParams({ base: String(revision), ...(withAll && { with: "yes" }) });
 	const saved = edits.save(`/fittings/${ids.join(",")}/delete`, fields);
 	try {
 		await saved;
 		close();
-		next?.focus();
+		next?.focus({ preventScroll: place.at !== line });
 	} catch (why) {
 		if (why instanceof Refused && why.held && !withAll) {
-			confirm(line, ids, why.message);
+			confirm(line, ids, place, why.message);
 			return;
 		}
 		close();

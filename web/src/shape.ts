@@ -32,6 +32,12 @@ export function limited(f: KitFitting, face: FaceName, by: number, least: number
 	return isHigh(face) ? Math.max(by, -spare) : Math.min(by, spare);
 }
 
+/** The share of a side that a handle at its end may cover: what lies between two of them takes hold of the thing itself. */
+const covered = 0.2;
+
+/** How far outside a side's end a handle stands [px], for a side and a handle so long. */
+export const outside = (side: number, handle: number): number => Math.max(0, handle / 2 - covered * side);
+
 /** A fitting with faces moved; what is held in its middle grows to both sides. */
 export function stretched(f: KitFitting, pulls: readonly Pull[]): KitFitting {
 	const min = [...f.min] as [number, number, number];

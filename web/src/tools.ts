@@ -6,7 +6,8 @@ import { afterSwap } from "./regions";
 
 const narrow = window.matchMedia("(max-width: 640px)");
 const names: readonly (readonly [ViewName, string])[] = [["plan", "plan"], ["side", "side"], ["cross", "across"]];
-const room = 6; // mm of the sheet kept about a view
+const room = 6; // mm of the sheet kept above and below a view
+const beside = 10; // and at its sides, where the flags of notes are
 
 let only: ViewName = "plan";
 
@@ -62,5 +63,5 @@ function layOut(): void {
 	if (wanted === laid) return;
 	laid = wanted;
 	const box = views().find((v) => v.name === wanted)?.element.getBBox();
-	paper.setHome(box && { x: box.x - room, y: box.y - room, width: box.width + 2 * room, height: box.height + 2 * room });
+	paper.setHome(box && { x: box.x - beside, y: box.y - room, width: box.width + 2 * beside, height: box.height + 2 * room });
 }

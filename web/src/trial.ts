@@ -128,6 +128,12 @@ export class Trial {
 		return { dx: along("x", 0, s.dx), dy: along("y", 1, s.dy), dz: along("z", 2, s.dz) };
 	}
 
+	/** Whether one shift leads no further than another, for what it stands against. */
+	stays(from: Shift, to: Shift): boolean {
+		const [a, b] = [this.stopped(from), this.stopped(to)];
+		return a.dx === b.dx && a.dy === b.dy && a.dz === b.dz;
+	}
+
 	/** Where a shift leads: what stands against a side or the roof keeps its distance from it. */
 	settled(wanted: Shift): Shift {
 		const s = this.stopped(wanted);

@@ -94,6 +94,9 @@ test("what stands against a side is not dragged through it, and follows it", () 
 	const leaning = { ...high, surfaces: [0, 600, 1500].map((z) => ({ height: z, outline: [[0, -900], [3000, -700], [3000, 680], [0, 880]] as const })) };
 	const trial = new Trial(leaning, "galley");
 	assert.deepEqual(trial.stopped(by(0, 60, -30)), by(0, 0, 0));
+	assert.equal(trial.stays(by(0), by(0, 10)), true); // a key that leads into the side moves nothing
+	assert.equal(trial.stays(by(0, -10), by(0)), false);
+	assert.equal(trial.stays(by(0), by(10, 10)), false);
 	const moved = trial.settled(by(300));
 	assert.ok(Math.abs(moved.dy + 80) < 0.1, `${moved.dy}`); // at x 1200 the side is at 800
 });

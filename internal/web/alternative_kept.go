@@ -1,0 +1,71 @@
+package web
+
+import (
+	"cmp"
+	"net/http"
+	"strings"
+
+	"tumblehome/build/tree"
+	"tumblehome/catalogue"
+	"tumblehome/internal/store"
+)
+
+// keepAlternative keeps the build without one fitting as an alternative, with all that hangs on the fitting.
+func (s *Server) keepAlternative(w http.ResponseWriter, r *http.Request) {
+	base, err := baseOf(r)
+	if err == nil {
+		err = s.saveAlternative(r, base)
+	}
+	if err != nil {
+		s.refuse(w, r, err, nil)
+		return
+	}
+	s.done(w, r)
+}
+
+func (s *Server) saveAlternative(r *http.Request, base int) error {
+	doc, err := s.desk.base(r.Context(), base)
+	if err != nil {
+		return err
+	}
+	id, name, why := r.PostFormValue("fitting"), strings.TrimSpace(r.PostFormValue("new")), strings.TrimSpace(r.PostFormValue("why"))
+	if doc.At(tree.PointerTo("fittings", id)) == nil || id == "" {
+		return errUnreadable("Choose the thing that the alternative does without.")
+	}
+	if why == "" {
+		return errUnreadable("Say what question the alternative answers.")
+	}
+	kept, err := withoutFitting(doc, id, why, s.desk.rows)
+	if err != nil {
+		return err
+	}
+	taken := map[string]bool{}
+	for _, e := range entries(doc.At("/alternatives")) {
+		taken[e.Key] = true
+	}
+	at := tree.PointerTo("alternatives", free(cmp.Or(asID(name), shortID("no-"+id)), taken))
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Setting(at, kept), Words: "alternative kept: without " + unhyphen(id)})
+	return err
+}
+
+// withoutFitting is the alternative that takes out a fitting with what hangs on it. What stays, but otherwise, is changed in it.
+func withoutFitting(doc *tree.Node, id, why string, rows *catalogue.Catalogue) (*tree.Node, error) {
+	alone := tree.Remove(doc, "/alternatives") // what these take out is their own affair
+	rest, _, err := takenOut(alone, id, rows)
+	if err != nil {
+		return nil, errUnreadable(capital(unhyphen(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
+	}
+	out, with := []*tree.Node{}, tree.MapOf()
+	for _, p := range tree.Difference(alone, rest).Touches() {
+		if now := rest.At(p); now != nil {
+			with = tree.Merge(with, tree.Setting(p, now))
+		} else {
+			out = append(out, tree.Plain(p.Path()))
+		}
+	}
+	kept := tree.MapOf(tree.Entry{Key: "why", Value: tree.Plain(why)}, tree.Entry{Key: "without", Value: tree.ListOf(out...)})
+	if len(with.Entries) > 0 {
+		kept.Entries = append(kept.Entries, tree.Entry{Key: "with", Value: with})
+	}
+	return kept, nil
+}

@@ -1,0 +1,77 @@
+package web
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"tumblehome/build/tree"
+	"tumblehome/catalogue/people"
+	"tumblehome/draw/sheet"
+	"tumblehome/internal/words"
+)
+
+// overlayText says in words what is laid over the drawing.
+func (v view) overlayText() string {
+	if v.Mode == today && (v.Show == sheet.Way || v.Show == sheet.Upright) {
+		return "This is reckoned with all that is planned: look at it by day or by night."
+	}
+	switch v.Show {
+	case sheet.Moves:
+		return "Thin lines are the space that lids, doors and drawers pass through, and what is folded out."
+	case sheet.Way:
+		return "Green is the floor that one can walk on; the ring is where the way in is narrowest." + v.waysOutText()
+	case sheet.Upright:
+		return v.uprightText()
+	case sheet.Wiring:
+		if len(v.Runs.Ways)+len(v.Runs.Routes) == 0 {
+			return "No cables are written down yet: that is done on the page Power."
+		}
+		return "Full lines are the ways of the cables; dashed, what is taken to lead on from them."
+	}
+	return ""
+}
+
+// waysOutText says by which openings one gets out from the bed or seat with the fewest ways out of the mode.
+func (v view) waysOutText() string {
+	code := "fit.ways-out." + v.Mode
+	figure, ok := v.Figure(code)
+	if !ok {
+		return ""
+	}
+	how, _ := v.Working(code)
+	var by []string
+	for _, line := range how.Lines {
+		steps := tree.Pointer(line.From.Pointer).Steps()
+		if line.Symbol == "" && line.Value > 0 && len(steps) > 0 {
+			by = append(by, openingName(v, steps[len(steps)-1]))
+		}
+	}
+	slices.Sort(by)
+	if len(by) == 0 {
+		return " Out " + figure.Words + ": no way out was found."
+	}
+	return " Out " + figure.Words + ": by " + strings.Join(slices.Compact(by), ", or by ") + "; from everywhere else there are no fewer ways."
+}
+
+// uprightText says for whom the places are shown where one can stand upright.
+func (v view) uprightText() string {
+	tall, short := 0.0, math.Inf(1)
+	name := ""
+	for _, id := range sortedKeys(v.Doc.People) {
+		need := v.Doc.People[id].Stature.Float() + people.Shoes
+		if short = min(short, need); need > tall {
+			tall, name = need, cmp.Or(v.Doc.People[id].Called, unhyphen(id))
+		}
+	}
+	if tall == 0 {
+		return "Nobody is aboard yet: say on the page Weight who goes along, and how tall they are."
+	}
+	text := fmt.Sprintf("Green is the floor where %s, %s in shoes, stands upright.", name, words.Amount(tall, "mm"))
+	if short < tall {
+		text += fmt.Sprintf(" Grey is where only those up to %s do.", words.Amount(short, "mm"))
+	}
+	return text
+}
