@@ -39,6 +39,8 @@ var Explanations = []finding.Explanation{
 		Why: "A fault means the sleeper does not fit at all; close means sleeping bent or on the side.", Clear: "A longer bed, or lying across a corner."},
 	{Code: "fit.bed.width", Meaning: "A bed is narrower than those who lie in it need to turn over.", Why: "Shoulders side by side, and one who turns wakes the other.",
 		Clear: "A wider bed, or heads at opposite ends."},
+	{Code: "fit.bed.bare", Meaning: "Cushions lie on part of a bed only.", Why: "Who lies on the rest lies on bare boards.",
+		Clear: "Cushions that unfold with the bed, or a second one laid beside the first."},
 	{Code: "fit.headroom.sit", Meaning: "There is not enough room over a seat to sit upright.", Why: "Rainy days are spent sitting.",
 		Clear: "A lower seat, a thinner cushion, or another place to sit."},
 	{Code: "fit.seat.height", Meaning: "A seat is far too high or too low for who sits there.", Why: "Feet hang, or knees stand high.", Clear: "Change the seat, its cushion, or add a footrest."},
