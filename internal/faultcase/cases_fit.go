@@ -110,6 +110,11 @@ var fitCases = []Case{
 		Finds: []string{"note fit.headroom.stand /people/ben"},
 		Also:  "the kitchen is low for so tall a cook",
 	}, {
+		Name:  "A tall locker stands behind the middle of the side door",
+		Patch: `{"fittings": {"tall": {"make": "locker", "at": {"x": 500, "y": "left"}, "size": {"x": 450, "y": 350, "z": 1500}, "scribe": ["left"], "mass": 12}}}`,
+		Finds: []string{"fault fit.door.barred /fittings/tall in day"},
+		Also:  "it stands in the way to the kitchen as well",
+	}, {
 		Name:  "A chest narrows the way in",
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 570, "y": "left"}, "size": {"x": 740, "y": 400, "z": 400}, "scribe": ["left"], "mass": 9, "held": "screwed"}}}`,
 		Finds: []string{"close fit.walkway /fittings/kitchen in day"},

@@ -61,6 +61,8 @@ var Explanations = []finding.Explanation{
 	{Code: "fit.bed.growth", Meaning: "Somebody who is still growing will be too long for their bed.", Why: "A bunk is built once.", Clear: "Leave room for a longer bed."},
 	{Code: "fit.door", Meaning: "Something goes in through no door, straight or tilted.", Why: "It is found out on the drive, with the thing in your arms.",
 		Clear: "Make it of two pieces, or buy a smaller one."},
+	{Code: "fit.door.barred", Meaning: "Something stands right behind a side door and takes a third of it or more.", Why: "One gets in and out there, and carries things in.",
+		Clear: "Move it along, so that 450 mm of the door stay free."},
 	{Code: "fit.cut", Meaning: "A hole still to be cut is marked too near a rib or bow for its frame.", Why: "The frame needs flat sheet all about.", Clear: "Move it before cutting."},
 	{Code: "fit.loose", Meaning: "Nothing holds a thing while driving.", Why: "Braking hard throws it forward at whoever sits there.", Clear: "Screw, bolt, strap or latch it, or put it inside something closed."},
 	{Code: "fit.held", Meaning: "Nobody has said yet how heavy planned things will be held while driving.", Why: "It is easier to plan a fixing than to add one.", Clear: "Say how each is held."},
