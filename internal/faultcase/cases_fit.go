@@ -170,6 +170,11 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"left-box": {"held": "loose"}}}`,
 		Finds: []string{"fault fit.loose /fittings/left-box in drive"},
 	}, {
+		Name:  "A seat with belts is planned and nobody says how it is held",
+		Patch: `{"fittings": {"travel": {"buy": "seat-double-belted", "at": {"x": 1330, "y": "left + 10"}, "size": {"x": 360, "y": 300, "z": 400}}}}`,
+		Finds: []string{"close fit.seat.mounting /fittings/travel in drive"},
+		Also:  "the aisle is narrower",
+	}, {
 		Name:  "A kettle stands loose",
 		Patch: `{"fittings": {"kettle": {"buy": "container-10", "holds": 0, "mass": 1.4, "at": {"x": 1000, "y": "left", "z": 900}, "size": {"x": 150, "y": 150, "z": 200}, "held": "loose"}}}`,
 		Finds: []string{"close fit.loose /fittings/kettle in drive"},

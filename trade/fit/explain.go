@@ -44,6 +44,8 @@ var Explanations = []finding.Explanation{
 	{Code: "fit.headroom.sit", Meaning: "There is not enough room over a seat to sit upright.", Why: "Rainy days are spent sitting.",
 		Clear: "A lower seat, a thinner cushion, or another place to sit."},
 	{Code: "fit.seat.height", Meaning: "A seat is far too high or too low for who sits there.", Why: "Feet hang, or knees stand high.", Clear: "Change the seat, its cushion, or add a footrest."},
+	{Code: "fit.seat.mounting", Meaning: "Nobody has said how a seat with belts is held.", Why: "In a crash its mounting holds everybody belted to it.",
+		Clear: "Let a workshop mount it with a tested mounting and certify that; then say that it is bolted."},
 	{Code: "fit.seat.depth", Meaning: "A seat is too shallow.", Why: "One perches.", Clear: "Make it deeper."},
 	{Code: "fit.seat.knees", Meaning: "Something stands where the knees of a sitter would be.", Why: "One cannot sit down or get up.", Clear: "Move it away from the seat."},
 	{Code: "fit.table", Meaning: "A table is too low for the legs of who sits at it, or not at the height of the elbows.", Why: "One eats there every day.", Clear: "Raise, lower or move the table."},
