@@ -3,6 +3,7 @@ package reckon
 import (
 	"encoding/json"
 	"math"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/quantity"
@@ -24,7 +25,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
 		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 4, key, func() fit.Result {
+	return workBy(m, "fit", 5, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen, in.Ground = w.room, w.nudge, w.lengthen, m.ground(w.room)
 		for i := range w.places.Rest {
@@ -90,7 +91,7 @@ func (w *stages) statures() []fit.Person {
 func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
-		Gives: t.softness(), Rests: t.rests(), Aside: t.aside(), Make: t.Make, Board: t.boardThickness(), Held: t.Held,
+		Gives: t.softness(), Rests: t.rests(), Aside: t.aside(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
 		Today: isFitted(t.Fitted, w.today), Later: t.later()}
 }
 

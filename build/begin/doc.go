@@ -19,7 +19,9 @@
 //
 //	$long   length of a bed: the tallest sleeper, 15 for lying, 100 for feet and pillow (catalogue/people)
 //	$wide   width of a bed for all who share it
+//	$grown  the same, but no shorter than where wheel arches end
 //	$pull   how far a bed pulls out to be so wide
+//	$drawn  the same, but no farther than a galley on the other side lets it
 //	$broad  the same for a bed that is always made, never below 900
 //	$bunk   length of a bunk for the third and fourth
 //	$half   half the width between the wheel arches, less a little

@@ -12,6 +12,7 @@ import (
 // Allowances of the starting arrangements [mm]: common practice, no source.
 const (
 	sideLoss        = 45.0        // what one side's lining takes from the width at the knee
+	leastLong       = 1800        // of a bed that is never made shorter: wheel arches are where it ends
 	usualBunk       = 1300        // length of a bunk for nobody in particular
 	leastBroad      = 900         // width of a bed that is always made, for one
 	archGap         = 15          // to each wheel arch of a bed between them
@@ -24,11 +25,12 @@ const (
 	slumped         = 35          // sitting slumped is lower by this
 	lowest, highest = 60.0, 130.0 // of a low seat beneath its slats
 	overlap         = 40          // of the slats of a bed that is pulled out
+	opposite        = 545         // of a galley before which a bed is pulled out
 	narrows         = 0.94        // share of that width that is left at the rear doors
 )
 
 // measures are the words that an arrangement may use for lengths that follow from the sleepers.
-type measures struct{ long, wide, broad, solo, deep, pull, bunk, half, low, seat quantity.Length }
+type measures struct{ long, wide, broad, solo, grown, deep, pull, drawn, bunk, half, low, seat quantity.Length }
 
 // measure works the words out. A bed for several is as wide as the first two need side by side.
 func (a Answers) measure() measures {
@@ -53,6 +55,11 @@ func (a Answers) measure() measures {
 	m.broad = max(m.wide, leastBroad)
 	m.deep = max(m.solo, upToFive((m.wide+overlap)/2))
 	m.pull = max(m.wide-m.deep, 0)
+	m.drawn = m.pull
+	if !a.isLow() {
+		m.drawn = max(0, min(m.pull, downToFive(orElse(a.Readings.Knee, a.body().Knee)-2*sideLoss-opposite-m.deep)))
+	}
+	m.grown = max(m.long, leastLong)
 	m.low = a.lowSeat()
 	m.seat = m.low + cushioned
 	if m.bunk == 0 {
@@ -90,7 +97,7 @@ func upToFive(l quantity.Length) quantity.Length { return quantity.Length(5 * ma
 // put writes the measures where an arrangement has their words.
 func (m measures) put(n *tree.Node) *tree.Node {
 	words := strings.NewReplacer("$long", m.long.String(), "$wide", m.wide.String(), "$broad", m.broad.String(), "$solo", m.solo.String(), "$deep", m.deep.String(),
-		"$pull", m.pull.String(), "$bunk", m.bunk.String(), "$half", m.half.String(), "$low", m.low.String(), "$seat", m.seat.String())
+		"$grown", m.grown.String(), "$pull", m.pull.String(), "$drawn", m.drawn.String(), "$bunk", m.bunk.String(), "$half", m.half.String(), "$low", m.low.String(), "$seat", m.seat.String())
 	return eachScalar(n, words.Replace)
 }
 

@@ -27,7 +27,10 @@ func (d *drawing) describe() string {
 	}
 	for i := range d.people {
 		w := &d.people[i]
-		verb := map[string]string{"lies": "lies on", "sits": "sits on", "stands": "stands at"}[w.does]
+		verb := map[string]string{"lies": "lies on", "sits": "sits on", "stands": "stands at", "kneels": "kneels at", "squats": "sits on the floor at"}[w.how]
+		if w.how == "stands" && w.bend > 0 {
+			verb = "stoops at"
+		}
 		fmt.Fprintf(&b, " %s %s the %s.", w.id, verb, d.things[d.index[w.fitting]].name)
 	}
 	return b.String()

@@ -1,7 +1,10 @@
 package sheet
 
 import (
+	"math"
+
 	"tumblehome/draw"
+	"tumblehome/reckon"
 	"tumblehome/trade/cables"
 )
 
@@ -31,3 +34,20 @@ func WiringOf(res *cables.Result) []Trial {
 
 // EqualRisk is for tests.
 var EqualRisk = equalRisk
+
+// Extents are how low and how high each person of a mode is drawn in the long section, and floor and roof where they are.
+func Extents(r *reckon.Reckoning, mode string) map[string][4]float64 {
+	out := map[string][4]float64{}
+	d := newDrawing(r, View{Mode: mode})
+	for i := range d.people {
+		w := &d.people[i]
+		low, high := math.Inf(1), math.Inf(-1)
+		for _, view := range []string{Side, Cross} {
+			b := around(w.parts(view))
+			low, high = min(low, b[2]), max(high, b[3])
+		}
+		room := r.Lining.Room
+		out[w.id] = [4]float64{low, high, room.Floor(), room.Roof(w.at[0], w.at[1])}
+	}
+	return out
+}

@@ -10,9 +10,11 @@ type person struct {
 	id      string
 	stature float64
 	does    string     // lies, sits, stands
+	how     string     // the form: the same, or kneels or squats where one cannot stand
 	at      [3]float64 // the crown of who lies, the seat of who sits, the soles of who stands
 	faces   [2]float64 // direction on the floor plan of the feet of who lies, the knees of who sits, the face of who stands
 	fitting string
+	posture
 }
 
 // pose finds everybody's place in the mode.
@@ -87,6 +89,9 @@ func (d *drawing) settle(who *person, p build.Pose, share float64) bool {
 		}
 		who.at, who.faces = [3]float64{mid(b.MinX, b.MaxX), y, d.r.Lining.Room.Floor()}, [2]float64{0, -inward}
 	}
+	who.how = who.does
+	room := d.r.Lining.Room
+	who.suit(room.Floor(), room.Roof(who.at[0], who.at[1]))
 	return true
 }
 
@@ -138,7 +143,7 @@ func (w *person) draw(s *sketch, view string) {
 
 // parts are the outlines of a person in a view, in millimetres of the van.
 func (w *person) parts(view string) [][]place {
-	f := forms[w.does]
+	f := w.form()
 	fx, fy := w.faces[0], w.faces[1]
 	look := func(p place) (ahead, aside, up float64) { return p[0], 0, p[1] }
 	form := f.profile

@@ -106,11 +106,11 @@ func TestPeopleAreDrawnToTheirStature(t *testing.T) {
 		axis int // of the extent: 0 across, 1 along
 		want float64
 	}{
-		{"lying lengthwise, from above", person{stature: 1830, does: "lies", faces: [2]float64{1, 0}}, Plan, 0, 1830},
-		{"lying lengthwise, from the side", person{stature: 1830, does: "lies", faces: [2]float64{1, 0}}, Side, 0, 1830},
-		{"lying across, from behind", person{stature: 1640, does: "lies", faces: [2]float64{0, 1}}, Cross, 0, 1640},
-		{"standing, from the side", person{stature: 1640, does: "stands", faces: [2]float64{0, 1}}, Side, 1, 1640},
-		{"standing, from behind", person{stature: 1640, does: "stands", faces: [2]float64{0, -1}}, Cross, 1, 1640},
+		{"lying lengthwise, from above", person{stature: 1830, how: "lies", faces: [2]float64{1, 0}}, Plan, 0, 1830},
+		{"lying lengthwise, from the side", person{stature: 1830, how: "lies", faces: [2]float64{1, 0}}, Side, 0, 1830},
+		{"lying across, from behind", person{stature: 1640, how: "lies", faces: [2]float64{0, 1}}, Cross, 0, 1640},
+		{"standing, from the side", person{stature: 1640, how: "stands", faces: [2]float64{0, 1}}, Side, 1, 1640},
+		{"standing, from behind", person{stature: 1640, how: "stands", faces: [2]float64{0, -1}}, Cross, 1, 1640},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			b := around(c.who.parts(c.view))

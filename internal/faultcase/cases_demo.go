@@ -19,6 +19,11 @@ var demoCases = []Case{
 		Patch: `{"fittings": {"settle": {"at": {"x": "1055..2895"}}}}`,
 		Finds: []string{"fault fit.bed.length /people/tall in night"},
 	}, {
+		Name:  "In Dipper the cushions are not laid out over the slats at night",
+		On:    "dipper",
+		Patch: `{"modes": {"night": {"take": {"cushions": null}}}}`,
+		Finds: []string{"close fit.bed.bare /fittings/pullout in night"},
+	}, {
 		Name:   "In Dipper the coolbox is strapped down",
 		On:     "dipper",
 		Patch:  `{"fittings": {"coolbox": {"held": "strapped"}}}`,

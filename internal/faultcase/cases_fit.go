@@ -114,6 +114,11 @@ var fitCases = []Case{
 		Finds: []string{"note fit.headroom.stand /people/ben"},
 		Also:  "the kitchen is low for so tall a cook",
 	}, {
+		Name:  "A tall locker stands behind the middle of the side door",
+		Patch: `{"fittings": {"tall": {"make": "locker", "at": {"x": 500, "y": "left"}, "size": {"x": 450, "y": 350, "z": 1500}, "scribe": ["left"], "mass": 12}}}`,
+		Finds: []string{"fault fit.door.barred /fittings/tall in day"},
+		Also:  "it stands in the way to the kitchen as well",
+	}, {
 		Name:  "A chest narrows the way in",
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": 570, "y": "left"}, "size": {"x": 740, "y": 400, "z": 400}, "scribe": ["left"], "mass": 9, "held": "screwed"}}}`,
 		Finds: []string{"close fit.walkway /fittings/kitchen in day"},
@@ -168,6 +173,11 @@ var fitCases = []Case{
 		Name:  "A heavy box stands loose",
 		Patch: `{"fittings": {"left-box": {"held": "loose"}}}`,
 		Finds: []string{"fault fit.loose /fittings/left-box in drive"},
+	}, {
+		Name:  "A seat with belts is planned and nobody says how it is held",
+		Patch: `{"fittings": {"travel": {"buy": "seat-double-belted", "at": {"x": 1330, "y": "left + 10"}, "size": {"x": 360, "y": 300, "z": 400}}}}`,
+		Finds: []string{"close fit.seat.mounting /fittings/travel in drive"},
+		Also:  "the aisle is narrower",
 	}, {
 		Name:  "A kettle stands loose",
 		Patch: `{"fittings": {"kettle": {"buy": "container-10", "holds": 0, "mass": 1.4, "at": {"x": 1000, "y": "left", "z": 900}, "size": {"x": 150, "y": 150, "z": 200}, "held": "loose"}}}`,

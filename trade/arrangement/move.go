@@ -41,8 +41,8 @@ const (
 
 // bodies of the settings-out that do not move as a whole.
 var bodies = map[string]body{
-	"slat-bed": stretched,
-	"carcass":  hollowed, "bench": hollowed, "platform": hollowed, "overlocker": hollowed, "locker": hollowed, "box": hollowed,
+	"slat-bed": stretched, "cushions": stretched, // the ones that lie against the back are laid beside the others
+	"carcass": hollowed, "bench": hollowed, "platform": hollowed, "overlocker": hollowed, "locker": hollowed, "box": hollowed,
 	"seat-box": hollowed, "wardrobe": hollowed, "cubicle": hollowed, "arch-box": hollowed,
 }
 

@@ -63,6 +63,7 @@ func (w *worker) beds() {
 			if key := "width of " + w.in.Fittings[bed].ID; !longEnough[key] {
 				longEnough[key] = true
 				w.bedWidth(beside[bed])
+				w.bedBare(beside[bed][0])
 				w.sitUp(beside[bed])
 			}
 		}

@@ -26,6 +26,7 @@
 //   - What moves meets what it overlaps by more than 6 mm, 5 of them since paths are taken that much too large; a finished surface may be
 //     grazed by 15. A lid, a door or a drawer opens well from eight tenths of its way on. From drive the day is made up, from the day all other modes; of
 //     at most ten things that move every order is looked at, and one may go and come back to let another pass.
+//   - A bed on which cushions lie has them on four fifths of it; one without any has a mattress that nobody planned yet.
 //   - Slats of a pull-out bed keep 30 between one another; its far edge stands on a leg of 40 at each end.
 //   - Curved surfaces are looked at every 150 along and up, and wherever the room is known to step or bend: bays, bands, arches, doors, and where the
 //     body was read. A bulge narrower than that, which nothing tells of, may be missed.

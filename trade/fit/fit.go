@@ -44,6 +44,7 @@ func Work(in Inputs) Result {
 	w.together()
 	w.walkway()
 	w.ways()
+	w.barred()
 	w.indoors()
 	w.cuts()
 	w.loose()

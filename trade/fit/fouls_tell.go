@@ -10,7 +10,7 @@ import (
 func (w *worker) reportFoul(f foul, modeName string) {
 	severity, how := finding.Fault, ""
 	if f.way.Depth <= w.in.Error {
-		severity, how = finding.Close, " That is within what the body was read to: try it in card."
+		severity, how = finding.Close, " That is within what the body was read to: try it with a piece of cardboard."
 	}
 	when := ""
 	if modeName != "" {

@@ -58,6 +58,7 @@ type Fitting struct {
 	Board   float64 // thickness of a made thing's board [mm]
 	Mass    float64 // with what it holds when full [kg]
 	Held    string  // how it is held while driving, by the builder's word; empty is not said
+	Belted  bool    // a seat with belts
 	Today   bool    // it is in the van today
 	Later   bool    // only its place is kept
 }

@@ -35,6 +35,8 @@ func (w *worker) loose() {
 			continue
 		}
 		switch {
+		case f.Belted && f.Held == "":
+			w.askMounting(i)
 		case f.Held == "loose":
 			w.reportLoose(i)
 		case f.Today:

@@ -64,6 +64,7 @@ func (w *worker) waysFrom(door Opening, mode *Mode, goals []int, exactly bool) {
 		if len(mode.Standings[i].Solid) > 0 {
 			way := Way{Mode: mode.Name, Door: door.ID, To: w.in.Fittings[i].ID}
 			way.Width, way.X, way.Y = w.way(mode, door, ways, mode.Standings[i].Box, exactly)
+			way.Width = max(0, way.Width)
 			w.result.Ways = append(w.result.Ways, way)
 		}
 	}

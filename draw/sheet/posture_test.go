@@ -1,0 +1,31 @@
+package sheet_test
+
+import (
+	"testing"
+
+	"tumblehome/build/begin"
+	"tumblehome/draw/sheet"
+	"tumblehome/quantity"
+	"tumblehome/reckon"
+)
+
+// Whoever sits, cooks or stands is drawn between floor and roof, whatever the van and however tall they are.
+func TestNobodyIsDrawnThroughTheRoofOrTheFloor(t *testing.T) {
+	machine := reckon.NewMachine()
+	for _, b := range begin.Bodies() {
+		for _, o := range begin.Offers(begin.Answers{Body: b.ID}) {
+			for _, stature := range []quantity.Length{1500, 1750, 1950} {
+				a := begin.Answers{Body: b.ID, Arrangement: o.ID, Sleepers: []begin.Sleeper{{ID: "one", Stature: stature}, {ID: "two", Stature: stature}}}
+				doc, _, err := begin.Document(a)
+				if err != nil {
+					t.Fatal(err)
+				}
+				for who, e := range sheet.Extents(machine.Reckon(doc, quantity.Date{}), "day") {
+					if e[0] < e[2]-2 || e[1] > e[3]+2 {
+						t.Errorf("%s %s, %s of %v: drawn from %.0f to %.0f, the room is from %.0f to %.0f", b.ID, o.ID, who, stature, e[0], e[1], e[2], e[3])
+					}
+				}
+			}
+		}
+	}
+}
