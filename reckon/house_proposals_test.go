@@ -37,9 +37,9 @@ func TestWhatIsProposedCanBeDone(t *testing.T) {
 	})
 }
 
-// isNewThing says whether a place lies in a thing that is new in a collection, or in a section, that is there.
+// isNewThing says whether a place lies in a thing that is new in a collection that is there, or would be the first of its kind in a section that is.
 func isNewThing(root *tree.Node, steps []string) bool {
-	return len(steps) < 3 || root.At(tree.PointerTo(steps[:len(steps)-2]...)) != nil
+	return len(steps) < 3 || root.At(tree.PointerTo(steps[:len(steps)-2]...)) != nil || len(steps) == 4 && root.At(tree.PointerTo(steps[0])) != nil
 }
 
 func TestWhatIsProposedClearsWhatItIsProposedFor(t *testing.T) {

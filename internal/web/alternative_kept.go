@@ -30,10 +30,10 @@ func (s *Server) saveAlternative(r *http.Request, base int) error {
 	}
 	id, name, why := r.PostFormValue("fitting"), strings.TrimSpace(r.PostFormValue("new")), strings.TrimSpace(r.PostFormValue("why"))
 	if doc.At(tree.PointerTo("fittings", id)) == nil || id == "" {
-		return errUnreadable("Choose the thing that the alternative does without.")
+		return errUnsaid("Choose the thing that the alternative does without.")
 	}
 	if why == "" {
-		return errUnreadable("Say what question the alternative answers.")
+		return errUnsaid("Say what question the alternative answers.")
 	}
 	kept, err := withoutFitting(doc, id, why, s.desk.rows)
 	if err != nil {
@@ -53,7 +53,7 @@ func withoutFitting(doc *tree.Node, id, why string, rows *catalogue.Catalogue) (
 	alone := tree.Remove(doc, "/alternatives") // what these take out is their own affair
 	rest, _, err := takenOut(alone, id, rows)
 	if err != nil {
-		return nil, errUnreadable(capital(unhyphen(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
+		return nil, errUnsaid(capital(unhyphen(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
 	}
 	out, with := []*tree.Node{}, tree.MapOf()
 	for _, p := range tree.Difference(alone, rest).Touches() {

@@ -98,6 +98,7 @@ func (s *Server) unchanged(w http.ResponseWriter, r *http.Request) {
 func (s *Server) refusalOf(err error, typed []change) *refusal {
 	f := &refusal{Status: http.StatusInternalServerError, Typed: typed, Says: err.Error()}
 	var unreadable errUnreadable
+	var unsaid errUnsaid
 	var tooLarge *http.MaxBytesError
 	var conflict *store.Conflict
 	var held *errHeld
@@ -106,6 +107,8 @@ func (s *Server) refusalOf(err error, typed []change) *refusal {
 	switch {
 	case errors.As(err, &unreadable):
 		f.Status = http.StatusBadRequest
+	case errors.As(err, &unsaid):
+		f.Status = http.StatusUnprocessableEntity
 	case errors.As(err, &tooLarge):
 		f.Status, f.Says = http.StatusRequestEntityTooLarge, "This is more than the workspace takes at once."
 	case errors.As(err, &conflict):

@@ -15,7 +15,6 @@ import (
 	"tumblehome/internal/store"
 	"tumblehome/internal/web"
 	"tumblehome/quantity"
-	"tumblehome/reckon"
 )
 
 // wheelbase is the field that the people of these tests quarrel over.
@@ -112,7 +111,7 @@ func (g *program) start() {
 	if g.store, err = store.Open(context.Background(), g.file, g.options()); err != nil {
 		g.t.Fatal(err)
 	}
-	server, err := web.New(web.Options{Store: g.store, Reckon: reckon.NewMachine().Reckon, Today: func() quantity.Date { return quantity.Date{Year: 2026, Month: 9, Day: 19} }})
+	server, err := web.New(web.Options{Store: g.store, Reckon: machine.Reckon, Today: func() quantity.Date { return quantity.Date{Year: 2026, Month: 9, Day: 19} }})
 	if err != nil {
 		g.t.Fatal(err)
 	}

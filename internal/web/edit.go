@@ -33,6 +33,11 @@ type errUnreadable string
 
 func (e errUnreadable) Error() string { return string(e) }
 
+// errUnsaid is a form in which something that is needed was left empty.
+type errUnsaid string
+
+func (e errUnsaid) Error() string { return string(e) }
+
 // readWish reads JSON from script, or a form.
 func readWish(r *http.Request) (wish, error) {
 	var w wish

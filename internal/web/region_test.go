@@ -90,10 +90,10 @@ func TestAnAlternativeWithoutAThingHolds(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	if got := w.answer(post("/alternatives/keep", "fitting", "battery", "why", "a question", "base", "1")); got.Code != http.StatusBadRequest || !strings.Contains(got.Body.String(), "Battery is wanted elsewhere") {
+	if got := w.answer(post("/alternatives/keep", "fitting", "battery", "why", "a question", "base", "1")); got.Code != http.StatusUnprocessableEntity || !strings.Contains(got.Body.String(), "Battery is wanted elsewhere") {
 		t.Errorf("without the battery, on which the circuits hang: %d", got.Code)
 	}
-	if got := w.answer(post("/alternatives/keep", "fitting", "cellar", "why", "a question", "base", "1")); got.Code != http.StatusBadRequest {
+	if got := w.answer(post("/alternatives/keep", "fitting", "cellar", "why", "a question", "base", "1")); got.Code != http.StatusUnprocessableEntity {
 		t.Errorf("without what is not there: %d", got.Code)
 	}
 }

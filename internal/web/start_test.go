@@ -129,7 +129,7 @@ func TestTheFirstHourFromEndToEnd(t *testing.T) {
 }
 
 func reckonOf(doc *build.Document) *reckon.Reckoning {
-	return reckon.NewMachine().Reckon(doc, quantity.Date{})
+	return machine.Reckon(doc, quantity.Date{})
 }
 
 func TestEveryQuestionMayBeSkipped(t *testing.T) {

@@ -12,7 +12,6 @@ import (
 	"tumblehome/internal/store"
 	"tumblehome/internal/web"
 	"tumblehome/quantity"
-	"tumblehome/reckon"
 )
 
 // What cannot be taken is refused in a sentence, never as a failure of the program.
@@ -67,7 +66,7 @@ func TestWhyTheFileTakesNoChange(t *testing.T) {
 		"too large a build":                      {store.ErrTooLarge, 422, "The document would become larger"},
 	} {
 		t.Run(name, func(t *testing.T) {
-			server, err := web.New(web.Options{Store: unwilling{kept, c.why}, Reckon: reckon.NewMachine().Reckon, Today: func() quantity.Date { return quantity.Date{Year: 2026, Month: 9, Day: 19} }})
+			server, err := web.New(web.Options{Store: unwilling{kept, c.why}, Reckon: machine.Reckon, Today: func() quantity.Date { return quantity.Date{Year: 2026, Month: 9, Day: 19} }})
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -21,6 +21,13 @@ import (
 
 func TestMain(m *testing.M) { browser.Main(m) }
 
+// machine serves all workspaces: what one has worked out the next finds. A few years of weather are enough for what pages show.
+var machine = func() *reckon.Machine {
+	m := reckon.NewMachine()
+	m.Years = 20
+	return m
+}()
+
 // workshop is a throw-away workspace on a copy of a build.
 type workshop struct {
 	t      testing.TB
@@ -55,7 +62,7 @@ func open(t testing.TB, name string, edits ...func(string) string) *workshop {
 		}
 	})
 	server, err := web.New(web.Options{
-		Store: kept, Reckon: reckon.NewMachine().Reckon,
+		Store: kept, Reckon: machine.Reckon,
 		Today: func() quantity.Date { return quantity.Date{Year: 2026, Month: 9, Day: 19} },
 	})
 	if err != nil {
@@ -78,7 +85,7 @@ func (w *workshop) answer(r *http.Request) *httptest.ResponseRecorder {
 // reckoned is what follows from the newest revision.
 func (w *workshop) reckoned() *reckon.Reckoning {
 	_, doc := w.store.Head()
-	return reckon.NewMachine().Reckon(doc, quantity.Date{Year: 2026, Month: 9, Day: 19})
+	return machine.Reckon(doc, quantity.Date{Year: 2026, Month: 9, Day: 19})
 }
 
 // get asks for a page of this machine.
