@@ -18,11 +18,11 @@ type Document struct {
 	Lining       Lining                   `doc:"lining" says:"what is laid on each surface, from the steel inwards"`
 	Fittings     map[string]Fitting       `doc:"fittings" reserved:"front rear left right floor roof top bottom from to mid none undecided" says:"everything placed in or on the van"`
 	Modes        map[string]Mode          `doc:"modes" says:"drive, day, night and the builder's own: which position each fitting takes, who is where"`
-	Runs         map[string]Run           `doc:"runs" draft:"yes" says:"ways for cables, hoses and ducts"`
-	Power        *Power                   `doc:"power" draft:"yes" says:"how the electrical things are joined and used"`
+	Runs         map[string]Run           `doc:"runs" says:"ways for cables, hoses and ducts"`
+	Power        *Power                   `doc:"power" says:"how the electrical things are joined and used"`
 	Water        *Water                   `doc:"water" draft:"yes" says:"how tanks and taps are joined and used"`
 	Gas          *OrNone[Gas]             `doc:"gas" draft:"yes" says:"bottles and burners, or none"`
-	Air          *Air                     `doc:"air" draft:"yes" says:"which openings are open when"`
+	Air          *Air                     `doc:"air" says:"which openings are open when"`
 	Stock        map[string]InStock       `doc:"stock" draft:"yes" says:"what is in the workshop"`
 	Prices       map[string]Price         `doc:"prices" keys:"row" says:"own prices by catalogue row"`
 	Catalogue    map[string]catalogue.Row `doc:"catalogue" says:"the builder's own rows; they win over the built-in ones"`
