@@ -32,11 +32,11 @@ proof:
 	go run ./internal/tools/proof $$folder && exit $${failed:-0}
 
 gallery: tools front
-	go test -count=1 ./internal/web/...
+	TUMBLEHOME_PICTURES=1 go test -count=1 ./internal/web/...
 	@echo "The pictures are in pictures/"
 
 picture: tools front
-	go test -count=1 -run 'TestEveryPageIsSoundInABrowser/arrangement_on_a_desk' ./internal/web
+	TUMBLEHOME_PICTURES=1 go test -count=1 -run 'TestEveryPageIsSoundInABrowser/arrangement_on_a_desk' ./internal/web
 	cp pictures/arrangement-desk.png docs/arrangement.png
 
 kills:

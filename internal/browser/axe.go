@@ -23,6 +23,17 @@ type finding struct {
 // script is evaluated from outside, which the page's content policy does not concern.
 func (p *Page) Axe(t testing.TB) {
 	t.Helper()
+	p.axe(t, `{resultTypes: ["violations"]}`)
+}
+
+// Contrast is Axe for the contrast of letters only: all that a change of colours can spoil.
+func (p *Page) Contrast(t testing.TB) {
+	t.Helper()
+	p.axe(t, `{resultTypes: ["violations"], runOnly: ["color-contrast"]}`)
+}
+
+func (p *Page) axe(t testing.TB, options string) {
+	t.Helper()
 	path := filepath.Join(root(t), "node_modules", "axe-core", "axe.min.js")
 	script, err := os.ReadFile(path)
 	if err != nil {
@@ -32,7 +43,7 @@ func (p *Page) Axe(t testing.TB) {
 		t.Fatalf("axe-core does not load: %v", err)
 	}
 	found, err := within(p, chromedp.Evaluate[[]finding](
-		`axe.run(document, {resultTypes: ["violations"]}).then(r => r.violations)`, chromedp.EvalAwaitPromise))
+		"axe.run(document, "+options+").then(r => r.violations)", chromedp.EvalAwaitPromise))
 	if err != nil {
 		t.Fatalf("axe-core does not run: %v", err)
 	}

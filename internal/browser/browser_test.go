@@ -174,6 +174,7 @@ func TestAPageCutOffKnowsIt(t *testing.T) {
 
 func TestAPictureIsWritten(t *testing.T) {
 	page := browser.Open(t, serve(t, sound, ""), browser.Desk)
+	t.Setenv("TUMBLEHOME_PICTURES", "1")
 	page.Screenshot(t, "browser/sound")
 	path := filepath.Join("..", "..", "pictures", "browser", "sound.png")
 	if info, err := os.Stat(path); err != nil || info.Size() < 1000 {

@@ -17,10 +17,11 @@
 // request and content policy report fails it, unless Allow foresaw it. The
 // browser asks every server for /favicon.ico too.
 //
-// Steps wait up to 20 seconds for what they need and stop the test when it does not
+// Steps wait up to a minute for what they need and stop the test when it does not
 // come. They belong to the test that opened the page; Axe and
 // Screenshot may be given a subtest. Pictures are written to pictures/ at the
-// repository's root, which git ignores.
+// repository's root, which git ignores, where TUMBLEHOME_PICTURES is set, as
+// "make gallery" does.
 //
 // Without Chromium a test is skipped at home and fails in CI (environment
 // variable CI). With -short every test that opens a page is skipped.

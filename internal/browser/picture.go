@@ -8,8 +8,11 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
+// wanted says whether pictures are taken at all. They are for eyes, no test compares them, and taking them is a third of a test's time.
+func wanted() bool { return os.Getenv("TUMBLEHOME_PICTURES") != "" }
+
 // Screenshot writes what the window shows to pictures/NAME.png at the
-// repository's root, for eyes; no test compares it.
+// repository's root, where TUMBLEHOME_PICTURES is set.
 func (p *Page) Screenshot(t testing.TB, name string) {
 	t.Helper()
 	p.picture(t, name, chromedp.CaptureScreenshot())
@@ -23,6 +26,9 @@ func (p *Page) WholePage(t testing.TB, name string) {
 
 func (p *Page) picture(t testing.TB, name string, take chromedp.Action[[]byte]) {
 	t.Helper()
+	if !wanted() {
+		return
+	}
 	png, err := within(p, take)
 	if err != nil {
 		t.Fatalf("picture %s: %v", name, err)
