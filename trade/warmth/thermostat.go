@@ -22,6 +22,8 @@ func (s *sleeping) keep(up bool) float64 {
 	return kept
 }
 
+const gently = 0.4 // of what would bring the air where it is wanted, the thermostat does in a minute
+
 // regulator is a thermostat: each minute it moves the heater's power towards what would bring the air where it is wanted, within what the heater can.
 type regulator struct {
 	takes float64 // W that warm the air by one K within a minute
