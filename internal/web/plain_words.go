@@ -2,8 +2,6 @@ package web
 
 import (
 	"cmp"
-	"fmt"
-	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -11,10 +9,7 @@ import (
 	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/internal/store"
-	"tumblehome/internal/words"
 	"tumblehome/quantity"
-	"tumblehome/reckon"
-	"tumblehome/trade/finding"
 )
 
 // keyWords says in plain words what some keys of the document mean; the others read as they are written.
@@ -69,141 +64,6 @@ func stepWords(steps []string, i int) string {
 		return said
 	}
 	return unhyphen(steps[i])
-}
-
-// wordsOf describes a patch for the history: "settle, place along the van: 1010 → 1110".
-func wordsOf(before *tree.Node, patch tree.Patch) string {
-	const told = 3
-	after := tree.Merge(before, patch)
-	var touched []tree.Pointer
-	for _, p := range patch.Touches() {
-		touched = append(touched, differing(before.At(p), after.At(p), p)...)
-	}
-	var parts []string
-	for i, p := range touched {
-		if i == told {
-			parts = append(parts, fmt.Sprintf("%d more", len(touched)-told))
-			break
-		}
-		parts = append(parts, changeWords(before, after, p))
-	}
-	return strings.Join(parts, "; ")
-}
-
-// differing goes into lists, which patches replace whole, for the places where two of equal length differ.
-func differing(before, after *tree.Node, p tree.Pointer) []tree.Pointer {
-	if before == nil || after == nil || before.Kind != after.Kind || before.Kind == tree.Scalar || len(before.Items) != len(after.Items) {
-		return []tree.Pointer{p}
-	}
-	var out []tree.Pointer
-	for i := range before.Items {
-		if !tree.Equal(before.Items[i], after.Items[i]) {
-			out = append(out, differing(before.Items[i], after.Items[i], p.Then(count(i)))...)
-		}
-	}
-	for _, q := range tree.Difference(before, after).Touches() {
-		if before.Kind == tree.Map {
-			out = append(out, p+q)
-		}
-	}
-	return out
-}
-
-func changeWords(before, after *tree.Node, p tree.Pointer) string {
-	const longest = 40
-	from, to := valueText(before, p), valueText(after, p)
-	what := pathWords(p.Path())
-	switch {
-	case to == "":
-		return what + " taken out"
-	case len([]rune(to)) > longest:
-		return what + " changed"
-	case from == "" || len([]rune(from)) > longest:
-		return what + ": " + to
-	}
-	return what + ": " + from + " → " + to
-}
-
-// tellingFigures are those that a sentence about a change names, the most telling first.
-var tellingFigures = []string{
-	"weight.rear-axle", "weight.front-axle", "weight.total", "weight.payload-left", "weight.roof",
-	"shell.headroom", "lining.volume", "lining.mass", "cost.forecast", "cost.to-come", "cost.paid",
-}
-
-const mostTold = 4 // figures in one sentence
-
-// sentence says what a change moves: "Settle 100 mm rearwards: on the rear axle +2 kg, on the front axle −2 kg."
-func sentence(what string, d reckon.Difference) string {
-	var told []string
-	for _, c := range telling(d.Changes) {
-		told = append(told, decapital(c.Label)+" "+changeOf(c))
-		if len(told) == mostTold {
-			break
-		}
-	}
-	text := capital(cmp.Or(what, "this change"))
-	if len(told) == 0 && len(d.Appeared)+len(d.Cleared) == 0 {
-		return text + ": nothing else moves that you would notice."
-	}
-	if len(told) > 0 {
-		text += ": " + strings.Join(told, ", ")
-	}
-	text += "."
-	return text + someNotes(d.Appeared, func(f finding.Finding) string {
-		return " New " + severityWords(f.Severity) + ": " + f.Title + inMode(f) + "."
-	}, "new") +
-		someNotes(d.Cleared, func(f finding.Finding) string { return " Cleared: " + f.Title + inMode(f) + "." }, "cleared")
-}
-
-// inMode says of a note that holds in one way the van stands only which that is, unless its title does: " (night)".
-func inMode(f finding.Finding) string {
-	if f.Mode == "" || strings.Contains(f.Title, strconv.Quote(f.Mode)) {
-		return ""
-	}
-	return " (" + unhyphen(f.Mode) + ")"
-}
-
-const mostNotes = 3 // of one kind in one sentence: more are counted
-
-// someNotes names a few notes and counts the rest.
-func someNotes(all []finding.Finding, say func(finding.Finding) string, kind string) string {
-	text := ""
-	for i, f := range all {
-		if i == mostNotes-1 && len(all) > mostNotes {
-			return text + " And " + count(len(all)-i) + " more " + kind + "."
-		}
-		text += say(f)
-	}
-	return text
-}
-
-func changeOf(c reckon.Change) string {
-	switch {
-	case c.New:
-		return "now " + words.Amount(c.To, c.Unit)
-	case c.Gone:
-		return "no longer told"
-	}
-	return words.Signed(c.To-c.From, c.Unit)
-}
-
-// telling picks the changes worth a sentence, in the order of tellingFigures, then what else is no detail.
-func telling(changes []reckon.Change) []reckon.Change {
-	rank := func(c reckon.Change) int {
-		if i := slices.Index(tellingFigures, c.Code); i >= 0 {
-			return i
-		}
-		return len(tellingFigures)
-	}
-	var out []reckon.Change
-	for _, c := range changes {
-		detail := strings.Count(c.Code, ".") > 1 || c.New || c.Gone
-		if words.Moved(c) && (!detail || rank(c) < len(tellingFigures)) {
-			out = append(out, c)
-		}
-	}
-	slices.SortStableFunc(out, func(a, b reckon.Change) int { return cmp.Compare(rank(a), rank(b)) })
-	return out
 }
 
 func capital(s string) string {
