@@ -7,6 +7,7 @@ import (
 	"tumblehome/build"
 	"tumblehome/quantity"
 	"tumblehome/trade/cables"
+	"tumblehome/trade/runs"
 )
 
 // cores are the loaded cores in each way.
@@ -48,7 +49,7 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 	for _, l := range c.Loads {
 		out.Loads = append(out.Loads, w.load(l))
 	}
-	out.Length = w.followed(id, false, w.length(c.Route, about, w.near(c.From), c.Loads))
+	out.Length = w.followed(w.runs.Route(id, false), w.length(c.Route, about, w.near(c.From), c.Loads))
 	return out
 }
 
@@ -69,8 +70,8 @@ func (w *stages) near(from string) string {
 }
 
 // followed is a length as it lies along the ways, where it was not measured and the runs know it.
-func (w *stages) followed(id string, source bool, otherwise cables.Length) cables.Length {
-	if r := w.runs.Route(id, source); r != nil && r.Known && otherwise.Known != cables.Measured {
+func (w *stages) followed(r *runs.Route, otherwise cables.Length) cables.Length {
+	if r != nil && r.Known && otherwise.Known != cables.Measured {
 		return cables.Length{MM: r.Reckoned, Known: cables.Laid, About: r.Circuit.Pointer()}
 	}
 	return otherwise
@@ -138,7 +139,7 @@ func appliance(t thing) cables.Appliance {
 
 func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	about := "/power/sources/" + id
-	out := cables.Source{By: s.By, To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cables.Engine}
+	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cables.Engine}
 	for _, one := range s.Is {
 		out.Is = append(out.Is, w.load(one))
 		out.Kind = w.sourceKind(one)
@@ -149,8 +150,46 @@ func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	out.Way = cables.Way{ID: id, About: about, Title: chargeTitles[out.Kind], Section: valueOf(s.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Runs: s.Along,
 		Bundled: shared.most(s.Along), Surrounded: bool(valueOf(s.Wrapped)), Hot: bool(valueOf(s.Hot)), Colour: s.Colour,
 		Fuse: fuseOf(s.Fuse, s.FuseKind, s.Breaking, s.FuseAway, about, "fuse")}
-	out.Length = w.followed(id, true, w.length(s.Route, about, w.near(s.To), s.Is))
+	out.Length = w.followed(w.runs.Route(id, true), w.length(s.Route, about, s.By, s.Is))
+	if by := w.controllerOf(s); by != "" && out.Kind == cables.Sun {
+		out.By, out.Plain = *w.part(by), isPlain(w.things[by])
+	}
+	out.Lead = w.lead(id, s)
 	return out
+}
+
+// lead is the way from what controls or converts a source to the fuse board, in the copper and the colour of the builder's choice.
+func (w *stages) lead(id string, s build.Source) cables.Way {
+	about := "/power/sources/" + id + "/lead"
+	var said build.Lead
+	if s.Lead != nil {
+		said = *s.Lead
+	}
+	out := cables.Way{ID: id, About: about, Section: valueOf(said.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Colour: s.Colour,
+		Fuse: fuseOf(said.Fuse, said.FuseKind, nil, nil, "/power/sources/"+id, "lead/fuse")}
+	out.Length = w.followed(w.runs.Lead(id), w.length(said.Route, about, w.converterOf(s), []string{w.near(s.To)}))
+	return out
+}
+
+// converterOf is the fitting at which the lead of a source begins: the controller of panels, else the source itself.
+func (w *stages) converterOf(s build.Source) string {
+	if len(s.Is) == 0 || w.sourceKind(s.Is[0]) == cables.Sun {
+		return w.controllerOf(s)
+	}
+	return s.Is[0]
+}
+
+// controllerOf is what controls panels: what is named for it, else the controller among what the source is.
+func (w *stages) controllerOf(s build.Source) string {
+	if s.By != "" {
+		return s.By
+	}
+	for _, id := range s.Is {
+		if isController(w.things[id]) {
+			return id
+		}
+	}
+	return ""
 }
 
 var chargeTitles = map[cables.SourceKind]string{cables.Engine: "charge from the engine", cables.Split: "charge from the engine", cables.Sun: "solar panels", cables.Shore: "mains charger"}

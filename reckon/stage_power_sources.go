@@ -121,6 +121,9 @@ func isController(t thing) bool {
 	return slices.ContainsFunc(controllers, func(w string) bool { return strings.Contains(words, w) })
 }
 
+// isPlain says whether a controller passes the panels' current on as it is.
+func isPlain(t thing) bool { return strings.Contains(t.text(), "pwm") }
+
 // unknownSources are things named as sources that charge nothing as far as their rows tell.
 func (w *stages) unknownSources() (out []power.Unknown) {
 	if w.doc.Power == nil {
@@ -168,7 +171,7 @@ func (w *stages) charging(about string, said build.Source) (power.Source, bool) 
 	}
 	if by := w.things[said.By]; by.row != nil && s.Kind == power.Sun {
 		s.Controller, s.Amps = by.Buy, valueOf(by.row.Amps).Float()
-		s.PWM = strings.Contains(strings.ToLower(by.Buy+" "+by.row.Name), "pwm")
+		s.PWM = isPlain(by)
 	}
 	return s, s.Kind != ""
 }

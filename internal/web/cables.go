@@ -147,16 +147,13 @@ func (r cableRow) rule() string {
 	return ""
 }
 
-func (r cableRow) fuse() string {
-	words := fuseWords(r.Fuse)
-	if r.FarFuse != nil {
-		words += ", and " + fuseWords(*r.FarFuse) + " at the other end"
-	}
-	return words
-}
+func (r cableRow) fuse() string { return fuseWords(r.Fuse) }
 
 func fuseWords(p cables.Protection) string {
-	if p.Amps <= 0 {
+	switch {
+	case p.Needless:
+		return "needs none"
+	case p.Amps <= 0:
 		return "none"
 	}
 	text := fmt.Sprintf("%v A", p.Amps)

@@ -18,7 +18,7 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 	f := finding.Finding{Code: "power.fuse.none", Source: fusedSource, About: []string{c.way.Fuse.About}, Caution: fireCaution, Measured: measure(0, "A"), Limit: measure(c.Rating.Amps, "A")}
 	choose := c.fuseChoice()
 	switch {
-	case c.Fuse.Said && !c.Fuse.None:
+	case c.Fuse.Said && !c.Fuse.None, c.Fuse.Needless, c.elsewhere():
 		return f, false
 	case c.Fuse.None && c.Role == Feed && c.fed != "" && r.find(c.Bank, c.fed).Fuse.Amps > 0 && r.find(c.Bank, c.fed).Fuse.Amps <= c.Rating.Amps:
 		return f, false
@@ -33,12 +33,9 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		f.Words = fmt.Sprintf("Into a short it gives about %.0f A. A fuse of %s A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), digits(choose, 4))
 	case c.Fuse.None:
 		f.Severity, f.Title = finding.Danger, c.itself()+" has no fuse"
-		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(c.Fault[0]), c.Rating.Amps)
-		if c.Fault[0] == 0 {
-			f.Words = fmt.Sprintf("The battery at its end gives far more than the %.0f A that the cable stands. It would glow before anything stopped it.", c.Rating.Amps)
-		}
+		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(max(c.Fault[0], c.Fault[1])), c.Rating.Amps)
 	case !c.Fuse.Said && c.Section.Said:
-		f.Severity, f.Title = finding.Fault, "No fuse is planned for the cable of "+c.Title
+		f.Severity, f.Title = finding.Fault, "No fuse is planned for t"+c.itself()[1:]
 		f.Words = fmt.Sprintf("A cable is protected where it leaves what feeds it. A fuse of %s A carries what it draws, and the cable stands %.0f A.", digits(choose, 4), c.Rating.Amps)
 	default:
 		return f, false
@@ -76,9 +73,15 @@ func (r *Result) find(bank, id string) *Cable {
 	return &Cable{}
 }
 
-// ends finds a cable between two batteries with a fuse at one end only, or of which nobody says.
+// elsewhere says whether its fuse is said to be at the other end of the line only: ends judges that.
+func (c *Cable) elsewhere() bool {
+	return c.Role == Charge && c.Ends == "house" || c.Role == Lead && c.Ends == "source"
+}
+
+// ends finds a line between two batteries with a fuse at one end only, or of which nobody says.
 func (r *Result) ends(c *Cable) (finding.Finding, bool) {
-	if c.FarFuse == nil || c.Ends == "both" || c.Fuse.None || !c.Fuse.Said {
+	fuse := c.way.Fuse
+	if c.Role != Charge || c.Source != Engine && c.Source != Split || c.Ends == "both" || fuse.None || !fuse.Said {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.fuse.ends", Source: finding.Source{Text: "both ends of a cable between two batteries are fed: a fuse at each; from memory", Sure: finding.Memory}, About: []string{c.About}, Caution: fireCaution,
@@ -86,13 +89,23 @@ func (r *Result) ends(c *Cable) (finding.Finding, bool) {
 	where := map[string]string{"house": "starter", "source": "house"}[c.Ends]
 	if where == "" {
 		f.Severity, f.Title = finding.Close, "Nobody has said that both ends of the cable from the engine have a fuse"
-		f.Words = fmt.Sprintf("There is a battery at each end of it, and a short is fed from both. Each end wants a fuse of %s A.", digits(c.Fuse.Amps, 4))
+		f.Words = fmt.Sprintf("There is a battery at each end of it, and a short is fed from both. Each end wants a fuse of %s A.", digits(fuse.Amps, 4))
 		f.Measured = nil
 		return f, true
 	}
 	f.Severity, f.Title = finding.Danger, "One end of the cable from the engine has no fuse"
-	f.Words = fmt.Sprintf("A short on its way is fed by the %s battery too, past the fuse at the other end, with about %.0f A.", where, whole(map[string]float64{"starter": c.Fuse.Meets, "house": c.FarFuse.Meets}[where]))
+	f.Words = fmt.Sprintf("A short on its way is fed by the %s battery too, past the fuse at the other end, with about %.0f A.", where, whole(map[string]float64{"starter": c.Fuse.Meets, "house": r.leadOf(c).Fuse.Meets}[where]))
 	return f, true
+}
+
+// leadOf is the lead of a line.
+func (r *Result) leadOf(line *Cable) *Cable {
+	for i := range r.Cables {
+		if c := &r.Cables[i]; c.Role == Lead && c.ID == line.ID {
+			return c
+		}
+	}
+	return &Cable{}
 }
 
 const grossly = 1.5 // times what a cable carries, beyond which a fuse does not protect it at all
@@ -121,7 +134,7 @@ const absurdTimes = 10.0 // the current of a circuit
 
 // absurd finds a fuse that is out of all proportion to what it feeds: the cable may stand it, but no appliance.
 func (r *Result) absurd(c *Cable) (finding.Finding, bool) {
-	if !c.Fuse.Said || c.Role != Feed || c.Fuse.Amps <= absurdTimes*c.Current*(1+1e-9) || c.Fuse.Amps > c.Rating.Amps*(1+1e-9) {
+	if !c.Fuse.Said || c.Role != Feed && c.Role != Lead || c.Fuse.Amps <= absurdTimes*c.Current*(1+1e-9) || c.Fuse.Amps > c.Rating.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.fuse.absurd", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: c.itsFuse() + " is out of all proportion", Source: finding.Source{Text: "common practice: no more than about ten times what it feeds", Sure: finding.Practice},

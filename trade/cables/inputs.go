@@ -144,10 +144,12 @@ const (
 type Source struct {
 	Way
 	Is    []Load // panels, chargers
-	By    string // what controls it
+	By    Part   // what controls it; without an id nobody says
+	Plain bool   // what controls it passes the panels' current on as it is (PWM)
 	To    string // the bank
+	Lead  Way    // from what controls or converts it to the board; its About is where it would be written
 	Kind  SourceKind
-	Most  float64 // greatest current in the cable; 0 is not known
+	Most  float64 // greatest current in its own cable; 0 is not known
 	Volts float64 // that it works at; 0 is not known
 	Both  string  // which ends have the fuse: "both", "house", "source"; "" is not said
 }

@@ -67,16 +67,23 @@ func (c *Cable) sectionLine() line {
 
 func (c *Cable) currentLine() line {
 	l := line{Symbol: "I", Label: "current in it, with everything on", Value: c.Drop.Own / c.ohms(), Unit: "A", From: here}
-	if c.Role == Charge {
+	switch {
+	case c.Role == Charge:
 		l.Label = "greatest current in it; what a converter takes may be a fifth more than what it gives"
+	case c.Role == Lead && c.Source == Sun:
+		l.Label = "greatest current in it: the panels' power at the voltage of a low battery, no more than the controller is made for"
+	case c.Role == Lead:
+		l.Label = "greatest current in it: what is made for it, no more than its line carries"
 	}
 	return l
 }
 
 func (c *Cable) voltsWords() string {
 	switch {
-	case c.Role != Charge:
+	case !c.charges():
 		return "a resting battery"
+	case c.Role == Lead:
+		return "a battery that is charged"
 	case c.Source == Sun:
 		return "the panel at work"
 	case c.Source == Shore:

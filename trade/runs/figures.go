@@ -47,13 +47,21 @@ func (l *Led) figures() []working.Figure {
 
 // Code of the figure of a route.
 func (c *Circuit) code() string {
-	if c.Source {
+	switch {
+	case c.Lead:
+		return "runs.lead." + c.ID + ".route"
+	case c.Source:
 		return "runs.source." + c.ID + ".route"
 	}
 	return "runs.circuit." + c.ID + ".route"
 }
 
-func (r *Route) label() string { return "Cable of " + r.Circuit.ID + ", one way to the farthest end" }
+func (r *Route) label() string {
+	if r.Circuit.Lead {
+		return "Lead of " + r.Circuit.ID + " to the fuse board, one way"
+	}
+	return "Cable of " + r.Circuit.ID + ", one way to the farthest end"
+}
 
 func (r *Route) figure() (working.Figure, bool) {
 	long, ok := r.Length()

@@ -81,10 +81,19 @@ const (
 	spareEnd   = 300 // mm
 )
 
-// Route of a circuit or source, or nil.
+// Route of a circuit, or of a source without its lead; or nil.
 func (r *Result) Route(id string, source bool) *Route {
+	return r.find(func(c *Circuit) bool { return c.ID == id && c.Source == source && !c.Lead })
+}
+
+// Lead of a source, or nil.
+func (r *Result) Lead(id string) *Route {
+	return r.find(func(c *Circuit) bool { return c.ID == id && c.Lead })
+}
+
+func (r *Result) find(is func(*Circuit) bool) *Route {
 	for i := range r.Routes {
-		if c := r.Routes[i].Circuit; c.ID == id && c.Source == source {
+		if is(r.Routes[i].Circuit) {
 			return &r.Routes[i]
 		}
 	}
