@@ -20,11 +20,19 @@ func (r *Result) charges() {
 func (r *Result) charging(b Bank) float64 {
 	sum := 0.0
 	for _, s := range r.in.Sources {
-		if s.Kind != Split && (s.To == b.ID || s.To == "" && b.ID == r.in.Banks[0].ID) {
+		if s.Kind != Split && r.bankOf(s) == b.ID {
 			sum += s.gives(b.supply())
 		}
 	}
 	return sum
+}
+
+// bankOf is the bank that a source charges: the first where it names none.
+func (r *Result) bankOf(s Source) string {
+	if s.To == "" {
+		return r.in.Banks[0].ID
+	}
+	return s.To
 }
 
 // supplyOf finds a bank; a source that names none charges the first.

@@ -110,24 +110,42 @@ func (r *Result) leadOf(line *Cable) *Cable {
 
 const grossly = 1.5 // times what a cable carries, beyond which a fuse does not protect it at all
 
-// tooGreat finds a fuse that lets more pass than the cable stands.
+// tooGreat finds a fuse that lets more pass than the cable stands. A closed relay joins two cables: each must stand the fuses of both.
 func (r *Result) tooGreat(c *Cable) (finding.Finding, bool) {
-	if !c.Fuse.Said || c.Fuse.Amps <= c.Rating.Amps*(1+1e-9) {
+	by := c
+	if c.Source == Split {
+		by = r.greaterFused(c)
+	}
+	fuse := by.Fuse.Amps
+	if !by.Fuse.Said || fuse <= c.Rating.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: c.itsFuse() + " is more than its cable stands", Source: protectSource,
-		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
-		Words: fmt.Sprintf("The fuse lets %s A pass for good; the cable of %s mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", digits(c.Fuse.Amps, 4), digits(c.Section.MM2, 4), c.Rating.Amps)}
-	if c.Fuse.Amps > grossly*c.Rating.Amps {
+	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{by.way.Fuse.About, c.sectionAbout()}, Title: by.itsFuse() + " is more than its cable stands", Source: protectSource,
+		Measured: measure(fuse, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
+		Words: fmt.Sprintf("The fuse lets %s A pass for good; the cable of %s mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", digits(fuse, 4), digits(c.Section.MM2, 4), c.Rating.Amps)}
+	if by != c {
+		f.Title = by.itsFuse() + " is more than the cable behind the relay stands"
+	}
+	if fuse > grossly*c.Rating.Amps {
 		f.Severity = finding.Danger
 	}
 	if choose := c.fuseChoice(); choose > 0 {
-		f.Proposals = append(f.Proposals, c.rated(choose)...)
+		f.Proposals = append(f.Proposals, by.rated(choose)...)
 	}
-	if mm2, ok := nextStandard(func(a float64) bool { return a > c.Section.MM2 && c.way.rating(a).Amps >= c.Fuse.Amps }); ok && c.Fuse.Amps <= absurdTimes*c.Current {
+	if mm2, ok := nextStandard(func(a float64) bool { return a > c.Section.MM2 && c.way.rating(a).Amps >= fuse }); ok && fuse <= absurdTimes*c.Current {
 		f.Proposals = append(f.Proposals, c.sectioned(mm2)...)
 	}
 	return f, true
+}
+
+// greaterFused is that of the two cables that a relay joins which has the greater fuse; of equal ones the first that was asked for.
+func (r *Result) greaterFused(c *Cable) *Cable {
+	for i := range r.Cables {
+		if o := &r.Cables[i]; o.Source == Split && o.charges() && o.ID == c.ID && o.Fuse.Amps > c.Fuse.Amps {
+			return o
+		}
+	}
+	return c
 }
 
 const absurdTimes = 10.0 // the current of a circuit

@@ -56,12 +56,9 @@ func (r *Result) slow(c *Cable) (finding.Finding, bool) {
 
 // selective finds a fuse that goes together with the one above it.
 func (r *Result) selective(c *Cable) (finding.Finding, bool) {
-	if c.Role != Feed || !c.Fuse.Said || c.Fuse.Amps <= 0 {
+	above := r.above(c)
+	if above == nil || !c.Fuse.Said || c.Fuse.Amps <= 0 {
 		return finding.Finding{}, false
-	}
-	above := r.find(c.Bank, c.fed)
-	if c.fed == "" {
-		above = &r.Cables[r.trunkOf(c.Bank)]
 	}
 	ratio := bladeRatio
 	if c.Fuse.Kind != Blade {
@@ -77,6 +74,18 @@ func (r *Result) selective(c *Cable) (finding.Finding, bool) {
 		f.Proposals = c.rated(c.Fuse.Least)
 	}
 	return f, true
+}
+
+// above is the cable whose fuse is the next before that of another, or nil.
+func (r *Result) above(c *Cable) *Cable {
+	i := r.trunkOf(c.Bank)
+	switch {
+	case i < 0, c.Role == Trunk, c.charges() && (c.Fuse.End != "to" || c.Source == Split):
+		return nil
+	case c.fed != "":
+		return r.find(c.Bank, c.fed)
+	}
+	return &r.Cables[i]
 }
 
 // kindUnsaid notes that the main fuse has to be of a kind that breaks what the battery gives, and that nobody has said which it is.

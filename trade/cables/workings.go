@@ -49,6 +49,8 @@ func (c *Cable) lengthLine() line {
 	switch c.Length.Known {
 	case Measured:
 		l.From = origin{Pointer: c.Length.About}
+	case Laid:
+		l.From = origin{Assumption: "along its ways, and the surfaces between them, from where things stand; nobody has measured it yet"}
 	case Straight:
 		l.From = origin{Assumption: "along the van, across it and up between the two places, a fifth added; nobody has measured it yet"}
 	default:
