@@ -1,8 +1,8 @@
 package reckon
 
 import (
+	"cmp"
 	"math"
-	"strings"
 
 	"tumblehome/build"
 	"tumblehome/quantity"
@@ -115,42 +115,23 @@ func (w *stages) load(id string) cables.Load {
 	return l
 }
 
-// appliances are told by words of the row or of what a thing is called, the first that fits.
-var appliances = []struct {
-	words []string
-	is    cables.Appliance
-}{
-	{[]string{"fridge", "coolbox", "freezer"}, cables.Fridge}, {[]string{"inverter"}, cables.Inverter}, {[]string{"pump"}, cables.Pump},
-	{[]string{"heater"}, cables.Heater}, {[]string{"fan"}, cables.Fan}, {[]string{"socket", "usb"}, cables.Socket},
-	{[]string{"strip", "lamp", "light", "spot"}, cables.Light},
-}
-
-func appliance(t thing) cables.Appliance {
-	text := t.text()
-	for _, a := range appliances {
-		for _, word := range a.words {
-			if strings.Contains(text, word) {
-				return a.is
-			}
-		}
-	}
-	return cables.Other
-}
-
 func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	about := "/power/sources/" + id
-	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cables.Engine}
+	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cmp.Or(w.kindOf(s), cables.Engine)}
 	for _, one := range s.Is {
+		t := w.things[one]
+		if isController(t) {
+			continue
+		}
 		out.Is = append(out.Is, w.load(one))
-		out.Kind = w.sourceKind(one)
-		if t := w.things[one]; t.row != nil {
+		if t.row != nil {
 			out.Volts = valueOf(t.row.Volts).Float()
 		}
 	}
 	out.Way = cables.Way{ID: id, About: about, Title: chargeTitles[out.Kind], Section: valueOf(s.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Runs: s.Along,
 		Bundled: shared.most(s.Along), Surrounded: bool(valueOf(s.Wrapped)), Hot: bool(valueOf(s.Hot)), Colour: s.Colour,
 		Fuse: fuseOf(s.Fuse, s.FuseKind, s.Breaking, s.FuseAway, about, "fuse")}
-	out.Length = w.followed(w.runs.Route(id, true), w.length(s.Route, about, s.By, s.Is))
+	out.Length = w.followed(w.runs.Route(id, true), w.length(s.Route, about, w.controllerOf(s), s.Is))
 	if by := w.controllerOf(s); by != "" && out.Kind == cables.Sun {
 		out.By, out.Plain = *w.part(by), isPlain(w.things[by])
 	}
@@ -173,40 +154,13 @@ func (w *stages) lead(id string, s build.Source) cables.Way {
 
 // converterOf is the fitting at which the lead of a source begins: the controller of panels, else the source itself.
 func (w *stages) converterOf(s build.Source) string {
-	if len(s.Is) == 0 || w.sourceKind(s.Is[0]) == cables.Sun {
+	if len(s.Is) == 0 || w.kindOf(s) == cables.Sun {
 		return w.controllerOf(s)
 	}
 	return s.Is[0]
 }
 
-// controllerOf is what controls panels: what is named for it, else the controller among what the source is.
-func (w *stages) controllerOf(s build.Source) string {
-	if s.By != "" {
-		return s.By
-	}
-	for _, id := range s.Is {
-		if isController(w.things[id]) {
-			return id
-		}
-	}
-	return ""
-}
-
 var chargeTitles = map[cables.SourceKind]string{cables.Engine: "charge from the engine", cables.Split: "charge from the engine", cables.Sun: "solar panels", cables.Shore: "mains charger"}
-
-// sourceKind is what sort of source a fitting is; what is not known is taken for a charger from the engine.
-func (w *stages) sourceKind(id string) cables.SourceKind {
-	text := w.things[id].text()
-	switch {
-	case strings.Contains(text, "solar"), strings.Contains(text, "panel"):
-		return cables.Sun
-	case strings.Contains(text, "relay"):
-		return cables.Split
-	case strings.Contains(text, "mains"):
-		return cables.Shore
-	}
-	return cables.Engine
-}
 
 // billed are the catalogue rows that the bill may name besides cable.
 var billed = []string{"fuse-blade-set", "fuse-strip-sf30-60", "fuse-strip-sf51-150", "fuse-classt-200", "lug-crimp-set", "terminal-crimp-set",

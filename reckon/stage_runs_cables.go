@@ -97,10 +97,7 @@ func (w *stages) leadRoute(id string, s build.Source) (runs.Circuit, bool) {
 	if from, _ := w.endsAt([]string{w.converterOf(s)}); len(from) > 0 {
 		out.Start = &from[0]
 	}
-	kind := cables.Engine
-	if len(s.Is) > 0 {
-		kind = w.sourceKind(s.Is[0])
-	}
+	kind := w.kindOf(s)
 	end := w.board(s.To)
 	if end == nil || kind == cables.Split {
 		end = w.battery(s.To)
@@ -113,12 +110,8 @@ func (w *stages) leadRoute(id string, s build.Source) (runs.Circuit, bool) {
 
 // fromEngine says whether a source is the engine: through a charger that converts, or a relay.
 func (w *stages) fromEngine(s build.Source) bool {
-	for _, id := range s.Is {
-		if buy := w.things[id].Buy; strings.HasPrefix(buy, "dcdc-") || strings.HasPrefix(buy, "relay-") {
-			return true
-		}
-	}
-	return false
+	kind := w.kindOf(s)
+	return kind == cables.Engine || kind == cables.Split
 }
 
 // battery is the first of a bank that has a place, or nil.
