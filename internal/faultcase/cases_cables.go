@@ -77,6 +77,10 @@ var cablesCases = []Case{
 		Patch: `{"power": {"batteries": {"house": {"fuse-kind": null}}}}`,
 		Finds: []string{"note power.fuse.kind /power/batteries/house/main-fuse"},
 	}, {
+		Name:  "Dipper's main fuse is written at its circuit, and how it is made at the battery",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"main-fuse": null}}}}`,
+	}, {
 		Name:  "The fuse of Twite's sockets is as large as its main fuse",
 		On:    "twite",
 		Patch: `{"power": {"circuits": {"sockets": {"fuse": 30, "cable": "4 mm2"}}}}`,

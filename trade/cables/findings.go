@@ -1,7 +1,6 @@
 package cables
 
 import (
-	"encoding/json"
 	"fmt"
 	"math"
 	"slices"
@@ -46,20 +45,6 @@ func (r *Result) judge() []finding.Finding {
 		}
 	}
 	return out
-}
-
-// propose writes one key of what a pointer leads to.
-func propose(words, about, key string, value any) finding.Proposal {
-	patch := map[string]any{key: value}
-	steps := strings.Split(strings.TrimPrefix(about, "/"), "/")
-	for i := len(steps) - 1; i >= 0; i-- {
-		patch = map[string]any{steps[i]: patch}
-	}
-	text, err := json.Marshal(patch)
-	if err != nil {
-		panic(err) // a mistake of the program: texts and numbers always can be written
-	}
-	return finding.Proposal{Words: words, Patch: text}
 }
 
 // sectioned proposes another cross-section for a cable that stands in the document.
@@ -144,12 +129,4 @@ func capital(text string) string {
 		return text
 	}
 	return strings.ToUpper(text[:1]) + text[1:]
-}
-
-// both proposes the cross-section and the fuse that were chosen.
-func (c *Cable) both() finding.Proposal {
-	p := propose("", c.way.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))
-	p.Words = fmt.Sprintf("take %s mm2 and a fuse of %s A", digits(c.Section.MM2, 4), digits(c.Fuse.Amps, 4))
-	p.Patch = []byte(strings.Replace(string(p.Patch), `"cable":`, fmt.Sprintf(`"fuse":%v,"cable":`, c.Fuse.Amps), 1))
-	return p
 }

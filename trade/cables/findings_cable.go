@@ -160,11 +160,10 @@ func (r *Result) unchosen(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: c.itself() + " is not chosen yet", Source: c.Section.decided().Source,
 		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%s mm2 would do over %.1f m, since %s.", digits(c.Section.MM2, 4), c.Length.MM/1000, c.Section.decided().Words)}
-	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %s mm2", digits(c.Section.MM2, 4)), c.way.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))}
-	if !c.Fuse.Said && c.fuseChoice() > 0 {
+	if c.takesFuse() {
 		f.Words += fmt.Sprintf(" A fuse of %s A goes with it.", digits(c.Fuse.Amps, 4))
-		f.Proposals = []finding.Proposal{c.both()}
 	}
+	f.Proposals = []finding.Proposal{r.chosen(c)}
 	return f, true
 }
 

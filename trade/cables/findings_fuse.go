@@ -41,7 +41,11 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		return f, false
 	}
 	if about, key := c.fuseKey(); choose > 0 && key != "" {
-		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put in a fuse of %s A", digits(choose, 4)), about, key, choose)}
+		edits := []edit{{about, key, choose}}
+		if c.Role == Trunk {
+			edits = append(edits, c.kindEdit()...)
+		}
+		f.Proposals = []finding.Proposal{proposeAll(fmt.Sprintf("put in a fuse of %s A", digits(choose, 4)), edits...)}
 	}
 	return f, true
 }
