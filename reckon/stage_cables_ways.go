@@ -49,7 +49,11 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 	for _, l := range c.Loads {
 		out.Loads = append(out.Loads, w.load(l))
 	}
-	out.Length = w.followed(w.runs.Route(id, false), w.length(c.Route, about, w.near(c.From), c.Loads))
+	route := w.runs.Route(id, false)
+	if route != nil {
+		out.Branches = route.Branches()
+	}
+	out.Length = w.followed(route, w.length(c.Route, about, w.near(c.From), c.Loads))
 	return out
 }
 

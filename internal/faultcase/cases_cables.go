@@ -223,6 +223,11 @@ var cablesCases = []Case{
 		Patch: `{"power": {"sources": {"sun": {"lead": {"route": 6000, "cable": "2.5 mm2"}}}}}`,
 		Finds: []string{"fault power.drop /power/sources/sun/lead/cable"},
 	}, {
+		Name:  "The lead of Dipper's solar controller is written shorter than it can be",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"lead": {"route": 100}}}}}`,
+		Finds: []string{"close runs.short /power/sources/sun/lead/route"},
+	}, {
 		Name:  "It is written that the lead of Godwit's charger from the engine has no fuse",
 		On:    "godwit",
 		Patch: `{"power": {"sources": {"engine": {"lead": {"fuse": "none"}}}}}`,

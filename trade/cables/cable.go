@@ -40,7 +40,7 @@ type Cable struct {
 	Fault   [2]float64 // A into a short at its From and at its To; at the end with the fuse before it
 
 	Positive, Negative string  // colours
-	Cut                float64 // length of each of its two cores as cut from the reel
+	Cut                float64 // length of each of its two cores as cut from the reel, with the branches to all loads
 	Terminals          []Terminal
 
 	way Way

@@ -93,6 +93,7 @@ type Way struct {
 	About      string // JSON Pointer of the circuit or source
 	Title      string
 	Length     Length
+	Branches   float64 // to further loads besides, one way
 	Section    float64 // 0 is not said
 	Fuse       Fuse
 	Insulation float64  // what it stands, °C; 0 is not said

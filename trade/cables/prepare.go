@@ -15,7 +15,7 @@ const (
 func (r *Result) prepare() {
 	for i := range r.Cables {
 		c := &r.Cables[i]
-		c.Cut = math.Ceil((c.Length.MM*slack+2*endLeft)/50) * 50
+		c.Cut = math.Ceil(((c.Length.MM+c.way.Branches)*slack+2*endLeft)/50-1e-9) * 50
 		c.Terminals = c.crimps(r.Supplies[r.supplyOf(c.Bank)])
 	}
 	r.Bill = r.bill()

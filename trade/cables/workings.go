@@ -148,11 +148,12 @@ func (r *Result) said(c *Cable) bool {
 }
 
 func (r *Result) workingOfLength() working.Working {
-	w := working.Working{Formula: "L = Σ n·(1.1·l + 2·0.3 m), rounded up to 50 mm", Source: finding.Source{Text: "common practice: a tenth for bends, 300 mm left at each end", Sure: finding.Practice}}
+	w := working.Working{Formula: "L = Σ n·(1.1·(l + b) + 2·0.3 m), rounded up to 50 mm", Source: finding.Source{Text: "common practice: a tenth for bends, 300 mm left at each end", Sure: finding.Practice}}
 	for i := range r.Cables {
 		c := &r.Cables[i]
-		w.Lines = append(w.Lines, line{Symbol: "n·L", Label: c.name(), Value: float64(c.Cores()) * c.Cut / 1000, Unit: "m", Sum: fmt.Sprintf("%d × %.2f", c.Cores(), c.Cut/1000), From: here})
+		w.Lines = append(w.Lines, line{Symbol: "n·L", Label: c.name(), Value: float64(c.Cores()) * c.Cut / 1000, Unit: "m", Sum: fmt.Sprintf("%d × (1.1 × (%.2f + %.2f) + 0.60)", c.Cores(), c.Length.MM/1000, c.way.Branches/1000), From: here})
 	}
 	w.Lines = append(w.Lines, line{Symbol: "L", Label: "in all", Value: r.metres(), Unit: "m", From: here})
+	w.Notes = append(w.Notes, "l is the way to the farthest thing that it feeds, b what branches off to the others; what is lost is reckoned along l.")
 	return w
 }

@@ -20,9 +20,6 @@ func (r Result) Figures() []working.Figure {
 	if total, n := r.total(); n > 0 {
 		out = append(out, working.Figure{Code: "runs.length", Value: total, Unit: "mm", Label: "All ways together", State: working.Current})
 	}
-	if cable, n := r.cable(); n > 0 {
-		out = append(out, working.Figure{Code: "runs.cable", Value: cable / 1000, Unit: "m", Label: "Cable to cut with the branches to all loads, out and back", State: working.Assumed})
-	}
 	return out
 }
 
@@ -81,23 +78,10 @@ func (r *Result) total() (sum float64, n int) {
 	return sum, n
 }
 
-// cable is all that is to be bought, of circuits whose length is known.
-func (r *Result) cable() (sum float64, n int) {
-	for i := range r.Routes {
-		if _, ok := r.Routes[i].Length(); ok {
-			sum, n = sum+r.Routes[i].Bought(), n+1
-		}
-	}
-	return sum, n
-}
-
 // Working shows how a figure came about; false if there is no figure of that code.
 func (r Result) Working(code string) (working.Working, bool) {
-	switch {
-	case code == "runs.length":
+	if code == "runs.length" {
 		return r.lengthWorking()
-	case code == "runs.cable":
-		return r.cableWorking()
 	}
 	if rest, ok := strings.CutPrefix(code, "runs.way."); ok {
 		id, what, _ := strings.Cut(rest, ".")

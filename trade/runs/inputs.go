@@ -100,3 +100,11 @@ func (c *Circuit) Pointer() string {
 	}
 	return "/power/circuits/" + c.ID
 }
+
+// name is what it is called at the beginning of a sentence.
+func (c *Circuit) name() string {
+	if c.Lead {
+		return "The lead of " + c.ID
+	}
+	return c.ID
+}
