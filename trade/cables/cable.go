@@ -52,8 +52,8 @@ type Cable struct {
 // charges says whether it leads from a source: it is reckoned by itself, outside the network of what is fed.
 func (c *Cable) charges() bool { return c.Role == Charge || c.Role == Lead }
 
-// weakest is the current into a short at the end far from the fuse [A].
-func (c *Cable) weakest() float64 {
+// Weakest is the current into a short at the end far from the fuse [A].
+func (c *Cable) Weakest() float64 {
 	if c.Fuse.End == "to" {
 		return c.Fault[0]
 	}

@@ -40,7 +40,7 @@ const (
 
 // slow finds a short at the far end that is not large enough to open the fuse at once.
 func (r *Result) slow(c *Cable) (finding.Finding, bool) {
-	end, p := c.weakest(), c.Fuse
+	end, p := c.Weakest(), c.Fuse
 	if end <= 0 || p.Amps <= 0 || !p.Said {
 		return finding.Finding{}, false
 	}
