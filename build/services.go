@@ -43,20 +43,30 @@ type Source struct {
 	By         string                    `doc:"by" ref:"fittings" says:"what controls it"`
 	To         string                    `doc:"to" says:"the battery bank it charges"`
 	Along      []string                  `doc:"along" ref:"runs" says:"ways its cable takes"`
-	Most       *quantity.Current         `doc:"most" range:"0..1000" says:"greatest current in its cable"`
+	Most       *quantity.Current         `doc:"most" range:"0..1000" says:"greatest current in its cable, before what controls or converts it"`
 	Shade      *quantity.Share           `doc:"shade" range:"0..1" says:"share of a panel's light lost to shade"`
-	Route      *quantity.Length          `doc:"route" range:"0..50000" says:"length of cable one way, if measured"`
+	Route      *quantity.Length          `doc:"route" range:"0..50000" says:"length of its cable one way, without the lead, if measured"`
 	Cable      *quantity.Section         `doc:"cable" range:"0.1..150" says:"copper of one conductor"`
 	Insulation *quantity.Temperature     `doc:"insulation" range:"60..200" says:"what the cable's insulation stands"`
 	Wrapped    *quantity.YesNo           `doc:"wrapped" says:"its cable lies in thermal insulation for more than half a metre"`
 	Hot        *quantity.YesNo           `doc:"hot" says:"its cable lies beside an engine or an exhaust, or under a dark roof"`
-	Fuse       *OrNone[quantity.Current] `doc:"fuse" range:"0.1..2000" says:"fuse, or none"`
+	Fuse       *OrNone[quantity.Current] `doc:"fuse" range:"0.1..2000" says:"fuse where a battery feeds it, or none"`
 	FuseKind   string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how the fuse is made"`
 	Breaking   *quantity.Current         `doc:"breaking" range:"0..100000" says:"current the fuse can break"`
 	FuseAway   *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the fuse is from the battery it protects the cable from"`
-	Fused      string                    `doc:"fused" one:"both house source" says:"which ends of a cable between two batteries have the fuse"`
+	Fused      string                    `doc:"fused" one:"both house source" says:"which ends of a line between two batteries have the fuse"`
+	Lead       *Lead                     `doc:"lead" says:"the short cable from what controls or converts it to the fuse board"`
 	Colour     string                    `doc:"colour" one:"red brown black blue green yellow white grey orange pink violet" says:"colour of its positive"`
 	Note       string                    `doc:"note" says:"a remark"`
+}
+
+// Lead is the cable from the controller, the converter or the relay of a source to the fuse board.
+type Lead struct {
+	Route    *quantity.Length          `doc:"route" range:"0..50000" says:"length one way, if measured"`
+	Cable    *quantity.Section         `doc:"cable" range:"0.1..150" says:"copper of one conductor"`
+	Fuse     *OrNone[quantity.Current] `doc:"fuse" range:"0.1..2000" says:"fuse at the board, if another than that of the source; or none"`
+	FuseKind string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how that fuse is made"`
+	Note     string                    `doc:"note" says:"a remark"`
 }
 
 // Circuit is a cable and what it feeds. One that feeds nothing leads from the battery to the fuse board.

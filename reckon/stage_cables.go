@@ -52,28 +52,6 @@ func (w *stages) bank(id string, b build.Bank) cables.Bank {
 	return out
 }
 
-func chemistry(t thing) cables.Chemistry {
-	text := t.text()
-	for _, c := range []struct {
-		word string
-		is   cables.Chemistry
-	}{{"lfp", cables.Lithium}, {"lithium", cables.Lithium}, {"agm", cables.AGM}, {"gel", cables.Gel}, {"flooded", cables.Flooded}, {"lead", cables.Flooded}} {
-		if strings.Contains(text, c.word) {
-			return c.is
-		}
-	}
-	return cables.Unknown
-}
-
-// text is all that says what a thing is, but its id, which is the builder's to choose.
-func (t thing) text() string {
-	text := t.Buy + " " + t.Called
-	if t.row != nil {
-		text += " " + t.row.Name
-	}
-	return strings.ToLower(text)
-}
-
 // only is the one fitting that is bought as a row of this kind; nil when there is none, or more than one.
 func (w *stages) only(row string) *cables.Part {
 	var found *cables.Part

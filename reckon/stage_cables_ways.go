@@ -1,12 +1,13 @@
 package reckon
 
 import (
+	"cmp"
 	"math"
-	"strings"
 
 	"tumblehome/build"
 	"tumblehome/quantity"
 	"tumblehome/trade/cables"
+	"tumblehome/trade/runs"
 )
 
 // cores are the loaded cores in each way.
@@ -48,7 +49,11 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 	for _, l := range c.Loads {
 		out.Loads = append(out.Loads, w.load(l))
 	}
-	out.Length = w.followed(id, false, w.length(c.Route, about, w.near(c.From), c.Loads))
+	route := w.runs.Route(id, false)
+	if route != nil {
+		out.Branches = route.Branches()
+	}
+	out.Length = w.followed(route, w.length(c.Route, about, w.near(c.From), c.Loads))
 	return out
 }
 
@@ -69,8 +74,8 @@ func (w *stages) near(from string) string {
 }
 
 // followed is a length as it lies along the ways, where it was not measured and the runs know it.
-func (w *stages) followed(id string, source bool, otherwise cables.Length) cables.Length {
-	if r := w.runs.Route(id, source); r != nil && r.Known && otherwise.Known != cables.Measured {
+func (w *stages) followed(r *runs.Route, otherwise cables.Length) cables.Length {
+	if r != nil && r.Known && otherwise.Known != cables.Measured {
 		return cables.Length{MM: r.Reckoned, Known: cables.Laid, About: r.Circuit.Pointer()}
 	}
 	return otherwise
@@ -114,60 +119,52 @@ func (w *stages) load(id string) cables.Load {
 	return l
 }
 
-// appliances are told by words of the row or of what a thing is called, the first that fits.
-var appliances = []struct {
-	words []string
-	is    cables.Appliance
-}{
-	{[]string{"fridge", "coolbox", "freezer"}, cables.Fridge}, {[]string{"inverter"}, cables.Inverter}, {[]string{"pump"}, cables.Pump},
-	{[]string{"heater"}, cables.Heater}, {[]string{"fan"}, cables.Fan}, {[]string{"socket", "usb"}, cables.Socket},
-	{[]string{"strip", "lamp", "light", "spot"}, cables.Light},
-}
-
-func appliance(t thing) cables.Appliance {
-	text := t.text()
-	for _, a := range appliances {
-		for _, word := range a.words {
-			if strings.Contains(text, word) {
-				return a.is
-			}
-		}
-	}
-	return cables.Other
-}
-
 func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	about := "/power/sources/" + id
-	out := cables.Source{By: s.By, To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cables.Engine}
+	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cmp.Or(w.kindOf(s), cables.Engine)}
 	for _, one := range s.Is {
+		t := w.things[one]
+		if isController(t) {
+			continue
+		}
 		out.Is = append(out.Is, w.load(one))
-		out.Kind = w.sourceKind(one)
-		if t := w.things[one]; t.row != nil {
+		if t.row != nil {
 			out.Volts = valueOf(t.row.Volts).Float()
 		}
 	}
 	out.Way = cables.Way{ID: id, About: about, Title: chargeTitles[out.Kind], Section: valueOf(s.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Runs: s.Along,
 		Bundled: shared.most(s.Along), Surrounded: bool(valueOf(s.Wrapped)), Hot: bool(valueOf(s.Hot)), Colour: s.Colour,
 		Fuse: fuseOf(s.Fuse, s.FuseKind, s.Breaking, s.FuseAway, about, "fuse")}
-	out.Length = w.followed(id, true, w.length(s.Route, about, w.near(s.To), s.Is))
+	out.Length = w.followed(w.runs.Route(id, true), w.length(s.Route, about, w.controllerOf(s), s.Is))
+	if by := w.controllerOf(s); by != "" && out.Kind == cables.Sun {
+		out.By, out.Plain = *w.part(by), isPlain(w.things[by])
+	}
+	out.Lead = w.lead(id, s)
 	return out
 }
 
-var chargeTitles = map[cables.SourceKind]string{cables.Engine: "charge from the engine", cables.Split: "charge from the engine", cables.Sun: "solar panels", cables.Shore: "mains charger"}
-
-// sourceKind is what sort of source a fitting is; what is not known is taken for a charger from the engine.
-func (w *stages) sourceKind(id string) cables.SourceKind {
-	text := w.things[id].text()
-	switch {
-	case strings.Contains(text, "solar"), strings.Contains(text, "panel"):
-		return cables.Sun
-	case strings.Contains(text, "relay"):
-		return cables.Split
-	case strings.Contains(text, "mains"):
-		return cables.Shore
+// lead is the way from what controls or converts a source to the fuse board, in the copper and the colour of the builder's choice.
+func (w *stages) lead(id string, s build.Source) cables.Way {
+	about := "/power/sources/" + id + "/lead"
+	var said build.Lead
+	if s.Lead != nil {
+		said = *s.Lead
 	}
-	return cables.Engine
+	out := cables.Way{ID: id, About: about, Section: valueOf(said.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Colour: s.Colour,
+		Fuse: fuseOf(said.Fuse, said.FuseKind, nil, nil, "/power/sources/"+id, "lead/fuse")}
+	out.Length = w.followed(w.runs.Lead(id), w.length(said.Route, about, w.converterOf(s), []string{w.near(s.To)}))
+	return out
 }
+
+// converterOf is the fitting at which the lead of a source begins: the controller of panels, else the source itself.
+func (w *stages) converterOf(s build.Source) string {
+	if len(s.Is) == 0 || w.kindOf(s) == cables.Sun {
+		return w.controllerOf(s)
+	}
+	return s.Is[0]
+}
+
+var chargeTitles = map[cables.SourceKind]string{cables.Engine: "charge from the engine", cables.Split: "charge from the engine", cables.Sun: "solar panels", cables.Shore: "mains charger"}
 
 // billed are the catalogue rows that the bill may name besides cable.
 var billed = []string{"fuse-blade-set", "fuse-strip-sf30-60", "fuse-strip-sf51-150", "fuse-classt-200", "lug-crimp-set", "terminal-crimp-set",

@@ -43,15 +43,13 @@ func (w *stages) fed() map[string]feed {
 
 func electric(id string, t thing, f feed) power.Thing {
 	e := power.Thing{ID: id, Name: nameOf(id, t.Fitting), About: "/fittings/" + id, Row: t.Buy, Circuit: f.circuit, Amps: f.amps}
-	words := t.Buy + " " + t.Called
 	if t.row != nil {
-		words += " " + t.row.Name
 		e.Watts, e.Volts, e.Litres, e.Heats = valueOf(t.row.Watts).Float(), valueOf(t.row.Volts).Float(), valueOf(t.row.Holds).Float(), valueOf(t.row.Heat) > 0
 	}
 	if !uses(t) {
 		return e
 	}
-	e.Kind = power.KindOf(words, e.Watts, e.Volts, f.circuit != "")
+	e.Kind = power.KindOf(t.text(), e.Watts, e.Volts, f.circuit != "")
 	return e
 }
 

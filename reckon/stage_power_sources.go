@@ -8,6 +8,7 @@ import (
 	"tumblehome/build"
 	"tumblehome/catalogue"
 	"tumblehome/quantity"
+	"tumblehome/trade/cables"
 	"tumblehome/trade/power"
 )
 
@@ -110,15 +111,8 @@ func (w *stages) chargersOf(bank func(to string) bool) (out []power.Source) {
 
 // controlled says whether a controller of charge is among what a source is or is controlled by.
 func (w *stages) controlled(said build.Source) bool {
-	return slices.ContainsFunc(append([]string{said.By}, said.Is...), func(id string) bool {
-		t, there := w.things[id]
-		return there && !t.later() && isController(t)
-	})
-}
-
-func isController(t thing) bool {
-	words := strings.ToLower(t.text())
-	return slices.ContainsFunc(controllers, func(w string) bool { return strings.Contains(words, w) })
+	t, there := w.things[w.controllerOf(said)]
+	return there && !t.later() && isController(t)
 }
 
 // unknownSources are things named as sources that charge nothing as far as their rows tell.
@@ -143,15 +137,6 @@ func (w *stages) unknownSources() (out []power.Unknown) {
 	return out
 }
 
-// Words by which a row is told to charge from the sun, the engine or the mains.
-var (
-	panels  = []string{"solar-rigid", "solar-flex", "solar panel"}
-	engines = []string{"dcdc", "dc-dc", "relay", "split charge", "alternator"}
-	shores  = []string{"charger-mains", "mains battery charger", "mains charger"}
-
-	controllers = []string{"mppt", "pwm", "solar controller", "charge controller", "solar regulator", "charge regulator"}
-)
-
 func (w *stages) charging(about string, said build.Source) (power.Source, bool) {
 	s := power.Source{ID: about, About: about, Most: valueOf(said.Most).Float()}
 	if said.Shade != nil {
@@ -168,27 +153,23 @@ func (w *stages) charging(about string, said build.Source) (power.Source, bool) 
 	}
 	if by := w.things[said.By]; by.row != nil && s.Kind == power.Sun {
 		s.Controller, s.Amps = by.Buy, valueOf(by.row.Amps).Float()
-		s.PWM = strings.Contains(strings.ToLower(by.Buy+" "+by.row.Name), "pwm")
+		s.PWM = isPlain(by)
 	}
 	return s, s.Kind != ""
 }
 
 func (w *stages) addSource(s *power.Source, t thing) {
-	words := strings.ToLower(t.Buy + " " + t.row.Name)
-	is := func(any []string) bool {
-		return slices.ContainsFunc(any, func(w string) bool { return strings.Contains(words, w) })
-	}
-	switch {
-	case is(panels) && valueOf(t.row.Watts) > 0:
+	switch kind := t.charges(); {
+	case kind == cables.Sun && valueOf(t.row.Watts) > 0:
 		s.Kind = power.Sun
 		s.Watts, s.PanelVolts = s.Watts+valueOf(t.row.Watts).Float(), valueOf(t.row.Volts).Float()
 		s.Panels++
-		s.Bonded = s.Bonded || t.Held == "bonded" || strings.Contains(words, "flex")
-	case is(engines):
+		s.Bonded = s.Bonded || t.Held == "bonded" || strings.Contains(t.text(), "flex")
+	case kind == cables.Engine, kind == cables.Split:
 		s.Kind = power.Engine
 		s.Amps += valueOf(t.row.Amps).Float()
-		s.Relay = s.Relay || strings.Contains(words, "relay")
-	case is(shores):
+		s.Relay = s.Relay || kind == cables.Split
+	case kind == cables.Shore:
 		s.Kind = power.Shore
 		s.Amps += valueOf(t.row.Amps).Float()
 	}

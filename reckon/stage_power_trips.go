@@ -10,6 +10,7 @@ import (
 	"tumblehome/build"
 	"tumblehome/catalogue"
 	"tumblehome/quantity"
+	"tumblehome/trade/cables"
 	"tumblehome/trade/power"
 	"tumblehome/trade/trips"
 )
@@ -73,9 +74,7 @@ func (w *stages) shop() (out []power.Offer) {
 }
 
 func isPanel(id string, row *catalogue.Row) bool {
-	if valueOf(row.Watts) <= 0 {
-		return false
-	}
-	words := strings.ToLower(id + " " + row.Name)
-	return slices.ContainsFunc(panels, func(w string) bool { return strings.Contains(words, w) })
+	t := thing{row: row}
+	t.Buy = id
+	return valueOf(row.Watts) > 0 && t.charges() == cables.Sun
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"tumblehome/build"
+	"tumblehome/trade/cables"
 	"tumblehome/trade/runs"
 )
 
@@ -20,7 +21,11 @@ func (w *stages) cableRoutes() []runs.Circuit {
 		out = append(out, w.circuitRoute(id, w.doc.Power.Circuits[id]))
 	}
 	for _, id := range build.SortedKeys(w.doc.Power.Sources) {
-		out = append(out, w.sourceRoute(id, w.doc.Power.Sources[id]))
+		s := w.doc.Power.Sources[id]
+		out = append(out, w.sourceRoute(id, s))
+		if lead, ok := w.leadRoute(id, s); ok {
+			out = append(out, lead)
+		}
 	}
 	return out
 }
@@ -78,14 +83,35 @@ func (w *stages) sourceRoute(id string, s build.Source) runs.Circuit {
 	return out
 }
 
-// fromEngine says whether a source is the engine: through a charger that converts, or a relay.
-func (w *stages) fromEngine(s build.Source) bool {
-	for _, id := range s.Is {
-		if buy := w.things[id].Buy; strings.HasPrefix(buy, "dcdc-") || strings.HasPrefix(buy, "relay-") {
-			return true
+// leadRoute leads from what controls or converts a source to the fuse board, from a relay to the battery; none from a charger on the mains, whose own
+// cable that is.
+func (w *stages) leadRoute(id string, s build.Source) (runs.Circuit, bool) {
+	out := runs.Circuit{ID: id, Source: true, Lead: true}
+	if l := s.Lead; l != nil {
+		out.Section = valueOf(l.Cable).Float()
+		if l.Route != nil {
+			route := l.Route.Float()
+			out.Written = &route
 		}
 	}
-	return false
+	if from, _ := w.endsAt([]string{w.converterOf(s)}); len(from) > 0 {
+		out.Start = &from[0]
+	}
+	kind := w.kindOf(s)
+	end := w.board(s.To)
+	if end == nil || kind == cables.Split {
+		end = w.battery(s.To)
+	}
+	if end != nil {
+		out.Ends = []runs.End{*end}
+	}
+	return out, kind != cables.Shore
+}
+
+// fromEngine says whether a source is the engine: through a charger that converts, or a relay.
+func (w *stages) fromEngine(s build.Source) bool {
+	kind := w.kindOf(s)
+	return kind == cables.Engine || kind == cables.Split
 }
 
 // battery is the first of a bank that has a place, or nil.

@@ -40,7 +40,7 @@ func (c *circuitry) sheet(title string, cells []draw.Cell) draw.Scene {
 	frame.Size.Width = max(draw.A3.Width, c.right+draw.A3.Width-field.Max.X)
 	frame.Size.Height = max(draw.A3.Height, c.bottom+low+draw.A3.Height-field.Max.Y)
 	field = frame.Field()
-	says := "Symbols of IEC 60617, from memory. Lengths are one way; what is lost is lost in the cables with everything on; a short is one at the far end."
+	says := "Symbols of IEC 60617, from memory. Lengths are one way; what is lost is lost in the cables with everything on; a short is one at the end far from the fuse."
 	if c.sheets > 1 {
 		says = fmt.Sprintf("Sheet %d of %d. %s", c.page, c.sheets, says)
 	}

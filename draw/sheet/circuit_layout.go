@@ -9,15 +9,17 @@ import (
 
 // Distances down the diagram [mm of the paper].
 const (
-	plusDown   = 8.0  // room over the positive busbar for its name
-	fuseDown   = 9.0  // from the wire's beginning to its fuse
-	labelDown  = 19.0 // to the cable's number
-	endDown    = 33.0 // to where the next circuits begin
-	sourceDown = 72.0 // from the positive busbar to the sources
-	railUp     = 9.0  // from the loads up to the wire that joins several
-	nameDown   = 8.0  // from a load to its name
-	leastGap   = 3.0  // between columns
-	mostGap    = 24.0
+	plusDown  = 8.0  // room over the positive busbar for its name
+	fuseDown  = 9.0  // from the wire's beginning to its fuse
+	labelDown = 19.0 // to the cable's number
+	endDown   = 33.0 // to where the next circuits begin
+
+	controlDown = 37.0 // from the positive busbar to what controls a source
+	sourceDown  = 85.0 // from the positive busbar to the sources
+	railUp      = 9.0  // from the loads up to the wire that joins several
+	nameDown    = 8.0  // from a load to its name
+	leastGap    = 3.0  // between columns
+	mostGap     = 24.0
 )
 
 // spread draws everything within a field, the columns as far apart as its width allows.

@@ -22,7 +22,11 @@ type unit struct {
 func (c *circuitry) units() []unit {
 	var out []unit
 	for _, one := range c.of(cables.Charge, "") {
-		out = append(out, unit{cables: []cables.Cable{*one}})
+		u := unit{cables: []cables.Cable{*one}}
+		if lead := c.leadOf(one); lead != one {
+			u.cables = append(u.cables, *lead)
+		}
+		out = append(out, u)
 	}
 	battery := unit{bank: true}
 	for _, role := range []cables.Role{cables.Trunk, cables.Bond} {

@@ -7,40 +7,42 @@ import (
 	"tumblehome/trade/cables"
 )
 
-// source is the column of what charges: from the busbar a fuse, what controls it, its cable, and the source.
+// source is the column of what charges: from the busbar a fuse, the lead, what controls or converts, its line, and the source. A charger on the mains has
+// no line here: its lead is its own cable.
 func (c *circuitry) source(one *cables.Cable) {
 	x := c.open(9)
-	top := c.plus
-	mark := "F" + number(one)
-	atHouse, atSource := one.FarFuse, &one.Fuse
-	if one.FarFuse == nil || one.Ends == "source" {
-		atHouse = nil
+	lead := c.leadOf(one)
+	if !lead.Fuse.None {
+		c.fuse("F"+number(lead), &lead.Fuse, x, c.plus+fuseDown)
 	}
-	if one.Fuse.End == "to" {
-		atHouse, atSource = &one.Fuse, nil
-	}
-	if one.Ends == "house" || one.Fuse.None {
-		atSource = nil
-	}
-	if atHouse != nil && !atHouse.None {
-		c.fuse(mark, atHouse, x, top+fuseDown)
-		mark += "a"
-	}
-	box := top + 24
-	c.wire(draw.Pt(x, top), draw.Pt(x, box-converterHalf))
+	c.label(lead, x, c.plus+labelDown)
+	box := c.plus + controlDown
+	c.wire(draw.Pt(x, c.plus), draw.Pt(x, box-converterHalf))
 	c.control(one, x, box)
-	c.label(one, x, box+13)
 	at := draw.Pt(x, c.loads)
 	half := batteryHalf
 	if one.Source == cables.Sun {
 		half = panelHalf
 	}
 	c.wire(draw.Pt(x, box+converterHalf), draw.Pt(x, c.loads-half))
-	if atSource != nil {
-		c.fuse(mark, atSource, x, c.loads-13)
+	if lead != one {
+		c.label(one, x, box+13)
+		if !one.Fuse.None {
+			c.fuse("F"+number(one), &one.Fuse, x, c.loads-13)
+		}
 	}
 	c.origin(one, at)
 	c.shut()
+}
+
+// leadOf is the lead of a source's line, or the line itself where it has none.
+func (c *circuitry) leadOf(line *cables.Cable) *cables.Cable {
+	for i := range c.all {
+		if one := &c.all[i]; one.Role == cables.Lead && one.FedBy == line.Number {
+			return one
+		}
+	}
+	return line
 }
 
 // control is what stands between a source and the busbar. What converts has a negative lead of its own.

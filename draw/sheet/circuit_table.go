@@ -42,7 +42,7 @@ func cableRow(one *cables.Cable, named func(id, words string) string) []string {
 		row[12], row[13] = fmt.Sprintf("%.2f", lost), fmt.Sprintf("%.1f", 100*lost/one.Volts)
 	}
 	if one.Role != cables.Bond {
-		row[14] = some(one.Fault[1], "%.0f")
+		row[14] = some(one.Weakest(), "%.0f")
 	}
 	return row
 }

@@ -205,11 +205,11 @@ func randomTree(r *rand.Rand) cables.Result {
 	for range r.IntN(4) {
 		c := cables.Cable{Role: cables.Charge, Source: []cables.SourceKind{cables.Engine, cables.Split, cables.Sun, cables.Shore}[r.IntN(4)]}
 		c.Loads = []cables.Load{{ID: word(r), Name: word(r) + " " + word(r)}}
-		c.Ends = []string{"", "both", "house", "source"}[r.IntN(4)]
-		if r.IntN(2) == 0 {
-			c.FarFuse = &cables.Protection{Amps: 40}
+		c.Fuse.None = r.IntN(3) == 0
+		line := add(c)
+		if c.Source != cables.Shore {
+			add(cables.Cable{Role: cables.Lead, Source: c.Source, FedBy: line.Number, Fuse: cables.Protection{None: r.IntN(4) == 0}})
 		}
-		add(c)
 	}
 	add(cables.Cable{Role: cables.Bond})
 	return res

@@ -30,7 +30,7 @@ func Schedule(r *reckon.Reckoning, revision string) []draw.Scene {
 
 func scheduleRow(r *reckon.Reckoning, c *cables.Cable) []string {
 	along := ""
-	if route := r.Runs.Route(c.ID, strings.HasPrefix(c.About, "/power/sources/")); route != nil {
+	if route := routeOf(r, c); route != nil {
 		along = strings.Join(route.Circuit.Along, ", ")
 	}
 	minus := c.Negative

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"tumblehome/draw"
+	"tumblehome/reckon"
+	"tumblehome/trade/cables"
 	"tumblehome/trade/runs"
 )
 
@@ -24,7 +26,7 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 		}
 		var all []string
 		for _, c := range w.Carries {
-			all = append(all, numbers[cableKey{c.ID, c.Source}])
+			all = append(all, numbers[cableKey{c.ID, c.Source, false}])
 		}
 		letter(longest(w.At), strings.Join(all, " "))
 	}
@@ -37,7 +39,10 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 	for i := range d.r.Runs.Routes {
 		c := d.r.Runs.Routes[i].Circuit
 		for _, e := range c.Ends {
-			letter(e.At, numbers[cableKey{c.ID, c.Source}])
+			if c.Lead && c.Start != nil { // many begin at the board, where they end
+				e = *c.Start
+			}
+			letter(e.At, numbers[cableKey{c.ID, c.Source, c.Lead}])
 		}
 	}
 }
@@ -80,10 +85,18 @@ func tag(text string, at draw.Point, bounds draw.Rect, taken *[]draw.Rect) (draw
 	return l, false
 }
 
-// cableKey is that of a circuit or a source.
+// cableKey is that of a circuit, a source or its lead.
 type cableKey struct {
-	id     string
-	source bool
+	id           string
+	source, lead bool
+}
+
+// routeOf is how a cable goes, or nil.
+func routeOf(r *reckon.Reckoning, c *cables.Cable) *runs.Route {
+	if c.Role == cables.Lead {
+		return r.Runs.Lead(c.ID)
+	}
+	return r.Runs.Route(c.ID, c.Role == cables.Charge)
 }
 
 // cableNumbers are the numbers of cables by circuit and source.
@@ -91,7 +104,7 @@ func (d *drawing) cableNumbers() map[cableKey]string {
 	out := map[cableKey]string{}
 	for i := range d.r.Cables.Cables {
 		if c := &d.r.Cables.Cables[i]; c.ID != "" {
-			out[cableKey{c.ID, strings.HasPrefix(c.About, "/power/sources/")}] = c.Number
+			out[cableKey{c.ID, c.Role == cables.Charge || c.Role == cables.Lead, c.Role == cables.Lead}] = c.Number
 		}
 	}
 	return out
@@ -124,7 +137,7 @@ func (d *drawing) wiringKey() []entry {
 	for i := range d.r.Cables.Cables {
 		c := &d.r.Cables.Cables[i]
 		words := c.Title + ", " + sectionWords(c) + ", " + lengthWords(c)
-		if r := d.r.Runs.Route(c.ID, strings.HasPrefix(c.About, "/power/sources/")); r != nil && len(r.Circuit.Along) > 0 {
+		if r := routeOf(d.r, c); r != nil && len(r.Circuit.Along) > 0 {
 			words += ", along " + strings.Join(r.Circuit.Along, " and ")
 		}
 		out = append(out, entry{c.Number, words})

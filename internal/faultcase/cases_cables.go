@@ -77,6 +77,10 @@ var cablesCases = []Case{
 		Patch: `{"power": {"batteries": {"house": {"fuse-kind": null}}}}`,
 		Finds: []string{"note power.fuse.kind /power/batteries/house/main-fuse"},
 	}, {
+		Name:  "Dipper's main fuse is written at its circuit, and how it is made at the battery",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"main-fuse": null}}}}`,
+	}, {
 		Name:  "The fuse of Twite's sockets is as large as its main fuse",
 		On:    "twite",
 		Patch: `{"power": {"circuits": {"sockets": {"fuse": 30, "cable": "4 mm2"}}}}`,
@@ -208,6 +212,53 @@ var cablesCases = []Case{
 		On:    "dipper",
 		Patch: `{"power": {"sources": {"engine": {"cable": "6 mm2"}}}}`,
 		Finds: []string{"fault power.drop /power/sources/engine/cable"},
+	}, {
+		Name:  "The lead of Dipper's solar controller is of the cable of a lamp",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"lead": {"cable": "1 mm2"}}}}}`,
+		Finds: []string{"fault power.fuse.great /power/sources/sun/fuse"},
+	}, {
+		Name:  "Dipper's solar controller stands six metres from the fuse board, on thin cable",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"lead": {"route": 6000, "cable": "2.5 mm2"}}}}}`,
+		Finds: []string{"fault power.drop /power/sources/sun/lead/cable"},
+	}, {
+		Name:  "The lead of Dipper's solar controller is written shorter than it can be",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"lead": {"route": 100}}}}}`,
+		Finds: []string{"close runs.short /power/sources/sun/lead/route"},
+	}, {
+		Name:  "It is written that the lead of Godwit's charger from the engine has no fuse",
+		On:    "godwit",
+		Patch: `{"power": {"sources": {"engine": {"lead": {"fuse": "none"}}}}}`,
+		Finds: []string{"danger power.fuse.none /power/sources/engine/lead/fuse"},
+	}, {
+		Name:  "The lead of Dipper's solar controller has a fuse for an inverter, and the cable for that",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"main-fuse": 400}}, "circuits": {"main": {"cable": "120 mm2", "fuse": 400}}, "sources": {"sun": {"lead": {"cable": "50 mm2", "fuse": 150}}}}}`,
+		Finds: []string{"close power.fuse.absurd /power/sources/sun/lead/fuse"},
+		Also:  "the parts behind the main fuse are made for less",
+	}, {
+		Name:  "The lead of Dipper's charger from the engine has a fuse that is as large as the main fuse",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"engine": {"lead": {"cable": "25 mm2", "fuse": 100}}}}}`,
+		Finds: []string{"close power.fuse.selective /power/sources/engine/lead/fuse"},
+	}, {
+		Name:  "Nothing is said of the lead of Dipper's solar controller",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"lead": null}}}}`,
+		Finds: []string{"note power.cable.unchosen /power/sources/sun"},
+	}, {
+		Name:  "Dipper's battery has no main fuse, and its solar controller a blade fuse",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"main-fuse": "none", "fuse-kind": null}}, "circuits": {"main": {"fuse": null}}, "sources": {"sun": {"lead": {"fuse-kind": "blade"}}}}}`,
+		Finds: []string{"danger power.fuse.main /power/batteries/house/main-fuse", "danger power.fuse.breaking /power/sources/sun/fuse"},
+	}, {
+		Name:  "The lead of Twite's relay is thinner than the fuse at the other end of its line allows",
+		On:    "twite",
+		Patch: `{"power": {"sources": {"engine": {"lead": {"cable": "2.5 mm2", "fuse": 30}}}}}`,
+		Finds: []string{"fault power.fuse.great /power/sources/engine/fuse"},
+		Also:  "30 A are all that so small a fuse lets pass",
 	}, {
 		Name:  "No fitting of Dipper stands for its cables any longer: they are counted by the metre",
 		On:    "dipper",

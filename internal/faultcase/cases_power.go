@@ -97,6 +97,7 @@ var powerCases = []Case{
 		On:    "dipper",
 		Patch: `{"fittings": {"charger-engine": {"buy": "relay-split-140a"}}}`,
 		Finds: []string{"fault power.engine.overload /power/sources/engine"},
+		Also:  "the lead was written for a charger beside the fuse board",
 	}, {
 		Name:  "Nothing stops the charge of a lithium battery in frost",
 		On:    "dipper",

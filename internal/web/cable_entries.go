@@ -12,8 +12,11 @@ var fuseKinds = []choice{
 	{"blade", "blade"}, {"maxi", "large blade"}, {"sf30", "bolted strip, small"}, {"sf51", "bolted strip, large"}, {"block", "block on the battery's post"}, {"class-t", "class T"}, {"breaker", "breaker"},
 }
 
-// cableEntries are what the document says of one circuit or source, ready to be changed.
+// cableEntries are what the document says of one circuit, source or lead, ready to be changed.
 func cableEntries(v view, at string) []entry {
+	if strings.HasSuffix(at, "/lead") {
+		return []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "its own fuse at the board", "A"), {Path: at + "/fuse-kind", Label: "that fuse is a", Choices: fuseKinds}, fieldOf(at+"/route", "measured, one way", "mm")}
+	}
 	out := []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "fuse", "A"), {Path: at + "/fuse-kind", Label: "the fuse is a", Choices: fuseKinds},
 		fieldOf(at+"/fuse-away", "fuse, from what feeds it", "mm"), {Path: at + "/along", Label: "along the ways", List: true}, fieldOf(at+"/route", "measured, one way", "mm")}
 	if strings.HasPrefix(at, "/power/circuits/") {

@@ -15,20 +15,47 @@ import (
 // cableRow is a line of the schedule.
 type cableRow struct {
 	cables.Cable
-	Path string // of the circuit or source; "" for one nobody wrote
+	Path string // of the circuit, source or lead; "" for one nobody wrote
 }
 
 func cableRows(v view) []cableRow {
 	var out []cableRow
 	for _, c := range v.Cables.Cables {
 		row := cableRow{Cable: c}
-		if strings.HasPrefix(c.About, "/power/circuits/") || strings.HasPrefix(c.About, "/power/sources/") {
+		switch {
+		case c.Role == cables.Lead:
+			row.Path = "/power/sources/" + c.ID + "/lead"
+		case strings.HasPrefix(c.About, "/power/circuits/"), strings.HasPrefix(c.About, "/power/sources/"):
 			row.Path = c.About
 		}
 		out = append(out, row)
 	}
 	return out
 }
+
+// fuseAt is where its fuse can be changed; "" where none is written, or where it is written with that of its line.
+func (r cableRow) fuseAt() string {
+	switch {
+	case r.Path == "" || !r.Fuse.Said || r.Fuse.Needless:
+		return ""
+	case r.Role != cables.Lead:
+		return r.Path + "/fuse"
+	case r.Source == cables.Sun || strings.HasPrefix(r.Fuse.About, r.Path):
+		return r.Fuse.About
+	}
+	return ""
+}
+
+// leads is what it leads to; many leads lead to the fuse board.
+func (r cableRow) leads() string {
+	if r.Role == cables.Lead {
+		return capital(r.Title)
+	}
+	return capital(r.To.Words)
+}
+
+// written says whether anything of it stands in the document.
+func (r cableRow) written() bool { return r.Path != "" && r.Path == r.About }
 
 // worstDrop answers the second question of the page.
 func worstDrop(v view) string {
@@ -147,16 +174,13 @@ func (r cableRow) rule() string {
 	return ""
 }
 
-func (r cableRow) fuse() string {
-	words := fuseWords(r.Fuse)
-	if r.FarFuse != nil {
-		words += ", and " + fuseWords(*r.FarFuse) + " at the other end"
-	}
-	return words
-}
+func (r cableRow) fuse() string { return fuseWords(r.Fuse) }
 
 func fuseWords(p cables.Protection) string {
-	if p.Amps <= 0 {
+	switch {
+	case p.Needless:
+		return "needs none"
+	case p.Amps <= 0:
 		return "none"
 	}
 	text := fmt.Sprintf("%v A", p.Amps)

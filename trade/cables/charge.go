@@ -1,13 +1,18 @@
 package cables
 
-// charges lays out the cable of each source. Each is by itself: what charges does not load what is fed.
+// charges lays out the cables of each source: its line, and the lead from what controls or converts it. Each is by itself: what charges does not load what
+// is fed.
 func (r *Result) charges() {
 	for _, s := range r.in.Sources {
 		i := r.supplyOf(s.To)
 		if i < 0 {
 			continue
 		}
-		r.Cables = append(r.Cables, r.charge(s, r.Supplies[i]))
+		line := r.charge(s, r.Supplies[i])
+		r.Cables = append(r.Cables, line)
+		if s.Kind != Shore { // a charger's mains end is an electrician's
+			r.Cables = append(r.Cables, r.lead(s, r.Supplies[i], line))
+		}
 	}
 }
 
@@ -15,11 +20,19 @@ func (r *Result) charges() {
 func (r *Result) charging(b Bank) float64 {
 	sum := 0.0
 	for _, s := range r.in.Sources {
-		if s.Kind != Split && (s.To == b.ID || s.To == "" && b.ID == r.in.Banks[0].ID) {
-			sum += s.amps(b.supply())
+		if s.Kind != Split && r.bankOf(s) == b.ID {
+			sum += s.gives(b.supply())
 		}
 	}
 	return sum
+}
+
+// bankOf is the bank that a source charges: the first where it names none.
+func (r *Result) bankOf(s Source) string {
+	if s.To == "" {
+		return r.in.Banks[0].ID
+	}
+	return s.To
 }
 
 // supplyOf finds a bank; a source that names none charges the first.
@@ -43,14 +56,52 @@ func (r *Result) charge(s Source, to Supply) Cable {
 	c.From, c.To = s.ends(to)
 	if s.Kind == Sun {
 		c.way.Hot = true // it lies under a dark roof
+		c.way.Fuse = Fuse{Said: true, None: true, Away: -1, About: s.About}
 	}
 	c.choose()
-	c.Drop.Own = c.Current * c.ohms()
-	c.Drop.Joints = c.Current * (fuseOhms(c.Fuse.Amps) + joints)
-	r.fuseEnds(&c, s, to)
-	c.Drop.At = c.Volts - c.Drop.Own - c.Drop.Joints
-	c.Drop.Alone = c.Drop.Own + c.Drop.Joints
+	switch s.Kind {
+	case Sun:
+		c.Fuse.Needless = true
+		c.Fault = [2]float64{c.Current, c.Current} // panels give little more into a short than at work
+	case Shore:
+		c.fedByHouse(to)
+	default:
+		c.fedByStarter(s)
+	}
+	c.settleCharge(0)
 	return c
+}
+
+// fedByStarter puts the fuse of a line at the starter battery.
+func (c *Cable) fedByStarter(s Source) {
+	starter := full[Flooded] / starterOhms
+	c.Fault = [2]float64{starter, full[Flooded] / (starterOhms + c.ohms() + fuseOhms(c.Fuse.Amps))}
+	c.Fuse.Meets, c.Fuse.Where = starter, "within 200 mm of the starter battery's post"
+	c.Ends = s.fusedEnds()
+	c.unfusedWhere("house")
+}
+
+// fusedEnds are the ends of a line between two batteries that have a fuse, as far as is said: two fuses that are written are at two ends.
+func (s Source) fusedEnds() string {
+	if s.Both == "" && s.Fuse.Amps > 0 && s.Lead.Fuse.Amps > 0 {
+		return "both"
+	}
+	return s.Both
+}
+
+// unfusedWhere takes the fuse away where it is said to be at the other end only.
+func (c *Cable) unfusedWhere(only string) {
+	if c.Ends == only {
+		c.Fuse.Amps, c.Fuse.None = 0, true
+	}
+}
+
+// settleCharge says what a line or a lead loses, with what is lost before it [V].
+func (c *Cable) settleCharge(before float64) {
+	c.Drop.Own, c.Drop.Shared = c.Current*c.ohms(), before
+	c.Drop.Joints = c.Current * (fuseOhms(c.Fuse.Amps) + joints)
+	c.Drop.Alone = c.Drop.Cables() + c.Drop.Joints
+	c.Drop.At = c.Volts - c.Drop.Alone
 }
 
 // volts is what drives a line; shares of loss are of it.
@@ -71,7 +122,7 @@ const (
 	usualCharge = 20.0 // A of a source of which nothing is known
 )
 
-// amps is the greatest current in a source's cable: what is written, unless far more is certain, else what its rows say.
+// amps is the greatest current in a source's own cable: what is written, unless far more is certain, else what its rows say.
 func (s Source) amps(to Supply) float64 {
 	if s.Most > 0 && !low(s.Most, s.certain(to)) {
 		return s.Most
@@ -101,58 +152,12 @@ func (s Source) ends(to Supply) (from, end End) {
 	switch s.Kind {
 	case Sun:
 		one.Symbol = SymbolPanel
-		return one, End{Fitting: s.By, Words: "the solar controller", Symbol: SymbolRegulator}
+		return one, End{Fitting: s.By.ID, Words: "the solar controller", Symbol: SymbolRegulator}
 	case Shore:
 		one.Symbol = SymbolCharger
 		return one, to.board()
 	case Split:
 		one.Symbol = SymbolRelay
-		return End{Words: "the starter battery", Symbol: SymbolStarter}, to.end()
 	}
 	return End{Words: "the starter battery", Symbol: SymbolStarter}, one
-}
-
-// fuseEnds puts the fuse where the current of a short comes from: at both ends of a line between two batteries, else at the end of the house battery.
-func (r *Result) fuseEnds(c *Cable, s Source, to Supply) {
-	house := to.AtBoard
-	where := "at the fuse board, where the line joins it"
-	if s.Kind == Split || house == 0 {
-		house, where = to.Fault, "within 200 mm of the house battery's post"
-	}
-	if s.Kind == Sun || s.Kind == Shore {
-		c.Fuse.End, c.Fuse.Where, c.Fault = "to", where, [2]float64{0, house}
-		c.Fuse.Meets = house
-		return
-	}
-	starter := full[Flooded] / starterOhms
-	c.Fault = [2]float64{starter, full[Flooded] / (starterOhms + c.ohms() + fuseOhms(c.Fuse.Amps))}
-	c.Fuse.Meets, c.Fuse.Where = starter, "within 200 mm of the starter battery's post"
-	far := c.Fuse
-	far.End, far.Meets, far.Where = "to", house, where
-	c.FarFuse = &far
-	c.Ends = s.Both
-	c.Drop.Joints += c.Current * fuseOhms(far.Amps)
-}
-
-// bonds joins each bank's negative to the body once.
-func (r *Result) bonds() {
-	for _, s := range r.Supplies {
-		i := r.trunkOf(s.ID)
-		if i < 0 {
-			continue
-		}
-		trunk := r.Cables[i]
-		c := Cable{About: s.About, Bank: s.ID, Role: Bond, Title: "negative to the body", Length: s.BondLength, Volts: s.Volts,
-			From: End{Words: "the negative busbar", Symbol: SymbolBoard}, To: End{Words: "clean bare metal of the body", Symbol: SymbolBody}}
-		if c.Length.MM == 0 {
-			c.Length = Length{MM: usualTrunk, Known: Assumed}
-		}
-		need := max(leastBond, trunk.Section.MM2)
-		c.Section = Section{MM2: need, Need: need, Rule: RuleShort, Steps: []Demand{{Rule: RuleShort, MM2: need, Words: "no thinner than the battery's own cable, and at least 10 mm2", Source: bondSource}}}
-		if s.Bond > 0 {
-			c.Section.MM2, c.Section.Said = s.Bond, true
-		}
-		c.Rating = c.way.rating(c.Section.MM2)
-		r.Cables = append(r.Cables, c)
-	}
 }

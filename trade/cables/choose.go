@@ -79,16 +79,14 @@ func (s *Section) decide() {
 	}
 }
 
-// protectMain chooses for the trunk, whose fuse must break what the battery gives [A] and let those behind it go first.
-func (c *Cable) protectMain(behind []Cable, meets float64) {
+// protectMain chooses for the trunk, whose fuse must break what the battery gives [A] and let those behind it, the greatest of which is known [A], go first.
+func (c *Cable) protectMain(behind, meets float64) {
 	c.choose()
 	c.Fuse.Where = "within 200 mm of the battery's post"
 	if c.Fuse.Said {
 		return
 	}
-	for _, b := range behind {
-		c.Fuse.Least = max(c.Fuse.Least, nextFuse(b.Fuse.Amps*bladeRatio))
-	}
+	c.Fuse.Least = max(c.Fuse.Least, nextFuse(behind*bladeRatio))
 	c.Fuse.Least = breakable(c.Fuse.Least, meets)
 	if !c.Section.Said {
 		c.Fuse.Amps = c.Fuse.Least

@@ -15,6 +15,8 @@ func (c *Cable) code() string {
 		return ""
 	case c.Role == Charge:
 		return "power.drop.from." + c.ID
+	case c.Role == Lead:
+		return "power.drop.lead." + c.ID
 	}
 	return "power.drop.to." + c.ID
 }
@@ -56,7 +58,7 @@ func (r Result) Figures() []working.Figure {
 
 // known says whether a cable's losses were found: not where the voltage breaks down.
 func (r *Result) known(c *Cable) bool {
-	return c.Role == Charge || r.nets[c.Bank].tipped == nil && c.Starved == nil
+	return c.charges() || r.nets[c.Bank].tipped == nil && c.Starved == nil
 }
 
 func (c *Cable) state() working.State {

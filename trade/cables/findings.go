@@ -1,7 +1,6 @@
 package cables
 
 import (
-	"encoding/json"
 	"fmt"
 	"math"
 	"slices"
@@ -22,20 +21,11 @@ func (r *Result) judge() []finding.Finding {
 			out = r.thinBond(out, c)
 			continue
 		}
-		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.unchosen} {
-			if f, ok := ask(c); ok {
+		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.unchosen, r.breaks, r.slow, r.selective} {
+			f, ok := ask(c)
+			if ok && !slices.ContainsFunc(out, func(g finding.Finding) bool { return g.Key() == f.Key() }) { // a line and its lead may share a fuse
 				out = append(out, f)
 			}
-		}
-		for _, p := range c.fuses() {
-			for _, ask := range []func(*Cable, Protection) (finding.Finding, bool){r.breaks, r.slow} {
-				if f, ok := ask(c, p); ok && !slices.ContainsFunc(out, func(g finding.Finding) bool { return g.Key() == f.Key() }) {
-					out = append(out, f)
-				}
-			}
-		}
-		if f, ok := r.selective(c); ok {
-			out = append(out, f)
 		}
 	}
 	if f, ok := r.mainsUnnamed(); ok {
@@ -57,26 +47,12 @@ func (r *Result) judge() []finding.Finding {
 	return out
 }
 
-// propose writes one key of what a pointer leads to.
-func propose(words, about, key string, value any) finding.Proposal {
-	patch := map[string]any{key: value}
-	steps := strings.Split(strings.TrimPrefix(about, "/"), "/")
-	for i := len(steps) - 1; i >= 0; i-- {
-		patch = map[string]any{steps[i]: patch}
-	}
-	text, err := json.Marshal(patch)
-	if err != nil {
-		panic(err) // a mistake of the program: texts and numbers always can be written
-	}
-	return finding.Proposal{Words: words, Patch: text}
-}
-
 // sectioned proposes another cross-section for a cable that stands in the document.
 func (c *Cable) sectioned(mm2 float64) []finding.Proposal {
 	if mm2 <= 0 || c.ID == "" || mm2 == c.Section.MM2 {
 		return nil
 	}
-	return []finding.Proposal{propose(fmt.Sprintf("make the cable %s mm2", digits(mm2, 4)), c.About, "cable", fmt.Sprintf("%s mm2", digits(mm2, 4)))}
+	return []finding.Proposal{propose(fmt.Sprintf("make the cable %s mm2", digits(mm2, 4)), c.way.About, "cable", fmt.Sprintf("%s mm2", digits(mm2, 4)))}
 }
 
 // rated proposes another rating for its fuse. The key of a trunk's fuse may be the bank's.
@@ -117,15 +93,21 @@ func (c *Cable) name() string { return fmt.Sprintf("%s (%s)", c.Number, c.Title)
 
 // itsFuse and itself are its fuse and the cable at the beginning of a sentence.
 func (c *Cable) itsFuse() string {
-	if c.Role == Trunk {
+	switch c.Role {
+	case Trunk:
 		return "The main fuse"
+	case Lead:
+		return "The fuse of the " + c.Title
 	}
 	return "The fuse of " + c.Title
 }
 
 func (c *Cable) itself() string {
-	if c.Role == Trunk {
+	switch c.Role {
+	case Trunk:
 		return "The main cable"
+	case Lead:
+		return "The " + c.Title
 	}
 	return "The cable of " + c.Title
 }
@@ -147,12 +129,4 @@ func capital(text string) string {
 		return text
 	}
 	return strings.ToUpper(text[:1]) + text[1:]
-}
-
-// both proposes the cross-section and the fuse that were chosen.
-func (c *Cable) both() finding.Proposal {
-	p := propose("", c.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))
-	p.Words = fmt.Sprintf("take %s mm2 and a fuse of %s A", digits(c.Section.MM2, 4), digits(c.Fuse.Amps, 4))
-	p.Patch = []byte(strings.Replace(string(p.Patch), `"cable":`, fmt.Sprintf(`"fuse":%v,"cable":`, c.Fuse.Amps), 1))
-	return p
 }

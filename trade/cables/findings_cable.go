@@ -40,7 +40,8 @@ func (r Rating) Words() string {
 // drop finds a cable that loses more than it may, or than the builder wants.
 func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	share := c.Drop.Cables() / c.Volts
-	if share <= c.Drop.Limit*(1+1e-9) || !c.Section.Said || !r.known(c) {
+	said := c.Role == Lead && c.Drop.Shared > c.Drop.Limit*c.Volts // of its line already
+	if share <= c.Drop.Limit*(1+1e-9) || !c.Section.Said || !r.known(c) || said {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
@@ -54,9 +55,9 @@ func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 		natural = criticalLimit
 	}
 	switch {
-	case c.Role == Charge && share <= criticalLimit:
+	case c.charges() && share <= criticalLimit:
 		f.Severity, f.Title = finding.Close, "The line from "+c.From.Words+" loses more voltage than is good for charging"
-	case c.Role != Charge && share <= natural:
+	case !c.charges() && share <= natural:
 		f.Severity, f.Title = finding.Close, "More voltage is lost on the way to "+c.To.Words+" than you want"
 		f.Source = finding.Source{Text: "what the document wants; resistances of IEC 60228", Sure: finding.Read}
 	}
@@ -81,7 +82,7 @@ func (r *Result) thickEnough(c *Cable) float64 {
 // lossesWith is what a cable would lose with another cross-section, everything else as it is.
 func (r *Result) lossesWith(c Cable, mm2 float64) (Drop, bool) {
 	c.Section.MM2 = mm2
-	if c.Role == Charge {
+	if c.charges() {
 		c.Drop.Own = c.Current * c.ohms()
 		return c.Drop, true
 	}
@@ -105,6 +106,9 @@ func (r *Result) lossesWith(c Cable, mm2 float64) (Drop, bool) {
 func (r *Result) before(c *Cable) (float64, []string) {
 	volts, n := 0.0, r.nets[c.Bank]
 	var names []string
+	if c.Role == Lead && c.Drop.Shared > 0 {
+		return c.Drop.Shared, []string{c.FedBy}
+	}
 	for from := c.fed; from != ""; from = n.find(from).from {
 		volts += n.through(from) * n.find(from).cable
 		names = append(names, r.find(c.Bank, from).name())
@@ -156,11 +160,10 @@ func (r *Result) unchosen(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: c.itself() + " is not chosen yet", Source: c.Section.decided().Source,
 		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%s mm2 would do over %.1f m, since %s.", digits(c.Section.MM2, 4), c.Length.MM/1000, c.Section.decided().Words)}
-	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("take %s mm2", digits(c.Section.MM2, 4)), c.About, "cable", fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4)))}
-	if !c.Fuse.Said && c.fuseChoice() > 0 {
+	if c.takesFuse() {
 		f.Words += fmt.Sprintf(" A fuse of %s A goes with it.", digits(c.Fuse.Amps, 4))
-		f.Proposals = []finding.Proposal{c.both()}
 	}
+	f.Proposals = []finding.Proposal{r.chosen(c)}
 	return f, true
 }
 

@@ -18,7 +18,7 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 	f := finding.Finding{Code: "power.fuse.none", Source: fusedSource, About: []string{c.way.Fuse.About}, Caution: fireCaution, Measured: measure(0, "A"), Limit: measure(c.Rating.Amps, "A")}
 	choose := c.fuseChoice()
 	switch {
-	case c.Fuse.Said && !c.Fuse.None:
+	case c.Fuse.Said && !c.Fuse.None, c.Fuse.Needless, c.elsewhere():
 		return f, false
 	case c.Fuse.None && c.Role == Feed && c.fed != "" && r.find(c.Bank, c.fed).Fuse.Amps > 0 && r.find(c.Bank, c.fed).Fuse.Amps <= c.Rating.Amps:
 		return f, false
@@ -33,18 +33,19 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		f.Words = fmt.Sprintf("Into a short it gives about %.0f A. A fuse of %s A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), digits(choose, 4))
 	case c.Fuse.None:
 		f.Severity, f.Title = finding.Danger, c.itself()+" has no fuse"
-		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(c.Fault[0]), c.Rating.Amps)
-		if c.Fault[0] == 0 {
-			f.Words = fmt.Sprintf("The battery at its end gives far more than the %.0f A that the cable stands. It would glow before anything stopped it.", c.Rating.Amps)
-		}
+		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(max(c.Fault[0], c.Fault[1])), c.Rating.Amps)
 	case !c.Fuse.Said && c.Section.Said:
-		f.Severity, f.Title = finding.Fault, "No fuse is planned for the cable of "+c.Title
+		f.Severity, f.Title = finding.Fault, "No fuse is planned for t"+c.itself()[1:]
 		f.Words = fmt.Sprintf("A cable is protected where it leaves what feeds it. A fuse of %s A carries what it draws, and the cable stands %.0f A.", digits(choose, 4), c.Rating.Amps)
 	default:
 		return f, false
 	}
 	if about, key := c.fuseKey(); choose > 0 && key != "" {
-		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put in a fuse of %s A", digits(choose, 4)), about, key, choose)}
+		edits := []edit{{about, key, choose}}
+		if c.Role == Trunk {
+			edits = append(edits, c.kindEdit()...)
+		}
+		f.Proposals = []finding.Proposal{proposeAll(fmt.Sprintf("put in a fuse of %s A", digits(choose, 4)), edits...)}
 	}
 	return f, true
 }
@@ -76,9 +77,15 @@ func (r *Result) find(bank, id string) *Cable {
 	return &Cable{}
 }
 
-// ends finds a cable between two batteries with a fuse at one end only, or of which nobody says.
+// elsewhere says whether its fuse is said to be at the other end of the line only: ends judges that.
+func (c *Cable) elsewhere() bool {
+	return c.Role == Charge && c.Ends == "house" || c.Role == Lead && c.Ends == "source"
+}
+
+// ends finds a line between two batteries with a fuse at one end only, or of which nobody says.
 func (r *Result) ends(c *Cable) (finding.Finding, bool) {
-	if c.FarFuse == nil || c.Ends == "both" || c.Fuse.None || !c.Fuse.Said {
+	fuse := c.way.Fuse
+	if c.Role != Charge || c.Source != Engine && c.Source != Split || c.Ends == "both" || fuse.None || !fuse.Said {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.fuse.ends", Source: finding.Source{Text: "both ends of a cable between two batteries are fed: a fuse at each; from memory", Sure: finding.Memory}, About: []string{c.About}, Caution: fireCaution,
@@ -86,42 +93,70 @@ func (r *Result) ends(c *Cable) (finding.Finding, bool) {
 	where := map[string]string{"house": "starter", "source": "house"}[c.Ends]
 	if where == "" {
 		f.Severity, f.Title = finding.Close, "Nobody has said that both ends of the cable from the engine have a fuse"
-		f.Words = fmt.Sprintf("There is a battery at each end of it, and a short is fed from both. Each end wants a fuse of %s A.", digits(c.Fuse.Amps, 4))
+		f.Words = fmt.Sprintf("There is a battery at each end of it, and a short is fed from both. Each end wants a fuse of %s A.", digits(fuse.Amps, 4))
 		f.Measured = nil
 		return f, true
 	}
 	f.Severity, f.Title = finding.Danger, "One end of the cable from the engine has no fuse"
-	f.Words = fmt.Sprintf("A short on its way is fed by the %s battery too, past the fuse at the other end, with about %.0f A.", where, whole(map[string]float64{"starter": c.Fuse.Meets, "house": c.FarFuse.Meets}[where]))
+	f.Words = fmt.Sprintf("A short on its way is fed by the %s battery too, past the fuse at the other end, with about %.0f A.", where, whole(map[string]float64{"starter": c.Fuse.Meets, "house": r.leadOf(c).Fuse.Meets}[where]))
 	return f, true
+}
+
+// leadOf is the lead of a line.
+func (r *Result) leadOf(line *Cable) *Cable {
+	for i := range r.Cables {
+		if c := &r.Cables[i]; c.Role == Lead && c.ID == line.ID {
+			return c
+		}
+	}
+	return &Cable{}
 }
 
 const grossly = 1.5 // times what a cable carries, beyond which a fuse does not protect it at all
 
-// tooGreat finds a fuse that lets more pass than the cable stands.
+// tooGreat finds a fuse that lets more pass than the cable stands. A closed relay joins two cables: each must stand the fuses of both.
 func (r *Result) tooGreat(c *Cable) (finding.Finding, bool) {
-	if !c.Fuse.Said || c.Fuse.Amps <= c.Rating.Amps*(1+1e-9) {
+	by := c
+	if c.Source == Split {
+		by = r.greaterFused(c)
+	}
+	fuse := by.Fuse.Amps
+	if !by.Fuse.Said || fuse <= c.Rating.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
-	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: c.itsFuse() + " is more than its cable stands", Source: protectSource,
-		Measured: measure(c.Fuse.Amps, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
-		Words: fmt.Sprintf("The fuse lets %s A pass for good; the cable of %s mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", digits(c.Fuse.Amps, 4), digits(c.Section.MM2, 4), c.Rating.Amps)}
-	if c.Fuse.Amps > grossly*c.Rating.Amps {
+	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{by.way.Fuse.About, c.sectionAbout()}, Title: by.itsFuse() + " is more than its cable stands", Source: protectSource,
+		Measured: measure(fuse, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
+		Words: fmt.Sprintf("The fuse lets %s A pass for good; the cable of %s mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", digits(fuse, 4), digits(c.Section.MM2, 4), c.Rating.Amps)}
+	if by != c {
+		f.Title = by.itsFuse() + " is more than the cable behind the relay stands"
+	}
+	if fuse > grossly*c.Rating.Amps {
 		f.Severity = finding.Danger
 	}
 	if choose := c.fuseChoice(); choose > 0 {
-		f.Proposals = append(f.Proposals, c.rated(choose)...)
+		f.Proposals = append(f.Proposals, by.rated(choose)...)
 	}
-	if mm2, ok := nextStandard(func(a float64) bool { return a > c.Section.MM2 && c.way.rating(a).Amps >= c.Fuse.Amps }); ok && c.Fuse.Amps <= absurdTimes*c.Current {
+	if mm2, ok := nextStandard(func(a float64) bool { return a > c.Section.MM2 && c.way.rating(a).Amps >= fuse }); ok && fuse <= absurdTimes*c.Current {
 		f.Proposals = append(f.Proposals, c.sectioned(mm2)...)
 	}
 	return f, true
+}
+
+// greaterFused is that of the two cables that a relay joins which has the greater fuse; of equal ones the first that was asked for.
+func (r *Result) greaterFused(c *Cable) *Cable {
+	for i := range r.Cables {
+		if o := &r.Cables[i]; o.Source == Split && o.charges() && o.ID == c.ID && o.Fuse.Amps > c.Fuse.Amps {
+			return o
+		}
+	}
+	return c
 }
 
 const absurdTimes = 10.0 // the current of a circuit
 
 // absurd finds a fuse that is out of all proportion to what it feeds: the cable may stand it, but no appliance.
 func (r *Result) absurd(c *Cable) (finding.Finding, bool) {
-	if !c.Fuse.Said || c.Role != Feed || c.Fuse.Amps <= absurdTimes*c.Current*(1+1e-9) || c.Fuse.Amps > c.Rating.Amps*(1+1e-9) {
+	if !c.Fuse.Said || c.Role != Feed && c.Role != Lead || c.Fuse.Amps <= absurdTimes*c.Current*(1+1e-9) || c.Fuse.Amps > c.Rating.Amps*(1+1e-9) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.fuse.absurd", Severity: finding.Close, About: []string{c.way.Fuse.About}, Title: c.itsFuse() + " is out of all proportion", Source: finding.Source{Text: "common practice: no more than about ten times what it feeds", Sure: finding.Practice},

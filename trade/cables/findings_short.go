@@ -7,9 +7,9 @@ import (
 )
 
 // breaks finds a fuse that cannot break what the battery gives into a short at its place.
-func (r *Result) breaks(c *Cable, p Protection) (finding.Finding, bool) {
-	f := c.way.Fuse
-	if f.Kind == Unsaid && f.Breaking == 0 || p.Backed || p.Breaking >= p.Meets {
+func (r *Result) breaks(c *Cable) (finding.Finding, bool) {
+	f, p := c.way.Fuse, c.Fuse
+	if p.Amps <= 0 || f.Kind == Unsaid && f.Breaking == 0 || p.Backed || p.Breaking >= p.Meets {
 		return finding.Finding{}, false
 	}
 	about, _ := c.fuseKey()
@@ -19,8 +19,11 @@ func (r *Result) breaks(c *Cable, p Protection) (finding.Finding, bool) {
 	out := finding.Finding{Code: "power.fuse.breaking", Severity: finding.Danger, About: []string{about}, Title: c.itsFuse() + " cannot break a short", Source: breakingSource, Caution: fireCaution,
 		Measured: measure(p.Breaking, "A"), Limit: measure(p.Meets, "A"),
 		Words: fmt.Sprintf("At its place a short draws about %.0f A; it can break %.0f A. Beyond that it bursts and goes on burning inside.", whole(p.Meets), p.Breaking)}
-	if kind := kindFor(p.Amps, p.Meets); kind != Unsaid && p.End == "from" {
+	if kind := kindFor(p.Amps, p.Meets); kind != Unsaid {
 		owner, _ := c.fuseKey()
+		if c.Role == Lead { // what is written there wins over what is said of its line
+			owner = c.way.About
+		}
 		patch := propose("take a "+makes[kind].words, owner, "fuse-kind", string(kind))
 		if f.Breaking > 0 {
 			return out, true // what is written of its breaking wins over its kind: only the builder knows which is meant
@@ -36,9 +39,9 @@ const (
 )
 
 // slow finds a short at the far end that is not large enough to open the fuse at once.
-func (r *Result) slow(c *Cable, p Protection) (finding.Finding, bool) {
-	end := c.Fault[1]
-	if p.End == "to" || end <= 0 || !p.Said || c.Role == Charge {
+func (r *Result) slow(c *Cable) (finding.Finding, bool) {
+	end, p := c.Weakest(), c.Fuse
+	if end <= 0 || p.Amps <= 0 || !p.Said {
 		return finding.Finding{}, false
 	}
 	times := end / p.Amps
@@ -53,12 +56,9 @@ func (r *Result) slow(c *Cable, p Protection) (finding.Finding, bool) {
 
 // selective finds a fuse that goes together with the one above it.
 func (r *Result) selective(c *Cable) (finding.Finding, bool) {
-	if c.Role != Feed || !c.Fuse.Said || c.Fuse.Amps <= 0 {
+	above := r.above(c)
+	if above == nil || !c.Fuse.Said || c.Fuse.Amps <= 0 {
 		return finding.Finding{}, false
-	}
-	above := r.find(c.Bank, c.fed)
-	if c.fed == "" {
-		above = &r.Cables[r.trunkOf(c.Bank)]
 	}
 	ratio := bladeRatio
 	if c.Fuse.Kind != Blade {
@@ -74,6 +74,18 @@ func (r *Result) selective(c *Cable) (finding.Finding, bool) {
 		f.Proposals = c.rated(c.Fuse.Least)
 	}
 	return f, true
+}
+
+// above is the cable whose fuse is the next before that of another, or nil.
+func (r *Result) above(c *Cable) *Cable {
+	i := r.trunkOf(c.Bank)
+	switch {
+	case i < 0, c.Role == Trunk, c.charges() && (c.Fuse.End != "to" || c.Source == Split):
+		return nil
+	case c.fed != "":
+		return r.find(c.Bank, c.fed)
+	}
+	return &r.Cables[i]
 }
 
 // kindUnsaid notes that the main fuse has to be of a kind that breaks what the battery gives, and that nobody has said which it is.

@@ -39,8 +39,11 @@ func (r *Result) link() {
 	}
 	for i := range r.Cables {
 		c := &r.Cables[i]
-		if c.Role == Feed {
+		switch c.Role {
+		case Feed:
 			c.FedBy = numbers[c.Bank+" "+c.fed]
+		case Lead:
+			c.FedBy = r.Cables[i-1].Number // its line stands before it
 		}
 		if c.Role != Bond && r.in.Rules == "us" && r.Mains.State == "planned" && c.Negative == "black" {
 			c.Negative = "yellow" // black is live in American mains cable
@@ -56,7 +59,7 @@ func (r *Result) shorts() {
 			continue
 		}
 		s := r.Supplies[r.supplyOf(c.Bank)]
-		if c.Role != Charge {
+		if !c.charges() {
 			c.Fuse.Meets = c.Fault[0]
 		}
 		if c.Role == Feed {
@@ -65,22 +68,19 @@ func (r *Result) shorts() {
 				c.Fuse.Where = "where it leaves the cable that feeds it"
 			}
 		}
-		c.Fuse.kind(c.way.Fuse, r.backed(c, s, c.Fuse))
-		if c.FarFuse != nil {
-			c.FarFuse.kind(c.way.Fuse, r.backed(c, s, *c.FarFuse))
-		}
+		c.Fuse.kind(c.way.Fuse, r.backed(c, s))
 	}
 }
 
 // backed says whether the main fuse breaks what this one cannot: one behind it may then be of a small kind.
-func (r *Result) backed(c *Cable, s Supply, p Protection) bool {
+func (r *Result) backed(c *Cable, s Supply) bool {
 	i := r.trunkOf(c.Bank)
 	if i < 0 || c.Role == Trunk {
 		return false
 	}
 	main := r.Cables[i].Fuse
-	behind := c.Role == Feed || p.End == "to" && c.Source != Split
-	return behind && main.Amps > 0 && main.Breaking >= main.Meets && p.Meets <= s.AtBoard*(1+1e-9)
+	behind := c.Role == Feed || c.Fuse.End == "to" && c.Source != Split
+	return behind && main.Amps > 0 && main.Breaking >= main.Meets && c.Fuse.Meets <= s.AtBoard*(1+1e-9)
 }
 
 // kind settles how a fuse is made: as written, or the plainest that breaks what it meets.

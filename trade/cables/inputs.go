@@ -93,6 +93,7 @@ type Way struct {
 	About      string // JSON Pointer of the circuit or source
 	Title      string
 	Length     Length
+	Branches   float64 // to further loads besides, one way
 	Section    float64 // 0 is not said
 	Fuse       Fuse
 	Insulation float64  // what it stands, °C; 0 is not said
@@ -144,10 +145,12 @@ const (
 type Source struct {
 	Way
 	Is    []Load // panels, chargers
-	By    string // what controls it
+	By    Part   // what controls it; without an id nobody says
+	Plain bool   // what controls it passes the panels' current on as it is (PWM)
 	To    string // the bank
+	Lead  Way    // from what controls or converts it to the board; its About is where it would be written
 	Kind  SourceKind
-	Most  float64 // greatest current in the cable; 0 is not known
+	Most  float64 // greatest current in its own cable; 0 is not known
 	Volts float64 // that it works at; 0 is not known
 	Both  string  // which ends have the fuse: "both", "house", "source"; "" is not said
 }

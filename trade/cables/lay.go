@@ -47,7 +47,7 @@ func (d *Drop) wish() {
 func (b Bank) mainFuse(also Fuse) Fuse {
 	f := b.MainFuse
 	if !f.Said && also.Said {
-		return also
+		f.Said, f.None, f.Amps, f.About = true, also.None, also.Amps, also.About
 	}
 	if f.Kind == Unsaid {
 		f.Kind = also.Kind

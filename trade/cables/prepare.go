@@ -15,8 +15,8 @@ const (
 func (r *Result) prepare() {
 	for i := range r.Cables {
 		c := &r.Cables[i]
-		c.Cut = math.Ceil((c.Length.MM*slack+2*endLeft)/50) * 50
-		c.Terminals = c.crimps()
+		c.Cut = math.Ceil(((c.Length.MM+c.way.Branches)*slack+2*endLeft)/50-1e-9) * 50
+		c.Terminals = c.crimps(r.Supplies[r.supplyOf(c.Bank)])
 	}
 	r.Bill = r.bill()
 	r.Tests = r.tests()
@@ -32,42 +32,6 @@ func (c Cable) Cores() int {
 		return 1
 	}
 	return 2
-}
-
-// crimps are what goes on its ends: lugs on studs for thick cable, insulated crimps by colour for thin.
-func (c Cable) crimps() []Terminal {
-	each := c.Cores()
-	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond || c.FarFuse != nil {
-		words := fmt.Sprintf("ring lug %s for %s mm2, with heat-shrink", studFor(c.Section.MM2), digits(c.Section.MM2, 4))
-		return []Terminal{{Words: words, Count: 2 * each, At: "both ends", Row: "lug-crimp-set"}}
-	}
-	colour := crimpColour(c.Section.MM2)
-	return []Terminal{
-		{Words: colour + " ring or blade crimp", Count: each, At: c.From.Words, Row: "terminal-crimp-set"},
-		{Words: colour + " crimp to suit the appliance", Count: each, At: c.To.Words, Row: "terminal-crimp-set"},
-	}
-}
-
-// crimpColour is that of insulated crimps by the copper they are for.
-func crimpColour(area float64) string {
-	switch {
-	case area <= 1.5:
-		return "red"
-	case area <= 2.5:
-		return "blue"
-	}
-	return "yellow"
-}
-
-// studFor is the bolt that usually carries a lug; the part's own sheet wins.
-func studFor(area float64) string {
-	switch {
-	case area <= 4:
-		return "M6"
-	case area <= 50:
-		return "M8"
-	}
-	return "M10"
 }
 
 // bill gathers what to buy: cable by colour and cross-section, fuses by kind and rating, crimps by kind.
@@ -92,8 +56,8 @@ func (r *Result) bill() []Item {
 		}
 	}
 	for _, c := range r.Cables {
-		for _, p := range c.fuses() {
-			add(fuseRow(p), p.Words(), "piece", 1, c.Number)
+		if c.Fuse.Amps > 0 {
+			add(fuseRow(c.Fuse), c.Fuse.Words(), "piece", 1, c.Number)
 		}
 		for _, t := range c.Terminals {
 			add(t.Row, t.Words, "piece", float64(t.Count), c.Number)
@@ -101,18 +65,6 @@ func (r *Result) bill() []Item {
 	}
 	for i := range out {
 		r.priced(&out[i])
-	}
-	return out
-}
-
-// fuses are those of a cable that there are or should be.
-func (c Cable) fuses() []Protection {
-	var out []Protection
-	if c.Fuse.Amps > 0 {
-		out = append(out, c.Fuse)
-	}
-	if c.FarFuse != nil && c.FarFuse.Amps > 0 {
-		out = append(out, *c.FarFuse)
 	}
 	return out
 }

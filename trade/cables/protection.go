@@ -48,6 +48,7 @@ type Protection struct {
 	Amps     float64 // what it is reckoned with: what is written, else what was chosen; 0 where there is none
 	Said     bool
 	None     bool // written that there is none
+	Needless bool // what feeds it gives no more than it carries: panels
 	Kind     Kind
 	KindSaid bool
 	Breaking float64 // A that it can break

@@ -102,7 +102,7 @@ func (c Cable) atWork() string {
 		return "Half an hour of full sun on the panels"
 	case c.Source == Shore:
 		return "Half an hour on the mains"
-	case c.Role == Charge:
+	case c.charges():
 		return "Let the engine charge for half an hour"
 	}
 	return fmt.Sprintf("Let all that hangs on %s run for half an hour", c.Title)

@@ -50,7 +50,7 @@ func (r *Result) bank(b Bank) {
 	}
 	own := r.Cables[first:]
 	main := &own[0]
-	main.protectMain(own[1:], supply.Fault)
+	main.protectMain(r.behind(b, own[1:]), supply.Fault)
 	n := r.solve(supply, own)
 	if n.tipped != nil && starve(own, n) {
 		n = r.solve(supply, own)
@@ -64,6 +64,25 @@ func (r *Result) bank(b Bank) {
 	r.nets[b.ID] = n
 	supply.settle(n, own)
 	r.Supplies = append(r.Supplies, supply)
+}
+
+// behind is the greatest rating of the fuses behind a main fuse [A]: of circuits, and of what charges at the board.
+func (r *Result) behind(b Bank, own []Cable) float64 {
+	most := 0.0
+	for _, c := range own {
+		most = max(most, c.Fuse.Amps)
+	}
+	for _, s := range r.in.Sources {
+		if s.Kind == Split || r.bankOf(s) != b.ID {
+			continue
+		}
+		if said := s.leadFuse(); said.Said {
+			most = max(most, said.Amps)
+		} else {
+			most = max(most, leastFuse(s.gives(b.supply())))
+		}
+	}
+	return most
 }
 
 // thicken takes the next cross-section for the first cable that was not written and loses too much; false where there is none.

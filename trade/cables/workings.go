@@ -49,6 +49,8 @@ func (c *Cable) lengthLine() line {
 	switch c.Length.Known {
 	case Measured:
 		l.From = origin{Pointer: c.Length.About}
+	case Laid:
+		l.From = origin{Assumption: "along its ways, and the surfaces between them, from where things stand; nobody has measured it yet"}
 	case Straight:
 		l.From = origin{Assumption: "along the van, across it and up between the two places, a fifth added; nobody has measured it yet"}
 	default:
@@ -67,16 +69,23 @@ func (c *Cable) sectionLine() line {
 
 func (c *Cable) currentLine() line {
 	l := line{Symbol: "I", Label: "current in it, with everything on", Value: c.Drop.Own / c.ohms(), Unit: "A", From: here}
-	if c.Role == Charge {
+	switch {
+	case c.Role == Charge:
 		l.Label = "greatest current in it; what a converter takes may be a fifth more than what it gives"
+	case c.Role == Lead && c.Source == Sun:
+		l.Label = "greatest current in it: the panels' power at the voltage of a low battery, no more than the controller is made for"
+	case c.Role == Lead:
+		l.Label = "greatest current in it: what is made for it, no more than its line carries"
 	}
 	return l
 }
 
 func (c *Cable) voltsWords() string {
 	switch {
-	case c.Role != Charge:
+	case !c.charges():
 		return "a resting battery"
+	case c.Role == Lead:
+		return "a battery that is charged"
 	case c.Source == Sun:
 		return "the panel at work"
 	case c.Source == Shore:
@@ -139,11 +148,12 @@ func (r *Result) said(c *Cable) bool {
 }
 
 func (r *Result) workingOfLength() working.Working {
-	w := working.Working{Formula: "L = Σ n·(1.1·l + 2·0.3 m), rounded up to 50 mm", Source: finding.Source{Text: "common practice: a tenth for bends, 300 mm left at each end", Sure: finding.Practice}}
+	w := working.Working{Formula: "L = Σ n·(1.1·(l + b) + 2·0.3 m), rounded up to 50 mm", Source: finding.Source{Text: "common practice: a tenth for bends, 300 mm left at each end", Sure: finding.Practice}}
 	for i := range r.Cables {
 		c := &r.Cables[i]
-		w.Lines = append(w.Lines, line{Symbol: "n·L", Label: c.name(), Value: float64(c.Cores()) * c.Cut / 1000, Unit: "m", Sum: fmt.Sprintf("%d × %.2f", c.Cores(), c.Cut/1000), From: here})
+		w.Lines = append(w.Lines, line{Symbol: "n·L", Label: c.name(), Value: float64(c.Cores()) * c.Cut / 1000, Unit: "m", Sum: fmt.Sprintf("%d × (1.1 × (%.2f + %.2f) + 0.60)", c.Cores(), c.Length.MM/1000, c.way.Branches/1000), From: here})
 	}
 	w.Lines = append(w.Lines, line{Symbol: "L", Label: "in all", Value: r.metres(), Unit: "m", From: here})
+	w.Notes = append(w.Notes, "l is the way to the farthest thing that it feeds, b what branches off to the others; what is lost is reckoned along l.")
 	return w
 }

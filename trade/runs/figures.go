@@ -20,9 +20,6 @@ func (r Result) Figures() []working.Figure {
 	if total, n := r.total(); n > 0 {
 		out = append(out, working.Figure{Code: "runs.length", Value: total, Unit: "mm", Label: "All ways together", State: working.Current})
 	}
-	if cable, n := r.cable(); n > 0 {
-		out = append(out, working.Figure{Code: "runs.cable", Value: cable / 1000, Unit: "m", Label: "Cable to cut with the branches to all loads, out and back", State: working.Assumed})
-	}
 	return out
 }
 
@@ -47,13 +44,21 @@ func (l *Led) figures() []working.Figure {
 
 // Code of the figure of a route.
 func (c *Circuit) code() string {
-	if c.Source {
+	switch {
+	case c.Lead:
+		return "runs.lead." + c.ID + ".route"
+	case c.Source:
 		return "runs.source." + c.ID + ".route"
 	}
 	return "runs.circuit." + c.ID + ".route"
 }
 
-func (r *Route) label() string { return "Cable of " + r.Circuit.ID + ", one way to the farthest end" }
+func (r *Route) label() string {
+	if r.Circuit.Lead {
+		return "Lead of " + r.Circuit.ID + " to the fuse board, one way"
+	}
+	return "Cable of " + r.Circuit.ID + ", one way to the farthest end"
+}
 
 func (r *Route) figure() (working.Figure, bool) {
 	long, ok := r.Length()
@@ -73,23 +78,10 @@ func (r *Result) total() (sum float64, n int) {
 	return sum, n
 }
 
-// cable is all that is to be bought, of circuits whose length is known.
-func (r *Result) cable() (sum float64, n int) {
-	for i := range r.Routes {
-		if _, ok := r.Routes[i].Length(); ok {
-			sum, n = sum+r.Routes[i].Bought(), n+1
-		}
-	}
-	return sum, n
-}
-
 // Working shows how a figure came about; false if there is no figure of that code.
 func (r Result) Working(code string) (working.Working, bool) {
-	switch {
-	case code == "runs.length":
+	if code == "runs.length" {
 		return r.lengthWorking()
-	case code == "runs.cable":
-		return r.cableWorking()
 	}
 	if rest, ok := strings.CutPrefix(code, "runs.way."); ok {
 		id, what, _ := strings.Cut(rest, ".")

@@ -108,12 +108,12 @@ func (r *Route) otherwise() (finding.Finding, bool) {
 	switch {
 	case *c.Written < r.Straight-loop/10:
 		f.Code, f.Severity, f.Limit = "runs.short", finding.Close, mm(r.Straight)
-		f.Title = fmt.Sprintf("%s is written as %.1f m of cable, and its ends are %.1f m apart", c.ID, *c.Written/1000, r.Straight/1000)
+		f.Title = fmt.Sprintf("%s is written as %.1f m of cable, and its ends are %.1f m apart", c.name(), *c.Written/1000, r.Straight/1000)
 		f.Words = "No cable so short reaches. What is lost in it and the fuse that it needs are reckoned from this length: measure it again."
 		f.Source = finding.Source{Text: "the places of this build", Sure: finding.Computed}
 	case off > farOff**c.Written && off > loop && r.laid() >= mostlyLaid*r.Reckoned:
 		f.Code, f.Severity, f.Limit = "runs.route", finding.Note, mm(r.Reckoned)
-		f.Title = fmt.Sprintf("%s is written as %.1f m of cable; along its ways it is %.1f m", c.ID, *c.Written/1000, r.Reckoned/1000)
+		f.Title = fmt.Sprintf("%s is written as %.1f m of cable; along its ways it is %.1f m", c.name(), *c.Written/1000, r.Reckoned/1000)
 		f.Words = "What was measured counts. If something was moved since, measure again; else correct the way."
 	default:
 		return finding.Finding{}, false
@@ -133,11 +133,14 @@ func (r *Route) laid() float64 {
 }
 
 func (r *Route) followDrawing() finding.Proposal {
-	key := "circuits"
+	key, route := "circuits", map[string]any{"route": nil}
 	if r.Circuit.Source {
 		key = "sources"
 	}
-	value, _ := json.Marshal(map[string]any{"power": map[string]any{key: map[string]any{r.Circuit.ID: map[string]any{"route": nil}}}})
+	if r.Circuit.Lead {
+		route = map[string]any{"lead": route}
+	}
+	value, _ := json.Marshal(map[string]any{"power": map[string]any{key: map[string]any{r.Circuit.ID: route}}})
 	return finding.Proposal{Words: "let the length follow the drawing", Patch: value}
 }
 

@@ -73,6 +73,7 @@ type Opening struct {
 type Circuit struct {
 	ID      string
 	Source  bool
+	Lead    bool // the short cable from what controls or converts a source
 	Along   []string
 	Section float64  // of one conductor [mm2]; 0 is not given
 	Battery bool     // a conductor of the battery: held more closely
@@ -91,8 +92,19 @@ type End struct {
 
 // Pointer leads to the circuit in the document.
 func (c *Circuit) Pointer() string {
-	if c.Source {
+	switch {
+	case c.Lead && c.Written != nil:
+		return "/power/sources/" + c.ID + "/lead"
+	case c.Source:
 		return "/power/sources/" + c.ID
 	}
 	return "/power/circuits/" + c.ID
+}
+
+// name is what it is called at the beginning of a sentence.
+func (c *Circuit) name() string {
+	if c.Lead {
+		return "The lead of " + c.ID
+	}
+	return c.ID
 }

@@ -67,24 +67,22 @@ func (r *Route) Length() (float64, bool) {
 	return r.Reckoned, r.Known
 }
 
-// Bought is the cable to cut, out and back: the route and its branches + 10 % + 0.3 m at both ends of each conductor: practice, from memory.
-func (r *Route) Bought() float64 {
-	one := r.Cable
-	if w := r.Circuit.Written; w != nil {
-		one = *w + max(0, r.Cable-r.Reckoned)
-	}
-	return 2 * (one*(1+spareShare) + 2*spareEnd)
+// Branches is what leads to further loads besides the route to the farthest, one way [mm].
+func (r *Route) Branches() float64 { return max(0, r.Cable-r.Reckoned) }
+
+// Route of a circuit, or of a source without its lead; or nil.
+func (r *Result) Route(id string, source bool) *Route {
+	return r.find(func(c *Circuit) bool { return c.ID == id && c.Source == source && !c.Lead })
 }
 
-const (
-	spareShare = 0.10
-	spareEnd   = 300 // mm
-)
+// Lead of a source, or nil.
+func (r *Result) Lead(id string) *Route {
+	return r.find(func(c *Circuit) bool { return c.ID == id && c.Lead })
+}
 
-// Route of a circuit or source, or nil.
-func (r *Result) Route(id string, source bool) *Route {
+func (r *Result) find(is func(*Circuit) bool) *Route {
 	for i := range r.Routes {
-		if c := r.Routes[i].Circuit; c.ID == id && c.Source == source {
+		if is(r.Routes[i].Circuit) {
 			return &r.Routes[i]
 		}
 	}

@@ -28,22 +28,6 @@ func (r *Result) lengthWorking() (working.Working, bool) {
 	return w, n > 0
 }
 
-func (r *Result) cableWorking() (working.Working, bool) {
-	total, n := r.cable()
-	w := working.Working{Code: "runs.cable", Label: "Cable to cut with the branches to all loads, out and back", Formula: "L = Σ 2·(1.1·lᵢ + 2·0.3 m)", Source: finding.Source{Text: "check list of the trade: route + 10 % + 0.3 m at each end", Sure: finding.Memory},
-		Notes: []string{"l is the route with its branches to all loads; a route that was measured counts as measured."}}
-	for i := range r.Routes {
-		c := &r.Routes[i]
-		if _, ok := c.Length(); ok {
-			bought := c.Bought() / 1000
-			w.Lines = append(w.Lines, working.Line{Symbol: "l", Label: c.Circuit.ID, Value: bought, Unit: "m",
-				Sum: fmt.Sprintf("2 × (1.1 × %.3f + 0.6)", (bought/2-0.6)/1.1), From: working.Origin{Figure: c.Circuit.code()}})
-		}
-	}
-	w.Lines = append(w.Lines, working.Line{Symbol: "L", Label: "to buy", Value: total / 1000, Unit: "m", From: here})
-	return w, n > 0
-}
-
 func (l *Led) pointer() string { return "/runs/" + l.ID }
 
 // working of one of the figures of a way.

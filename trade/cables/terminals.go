@@ -1,0 +1,71 @@
+package cables
+
+import "fmt"
+
+// crimps are what goes on its ends: lugs on studs for thick cable, insulated crimps by colour for thin.
+func (c Cable) crimps(s Supply) []Terminal {
+	plus, minus := c.pieces(s)
+	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond || c.Ends != "" {
+		words := fmt.Sprintf("ring lug %s for %s mm2, with heat-shrink", studFor(c.Section.MM2), digits(c.Section.MM2, 4))
+		at := "both ends"
+		if n := plus + minus; n > c.Cores() {
+			at = fmt.Sprintf("both ends of its %d pieces", n)
+		}
+		return []Terminal{{Words: words, Count: 2 * (plus + minus), At: at, Row: "lug-crimp-set"}}
+	}
+	colour := crimpColour(c.Section.MM2)
+	var out []Terminal
+	for _, e := range []End{c.From, c.To} {
+		words := colour + " crimp to suit the appliance"
+		if e.Symbol == SymbolBoard || e.Symbol == SymbolBattery || e.Symbol == SymbolStarter {
+			words = colour + " ring or blade crimp"
+		}
+		out = append(out, Terminal{Words: words, Count: c.Cores(), At: e.Words, Row: "terminal-crimp-set"})
+	}
+	if cut := plus + minus - c.Cores(); cut > 0 {
+		out = append(out, Terminal{Words: colour + " crimp to suit the fuse holder", Count: 2 * cut, At: "the fuse", Row: "terminal-crimp-set"})
+	}
+	return out
+}
+
+// pieces are into how many its positive and its negative are cut: a fuse in the line cuts the positive, and so does the isolator; the shunt cuts the
+// negative. A fuse on the board cuts nothing, nor does a block that sits on the battery's post.
+func (c Cable) pieces(s Supply) (plus, minus int) {
+	plus = 1
+	if c.Cores() > 1 {
+		minus = 1
+	}
+	onBoard := c.Role == Feed && c.fed == "" || c.Fuse.End == "to" && c.To.Symbol == SymbolBoard
+	if c.Fuse.Amps > 0 && !onBoard && c.Fuse.Kind != Block {
+		plus++
+	}
+	if c.Role == Trunk && s.Isolator != nil {
+		plus++
+	}
+	if c.Role == Trunk && s.Shunt != nil {
+		minus++
+	}
+	return plus, minus
+}
+
+// crimpColour is that of insulated crimps by the copper they are for.
+func crimpColour(area float64) string {
+	switch {
+	case area <= 1.5:
+		return "red"
+	case area <= 2.5:
+		return "blue"
+	}
+	return "yellow"
+}
+
+// studFor is the bolt that usually carries a lug; the part's own sheet wins.
+func studFor(area float64) string {
+	switch {
+	case area <= 4:
+		return "M6"
+	case area <= 50:
+		return "M8"
+	}
+	return "M10"
+}
