@@ -33,6 +33,16 @@ func (s Solid) Exit(o Solid, dx, dy, dz float64) float64 {
 	return s.exit(o, s.boxes(room[:0]), o.boxes(more[:0]), [3]float64{dx, dy, dz}, math.Inf(1))
 }
 
+// Exits are Exit along each of the Directions.
+func (s Solid) Exits(o Solid) (far [6]float64) {
+	var room, more [boxes]Bounds
+	mine, theirs := s.boxes(room[:0]), o.boxes(more[:0])
+	for i, d := range Directions {
+		far[i] = s.exit(o, mine, theirs, d, math.Inf(1))
+	}
+	return far
+}
+
 // WayOut is the shortest way along an axis by which s leaves o altogether; the depth is 0 when they do not overlap.
 func (s Solid) WayOut(o Solid) Way {
 	var room, more [boxes]Bounds

@@ -63,8 +63,9 @@ func (w *worker) roofExcess(b solid.Bounds) float64 {
 		return over
 	}
 	r := w.in.Room
+	var room [2][lookedAt]float64
 	along, _ := solid.Steps(r)
-	return solid.Greatest(solid.Places(nil, b.MinX, b.MaxX, step, along), solid.Places(nil, 0, 1, step/max(step, b.MaxY-b.MinY), nil), func(x, t float64) float64 {
+	return solid.Greatest(solid.Places(room[0][:], b.MinX, b.MaxX, step, along), solid.Places(room[1][:], 0, 1, step/max(step, b.MaxY-b.MinY), nil), func(x, t float64) float64 {
 		y := b.MinY + t*(b.MaxY-b.MinY)
 		y = min(max(y, r.Left(x, b.MaxZ)), r.Right(x, b.MaxZ))
 		return b.MaxZ - r.Roof(x, y)

@@ -79,11 +79,13 @@ type worker struct {
 
 	was, now *Memory
 	changes  map[string][]change // by mode
+	movedIn  map[string][]int    // by mode
 }
 
 func newWorker(in Inputs) *worker {
 	w := &worker{in: in, index: make(map[string]int, len(in.Fittings)), people: make(map[string]int, len(in.People))}
 	w.result.workings = make(map[string]working.Working)
+	w.movedIn = make(map[string][]int, len(in.Modes))
 	w.in.Error = max(1, in.Error)
 	w.remember()
 	for i, f := range in.Fittings {

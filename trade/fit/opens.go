@@ -106,17 +106,30 @@ func (w *worker) opening(mode *Mode, p *Part) (opened, solid.Bounds) {
 	return best, reach
 }
 
+// hung is a part hung in one of its ways, with all that it may meet.
+type hung struct {
+	*Part
+	way  int
+	path solid.Solid // what it passes through when it opens wholly
+	shut solid.Solid // where it is before it opens
+	near []int       // fittings that it may meet on its way
+}
+
 // openingHung halves the share that is in doubt, a few times; path is what the part passes through when it opens wholly.
 func (w *worker) openingHung(mode *Mode, p *Part, way int, path solid.Solid) opened {
 	free := opened{share: 1, way: way, mode: mode.Name}
-	met, barred := w.partMeets(mode, p, way, 1, path)
+	if len(path) == 0 {
+		return free
+	}
+	h := hung{p, way, path, p.Opened(way, 0), w.onItsWay(mode, p, path.Bounds())}
+	met, barred := w.partMeets(mode, &h, 1)
 	if !barred {
 		return free
 	}
 	low, high, bars := 0.0, 1.0, met
 	for range 6 {
 		mid := (low + high) / 2
-		if m, barred := w.partMeets(mode, p, way, mid, p.Swept(way, mid)); barred {
+		if m, barred := w.partMeets(mode, &h, mid); barred {
 			high, met = mid, m
 		} else {
 			low = mid
@@ -125,28 +138,51 @@ func (w *worker) openingHung(mode *Mode, p *Part, way int, path solid.Solid) ope
 	return opened{low, way, met, bars, mode.Name}
 }
 
-// partMeets is what a part runs into when it is opened so far and passes through its path.
-func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64, path solid.Solid) (meeting, bool) {
-	if len(path) == 0 {
-		return meeting{}, false
-	}
-	b, deepest := path.Bounds(), meeting{}
+// onItsWay are the fittings that a part may meet when it opens, however far: what it passes through on less of its way may be taken a little
+// larger than on all of it.
+func (w *worker) onItsWay(mode *Mode, p *Part, path solid.Bounds) (near []int) {
+	about := path.Grown(2 * sweptRoughly)
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		if f := &w.in.Fittings[i]; !s.Box.Meets(b) || i == p.Fitting || f.In || f.Aside || w.belong(i, p.Fitting) {
+		if f := &w.in.Fittings[i]; !s.Box.Meets(about) || i == p.Fitting || f.In || f.Aside || w.belong(i, p.Fitting) {
 			continue
 		}
 		if p.Kind == "lid" && w.liesOn(i, s, mode.Standings[p.Fitting].Box.MaxZ) {
+			continue
+		}
+		near = append(near, i)
+	}
+	return near
+}
+
+// partMeets is what a part runs into when it is opened so far.
+func (w *worker) partMeets(mode *Mode, h *hung, share float64) (meeting, bool) {
+	if m := w.deepest(mode, h, share); m.way.Depth > 0 {
+		return m, true
+	}
+	return w.leavesRoom(mode, h.Opened(h.way, share), h.shut)
+}
+
+// deepest is the fitting that a part is deepest in on a share of its way. What it passes through is asked for only where something is near.
+func (w *worker) deepest(mode *Mode, h *hung, share float64) (deepest meeting) {
+	if len(h.near) == 0 {
+		return deepest
+	}
+	path := h.path
+	if share < 1 {
+		path = h.Swept(h.way, share)
+	}
+	b := path.Bounds()
+	for _, i := range h.near {
+		s := &mode.Standings[i]
+		if !s.Box.Meets(b) {
 			continue
 		}
 		if hit := w.meets(path, i, s); hit.Depth > deepest.way.Depth {
 			deepest = meeting{fitting: i, way: hit}
 		}
 	}
-	if deepest.way.Depth > 0 {
-		return deepest, true
-	}
-	return w.leavesRoom(mode, p.Opened(way, share), p.Opened(way, 0))
+	return deepest
 }
 
 // liesOn says whether a fitting lies on a lid for people to sit or lie on: it is taken off first. liesThick is the most that slats and cushions are.

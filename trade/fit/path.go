@@ -36,7 +36,8 @@ func (w *worker) leavesRoom(mode *Mode, path, before solid.Solid) (meeting, bool
 		if side == solid.Front && !w.in.Partition || w.open(mode, side, b) {
 			continue
 		}
-		if by := w.solidExcess(path, side); by > grazing+sweptRoughly+max(0, w.solidExcess(before, side)) && by > worst.way.Depth {
+		by := w.solidExcess(path, side)
+		if by > grazing+sweptRoughly && by > worst.way.Depth && by > grazing+sweptRoughly+max(0, w.solidExcess(before, side)) {
 			worst.side, worst.way.Depth = side, by
 		}
 	}
@@ -58,6 +59,9 @@ func (w *worker) solidExcess(s solid.Solid, side solid.Side) float64 {
 	return most
 }
 
+// lookedAt is at how many places of a length there is room to look without allocation.
+const lookedAt = 48
+
 func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 	r := w.in.Room
 	switch side {
@@ -73,9 +77,10 @@ func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 		}
 	}
 	most := 0.0
+	var room [2][lookedAt]float64
 	along, up := solid.Steps(r)
-	heights := solid.Places(nil, b.MinZ, b.MaxZ, b.MaxZ-b.MinZ, up)
-	for _, x := range solid.Places(nil, b.MinX, b.MaxX, (b.MaxX-b.MinX)/2, along) {
+	heights := solid.Places(room[0][:], b.MinZ, b.MaxZ, b.MaxZ-b.MinZ, up)
+	for _, x := range solid.Places(room[1][:], b.MinX, b.MaxX, (b.MaxX-b.MinX)/2, along) {
 		switch side {
 		case solid.Left:
 			for _, z := range heights {
