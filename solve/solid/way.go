@@ -8,9 +8,10 @@ var Directions = [6][3]float64{{-1, 0, 0}, {1, 0, 0}, {0, -1, 0}, {0, 1, 0}, {0,
 // Deepest is the deepest overlap of any prism of s with any of o: how far the two are in one another.
 func (s Solid) Deepest(o Solid) (Way, bool) {
 	var room [boxes]Bounds
-	var deepest Way
-	found := false
-	theirs := o.boxes(room[:0])
+	return s.deepest(o, o.boxes(room[:0]))
+}
+
+func (s Solid) deepest(o Solid, theirs []Bounds) (deepest Way, found bool) {
 	for _, p := range s {
 		b := p.Bounds()
 		for j, q := range o {
@@ -24,6 +25,21 @@ func (s Solid) Deepest(o Solid) (Way, bool) {
 	}
 	return deepest, found
 }
+
+// Boxed is a solid with the bounds of each of its prisms, for one that is met with many others.
+type Boxed struct {
+	Solid
+	boxes []Bounds
+}
+
+// Boxed is the solid with the bounds of its prisms.
+func (s Solid) Boxed() Boxed { return Boxed{s, s.boxes(make([]Bounds, 0, len(s)))} }
+
+// DeepestIn is Deepest.
+func (s Solid) DeepestIn(o Boxed) (Way, bool) { return s.deepest(o.Solid, o.boxes) }
+
+// Bounds is the box about the whole.
+func (s Boxed) Bounds() Bounds { return about(s.boxes) }
 
 // Exit is how far s must go along a unit direction until it overlaps o nowhere. It goes on past pieces of o that it meets on
 // the way, so what it answers is a free place, not only the end of the first overlap. Overlaps along it of 1e-9 or less are none.

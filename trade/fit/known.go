@@ -60,7 +60,7 @@ type partAt struct {
 }
 
 // openingKnown is opening, remembered: from the reckoning before, or from another mode in which all about the part is the same.
-func (w *worker) openingKnown(mode *Mode, p *Part) opened {
+func (w *worker) openingKnown(mode *Mode, p *Part, hangs []hung) opened {
 	return recall(w, w.was.parts, w.now.parts, mode, partAt{p.Fitting, p.Key, mode.Name}, all, func() (opened, solid.Bounds) {
 		for m := range w.in.Modes {
 			other := &w.in.Modes[m]
@@ -69,7 +69,7 @@ func (w *worker) openingKnown(mode *Mode, p *Part) opened {
 				return known.is, known.reach
 			}
 		}
-		return w.opening(mode, p)
+		return w.opening(mode, p, hangs)
 	})
 }
 

@@ -15,29 +15,46 @@ type meeting struct {
 }
 
 // meets says how deep a path runs into a fitting; depth 0 if it passes.
-func (w *worker) meets(path solid.Solid, i int, s *Standing) solid.Way {
+func (w *worker) meets(path solid.Boxed, i int, s *Standing) solid.Way {
 	if len(s.Solid) == 0 || w.in.Fittings[i].Gives >= 1 {
 		return solid.Way{}
 	}
-	way, in := s.Solid.Deepest(path)
+	way, in := s.Solid.DeepestIn(path)
 	if !in || way.Depth <= touching+sweptRoughly+w.give(i, s) {
 		return solid.Way{}
 	}
 	return way
 }
 
-// leavesRoom is the side through which a path leaves the room farthest, beyond what it did before it set out.
-func (w *worker) leavesRoom(mode *Mode, path, before solid.Solid) (meeting, bool) {
-	b, worst := path.Bounds(), meeting{fitting: -1}
-	if w.safe().holds(b) {
-		return worst, false
+// leaving is how far what moves stands out of each side of the room, 0 where it does not, and the box about it.
+type leaving struct {
+	box solid.Bounds
+	by  [6]float64
+}
+
+// leaving the room counts beyond what a thing did before it set out. A front without a partition is open.
+func (w *worker) leaving(path solid.Solid, before func() solid.Solid) leaving {
+	out := leaving{box: path.Bounds()}
+	if w.safe().holds(out.box) {
+		return out
 	}
+	const slack = grazing + sweptRoughly
 	for side := solid.Front; side <= solid.Roof; side++ {
-		if side == solid.Front && !w.in.Partition || w.open(mode, side, b) {
+		if side == solid.Front && !w.in.Partition {
 			continue
 		}
-		by := w.solidExcess(path, side)
-		if by > grazing+sweptRoughly && by > worst.way.Depth && by > grazing+sweptRoughly+max(0, w.solidExcess(before, side)) {
+		if by := w.solidExcess(path, side); by > slack && by > slack+max(0, w.solidExcess(before(), side)) {
+			out.by[side] = by
+		}
+	}
+	return out
+}
+
+// leavesRoom is the side through which what moves in a mode leaves the room farthest.
+func (w *worker) leavesRoom(mode *Mode, out leaving) (meeting, bool) {
+	worst := meeting{fitting: -1}
+	for to, by := range out.by {
+		if side := solid.Side(to); by > worst.way.Depth && !w.open(mode, side, out.box) {
 			worst.side, worst.way.Depth = side, by
 		}
 	}
