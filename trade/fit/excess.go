@@ -72,19 +72,17 @@ func (w *worker) roofExcess(b solid.Bounds) float64 {
 	})
 }
 
-// lowRoof is the lowest the roof comes over the middle of the van, looked for once.
-func (w *worker) lowRoof() float64 {
-	if w.roofSeen {
-		return w.roof
-	}
-	r := w.in.Room
-	w.roof, w.roofSeen = math.Inf(1), true
+// lowRoof is the lowest the roof comes over the middle of the van.
+func (w *worker) lowRoof() float64 { return w.ground().lowRoof }
+
+func lowRoof(r solid.Region) float64 {
+	low := math.Inf(1)
 	for _, x := range spread(r.Front(), r.Rear(), 250) {
 		for _, y := range spread(0.6*r.Left(x, r.Floor()+600), 0.6*r.Right(x, r.Floor()+600), 300) {
-			w.roof = min(w.roof, r.Roof(x, y))
+			low = min(low, r.Roof(x, y))
 		}
 	}
-	return w.roof
+	return low
 }
 
 // isBox says whether a prism of four corners fills its bounds.

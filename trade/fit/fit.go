@@ -61,13 +61,9 @@ type worker struct {
 	people   map[string]int
 	result   Result
 	carriers []int // index of each fitting's carrier, -1 for none
-	roof     float64
-	roofSeen bool
 
 	most                 spot // where a head has most room
 	someRoom, roomSought bool
-	safeRoom             safeBox
-	safeSeen             bool
 
 	stooping []stoop // who cannot stand upright
 

@@ -122,13 +122,12 @@ func (s safeBox) holds(b solid.Bounds) bool {
 	return b.MinX >= s.MinX && b.MaxX <= s.MaxX && b.MinY >= s.MinY && b.MaxY <= s.MaxY && b.MinZ >= s.MinZ && b.MaxZ <= s.MaxZ
 }
 
-// safe is a box well inside the room, looked for once: as wide as the narrowest place between knee and shoulder, as high as the lowest roof.
-func (w *worker) safe() safeBox {
-	if w.safeSeen {
-		return w.safeRoom
-	}
-	r := w.in.Room
-	s := solid.Bounds{MinX: r.Front(), MaxX: r.Rear(), MinY: -1e4, MaxY: 1e4, MinZ: r.Floor(), MaxZ: w.lowRoof() - roofMargin}
+// safe is a box well inside the room.
+func (w *worker) safe() safeBox { return w.ground().safe }
+
+// safeIn is as wide as the narrowest place between knee and shoulder, and as high as the lowest roof.
+func safeIn(r solid.Region, lowRoof float64) safeBox {
+	s := solid.Bounds{MinX: r.Front(), MaxX: r.Rear(), MinY: -1e4, MaxY: 1e4, MinZ: r.Floor(), MaxZ: lowRoof - roofMargin}
 	along, up := solid.Steps(r)
 	for _, x := range solid.Places(nil, r.Front(), r.Rear(), step, along) {
 		for _, z := range solid.Places(nil, s.MinZ, s.MaxZ, step, up) {
@@ -137,6 +136,5 @@ func (w *worker) safe() safeBox {
 	}
 	const margin = 20 // the sides are looked at only every so often
 	s.MinY, s.MaxY = s.MinY+margin, s.MaxY-margin
-	w.safeRoom, w.safeSeen = safeBox(s), true
-	return w.safeRoom
+	return safeBox(s)
 }
