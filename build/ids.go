@@ -9,13 +9,5 @@ import (
 
 // SortedKeys returns the ids of a collection in the order in which they are written: s2 before s10.
 func SortedKeys[T any](collection map[string]T) []string {
-	return slices.SortedFunc(maps.Keys(collection), func(a, b string) int {
-		switch {
-		case tree.Less(a, b):
-			return -1
-		case tree.Less(b, a):
-			return 1
-		}
-		return 0
-	})
+	return slices.SortedFunc(maps.Keys(collection), tree.Compare)
 }

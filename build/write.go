@@ -122,15 +122,7 @@ func writeMap(p *plan, v reflect.Value) *tree.Node {
 	return out
 }
 
-func byID(a, b tree.Entry) int {
-	switch {
-	case tree.Less(a.Key, b.Key):
-		return -1
-	case tree.Less(b.Key, a.Key):
-		return 1
-	}
-	return 0
-}
+func byID(a, b tree.Entry) int { return tree.Compare(a.Key, b.Key) }
 
 func writeChoice(p *plan, v reflect.Value) *tree.Node {
 	among := v.Field(2)

@@ -55,7 +55,7 @@ func (w *stages) bank(id string, b build.Bank) cables.Bank {
 // only is the one fitting that is bought as a row of this kind; nil when there is none, or more than one.
 func (w *stages) only(row string) *cables.Part {
 	var found *cables.Part
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		t := w.things[id]
 		if !strings.HasPrefix(t.Buy, row) {
 			continue
@@ -94,7 +94,7 @@ func (w *stages) unfed() []cables.Load {
 		}
 	}
 	var out []cables.Load
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		t := w.things[id]
 		if t.row == nil || t.later() || named[id] || len(w.doc.Power.Circuits) == 0 {
 			continue
@@ -139,7 +139,7 @@ func (w *stages) mainsBlock(m *build.OrNone[build.Mains]) cables.Mains {
 	default:
 		out.State, out.By, out.Runs = "planned", m.Value.By, m.Value.Along
 	}
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		if t := w.things[id]; strings.HasPrefix(t.Buy, "mains-") && (out.State == "planned" || out.State == "undecided") {
 			out.Parts = append(out.Parts, *w.part(id))
 		}

@@ -28,10 +28,10 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 	return workBy(m, "fit", 5, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen, in.Ground = w.room, w.nudge, w.lengthen, m.ground(w.room)
+		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
 		for i := range w.places.Rest {
-			f := w.fitFitting(&w.places.Rest[i])
-			f.Mass = key.Masses[i]
-			in.Fittings = append(in.Fittings, f)
+			in.Fittings[i] = w.fitFitting(&w.places.Rest[i])
+			in.Fittings[i].Mass = key.Masses[i]
 		}
 		for i := range w.places.Modes {
 			in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
@@ -96,10 +96,10 @@ func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 }
 
 func (w *stages) fitMode(mode *arrangement.Mode) fit.Mode {
-	out := fit.Mode{Name: mode.Name, Open: w.doc.Modes[mode.Name].Open}
+	out := fit.Mode{Name: mode.Name, Open: w.doc.Modes[mode.Name].Open, Standings: make([]fit.Standing, len(mode.All))}
 	for i := range mode.All {
 		s := &mode.All[i]
-		out.Standings = append(out.Standings, fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved, Scribed: s.Scribed})
+		out.Standings[i] = fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved, Scribed: s.Scribed}
 	}
 	for _, m := range mode.Movers {
 		out.Movers = append(out.Movers, fit.Mover(m))

@@ -8,7 +8,7 @@ import (
 // electrics are the things that use electricity: fittings by their rows, then circuits that feed something no row tells of.
 func (w *stages) electrics() (out []power.Thing) {
 	fed := w.fed()
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		if t := w.things[id]; !t.later() {
 			if e := electric(id, t, fed[id]); e.Kind != power.Nothing {
 				out = append(out, e)

@@ -44,7 +44,7 @@ func (w *stages) houseBattery() *power.Battery {
 
 // having are the fittings whose rows have something.
 func (w *stages) having(what func(*catalogue.Row) bool) (ids []string) {
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		if t := w.things[id]; t.row != nil && !t.later() && what(t.row) {
 			ids = append(ids, id)
 		}

@@ -18,7 +18,7 @@ func (m *Machine) workStock(w *stages) (stock.Result, Digest) {
 	for _, name := range w.laidMaterials() {
 		in.Offers = append(in.Offers, w.offers(name)...)
 	}
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		if w.things[id].later() {
 			continue
 		}

@@ -57,7 +57,7 @@ func (w *stages) builtIn() float64 {
 // fridges is the power of all that cools by electricity.
 func (w *stages) fridges() float64 {
 	sum := 0.0
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		if t := w.things[id]; t.row != nil && !t.later() && (strings.Contains(t.Buy, "fridge") || strings.Contains(t.Buy, "coolbox")) {
 			sum += valueOf(t.row.Watts).Float()
 		}

@@ -31,7 +31,7 @@ func (w *stages) glass() []warmth.Glass {
 // fittedTo are the fittings that belong to an opening.
 func (w *stages) fittedTo(opening string) []thing {
 	var out []thing
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		if t := w.things[id]; t.For == "shell.openings."+opening {
 			out = append(out, t)
 		}

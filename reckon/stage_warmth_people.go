@@ -39,7 +39,7 @@ func (w *stages) sleepers() []warmth.Sleeper {
 func (w *stages) flames() (*warmth.Heater, []warmth.Burner) {
 	var heater *warmth.Heater
 	var burners []warmth.Burner
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		t := w.things[id]
 		if t.row == nil || valueOf(t.row.Heat) <= 0 || t.Where != "" || t.later() {
 			continue

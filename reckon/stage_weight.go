@@ -107,7 +107,7 @@ func (w *stages) tanks() []weight.Tank {
 	}
 	drive := w.places.Mode("drive")
 	var out []weight.Tank
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		if holds := w.things[id].holds(); holds > 0 {
 			out = append(out, weight.Tank{ID: id, Holds: holds, At: drive.Find(id).Middle, Waste: slices.Contains(waste, id)})
 		}
@@ -140,7 +140,7 @@ func (w *stages) weighings() []weight.Weighing {
 // movable are the fittings whose place along the van is a bare number, and the room they could take.
 func (w *stages) movable() []weight.Movable {
 	var out []weight.Movable
-	for _, id := range build.SortedKeys(w.things) {
+	for _, id := range w.ids() {
 		t := w.things[id]
 		if t.At == nil || t.At.X.Form != build.LowAt || t.In != "" || t.Upon != "" || t.Where != "" || t.For != "" {
 			continue

@@ -53,6 +53,7 @@ type stages struct {
 	skin      outerSkin
 	lining    lining.Result
 	things    map[string]thing
+	sorted    []string // their ids
 	places    arrangement.Result
 	placesKey Digest
 	runs      runs.Result
@@ -60,6 +61,14 @@ type stages struct {
 	fittings  []takeoff.Line
 	wiring    []takeoff.Line
 	gear      []takeoff.Line
+}
+
+// ids are those of the fittings in the order in which they are written, put in order once.
+func (w *stages) ids() []string {
+	if w.sorted == nil {
+		w.sorted = build.SortedKeys(w.things)
+	}
+	return w.sorted
 }
 
 // Reckon works out everything that follows from a document on a day. The document's own day, if it names one, wins.

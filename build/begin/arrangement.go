@@ -70,11 +70,6 @@ func arrangementIDs() []string {
 			ids = append(ids, id)
 		}
 	}
-	slices.SortFunc(ids, func(a, b string) int {
-		if tree.Less(a, b) {
-			return -1
-		}
-		return 1
-	})
+	slices.SortFunc(ids, tree.Compare)
 	return ids
 }

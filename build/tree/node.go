@@ -1,5 +1,10 @@
 package tree
 
+import (
+	"cmp"
+	"strings"
+)
+
 // A Kind is what a node is.
 type Kind uint8
 
@@ -92,30 +97,24 @@ func Equal(a, b *Node) bool {
 	return true
 }
 
-// Less orders ids as people do: numbers inside them count as numbers, so s2
+// Compare orders ids as people do: numbers inside them count as numbers, so s2
 // stands before s10.
-func Less(a, b string) bool {
+func Compare(a, b string) int {
 	for x, y := a, b; ; {
-		switch {
-		case x == "" && y == "":
-			return a < b // s01 and s1
-		case x == "" || y == "":
-			return x == ""
+		if x == "" || y == "" {
+			return cmp.Or(cmp.Compare(len(x), len(y)), strings.Compare(a, b)) // s01 and s1
 		}
 		m, n := leadingDigits(x), leadingDigits(y)
 		if m == 0 || n == 0 {
 			if x[0] != y[0] {
-				return x[0] < y[0]
+				return cmp.Compare(x[0], y[0])
 			}
 			x, y = x[1:], y[1:]
 			continue
 		}
 		p, q := stripZeros(x[:m]), stripZeros(y[:n])
-		if len(p) != len(q) {
-			return len(p) < len(q)
-		}
-		if p != q {
-			return p < q
+		if by := cmp.Or(cmp.Compare(len(p), len(q)), strings.Compare(p, q)); by != 0 {
+			return by
 		}
 		x, y = x[m:], y[n:]
 	}

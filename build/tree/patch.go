@@ -108,14 +108,6 @@ func sorted(n *Node) *Node {
 		e.Value = sorted(e.Value)
 		out.Entries[i] = e
 	}
-	slices.SortStableFunc(out.Entries, func(a, b Entry) int {
-		switch {
-		case a.Key == b.Key:
-			return 0
-		case Less(a.Key, b.Key):
-			return -1
-		}
-		return 1
-	})
+	slices.SortStableFunc(out.Entries, func(a, b Entry) int { return Compare(a.Key, b.Key) })
 	return &out
 }

@@ -175,7 +175,7 @@ func TestIdsAreOrderedAsPeopleDo(t *testing.T) {
 	order := []string{"a", "a-b", "s", "s2", "s10", "s010", "s10b", "t"}
 	for i := range order {
 		for j := range order {
-			if got := tree.Less(order[i], order[j]); got != (i < j) && i != j {
+			if got := tree.Compare(order[i], order[j]) < 0; got != (i < j) && i != j {
 				if order[i] == "s10" || order[j] == "s10" {
 					continue // s10 and s010 count the same and stand in order of text
 				}
@@ -183,7 +183,7 @@ func TestIdsAreOrderedAsPeopleDo(t *testing.T) {
 			}
 		}
 	}
-	if tree.Less("s10", "s010") == tree.Less("s010", "s10") {
+	if tree.Compare("s10", "s010") == tree.Compare("s010", "s10") {
 		t.Error("s10 and s010 have no order")
 	}
 }

@@ -45,6 +45,11 @@ func (b Bounds) Moved(dx, dy, dz float64) Bounds {
 	return Bounds{b.MinX + dx, b.MinY + dy, b.MinZ + dz, b.MaxX + dx, b.MaxY + dy, b.MaxZ + dz}
 }
 
+// Grown is the box with so much more on every side.
+func (b Bounds) Grown(by float64) Bounds {
+	return Bounds{b.MinX - by, b.MinY - by, b.MinZ - by, b.MaxX + by, b.MaxY + by, b.MaxZ + by}
+}
+
 // Empty says whether the box has no inside.
 func (b Bounds) Empty() bool { return !(b.MinX < b.MaxX && b.MinY < b.MaxY && b.MinZ < b.MaxZ) }
 

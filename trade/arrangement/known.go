@@ -1,8 +1,6 @@
 package arrangement
 
 import (
-	"slices"
-
 	"tumblehome/build"
 	"tumblehome/solve/solid"
 )
@@ -45,18 +43,23 @@ func (s *standing) question() question {
 }
 
 // answer works out where a fitting stands, or remembers it from the result before. One that is stowed elsewhere is asked about twice.
-func (w *worker) answer(id string, s *standing, scribed []side) answer {
-	a := answer{to: s.question()}
-	before := w.before[id]
-	if i := slices.IndexFunc(before, func(b answer) bool { return b.to == a.to }); i >= 0 {
-		a = before[i]
-	} else {
-		s.place()
-		a.box = s.prism().Bounds()
-		if !a.box.Empty() {
-			a.solid = scribe(s.prism(), s.frame, scribed, s.clear())
+func (w *worker) answer(id string, s *standing, scribed []side) *answer {
+	q := s.question()
+	for _, before := range w.before[id] {
+		if before.to == q {
+			return w.remember(id, before)
 		}
 	}
+	a := &answer{to: q}
+	s.place()
+	a.box = s.prism().Bounds()
+	if !a.box.Empty() {
+		a.solid = scribe(s.prism(), s.frame, scribed, s.clear())
+	}
+	return w.remember(id, a)
+}
+
+func (w *worker) remember(id string, a *answer) *answer {
 	w.known[id] = append(w.known[id], a)
 	return a
 }

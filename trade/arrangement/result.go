@@ -43,8 +43,8 @@ type Result struct {
 	Parts   []Part     // lids, doors and drawers, whether a mode opens them or not
 	Assumed []string   // what was taken for want of something better, in words
 
-	room  string              // key of the room it was worked out in
-	known map[string][]answer // by fitting
+	room  string               // key of the room it was worked out in
+	known map[string][]*answer // by fitting
 }
 
 // Find is a fitting at rest, or nil.

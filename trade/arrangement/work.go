@@ -13,7 +13,7 @@ import (
 
 // Work says where every fitting is, at rest and in every mode.
 func Work(in Inputs) Result {
-	w := &worker{in: in, place: make(map[string]int, len(in.Things)), known: make(map[string][]answer, len(in.Things))}
+	w := &worker{in: in, place: make(map[string]int, len(in.Things)), known: make(map[string][]*answer, len(in.Things))}
 	if in.Before != nil && in.Before.room == in.RoomKey && in.RoomKey != "" {
 		w.before = in.Before.known
 	}
@@ -63,8 +63,8 @@ type worker struct {
 	rest    []Standing
 	state   []state
 	assumed []string
-	before  map[string][]answer // of the result before, in the same room
-	known   map[string][]answer
+	before  map[string][]*answer // of the result before, in the same room
+	known   map[string][]*answer
 }
 
 // resolve places one fitting at rest, after those it refers to. Rings are refused when a document is read; one met here

@@ -1,6 +1,8 @@
 package fit
 
 import (
+	"slices"
+
 	"tumblehome/solve/solid"
 )
 
@@ -11,30 +13,60 @@ const (
 )
 
 // passable says which cells one passes on foot or crawling: over the floor, or over beds and seats, with 500 above it, in a square of 375
-// all of which is so. Without is left out what is not there today, if so asked.
-func (w *worker) passable(mode *Mode, today bool) []bool {
+// all of which is so. Without is left out what is not there today, if so asked. Only the rows that things in the rows i0 to i1 bear upon are
+// looked at anew; the others are as they were.
+func (w *worker) passable(mode *Mode, today bool, was *crossing, i0, i1 int) []bool {
+	const half = crawlWide / cell / 2
 	g := w.ground()
+	first, last := max(0, i0-half), min(g.nx-1, i1+half) // where squares hold a cell of those rows
+	i0, i1 = max(0, first-half), min(g.nx-1, last+half)  // which such squares hold
 	open := make([]bool, g.nx*g.ny)
-	w.layer(mode, today, open, w.in.Room.Floor(), solid.Bounds{}, -1)
+	w.layer(mode, today, open, w.in.Room.Floor(), g.all(i0, i1), -1)
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
 		if f := &w.in.Fittings[i]; f.Rests && !f.In && !f.isOutside() && len(s.Solid) > 0 && !(today && !f.Today) {
-			w.layer(mode, today, open, s.Box.MaxZ, s.Box, i)
+			w.layer(mode, today, open, s.Box.MaxZ, g.under(s.Box, i0, i1), i)
 		}
 	}
 	for _, o := range w.in.Openings {
 		if o.WayOut && (o.Through != "roof" && o.Through != "floor") {
-			x0, x1, y0, y1 := g.step(o)
-			for i := x0; i <= x1; i++ {
-				for j := y0; j <= y1; j++ {
-					if !g.within(i, j) {
-						open[i*g.ny+j] = true
-					}
-				}
+			g.open(open, o)
+		}
+	}
+	some := whole(open[i0*g.ny:(i1+1)*g.ny], i1+1-i0, g.ny, crawlWide/cell)
+	if was == nil {
+		return some
+	}
+	pass := slices.Clone(was.pass)
+	copy(pass[first*g.ny:(last+1)*g.ny], some[(first-i0)*g.ny:])
+	return pass
+}
+
+// patch is a rectangle of cells.
+type patch struct{ x0, x1, y0, y1 int }
+
+// all are the cells of the room in some rows, under those of them that a box covers.
+func (g *Ground) all(i0, i1 int) patch {
+	return patch{max(doorstep, i0), min(g.nx-1-doorstep, i1), 0, g.ny - 1}
+}
+
+func (g *Ground) under(b solid.Bounds, i0, i1 int) patch {
+	x0, x1 := g.rows(b.MinX, b.MaxX)
+	y0, y1 := g.across(b.MinY, b.MaxY)
+	all := g.all(i0, i1)
+	return patch{max(all.x0, x0), min(all.x1, x1), y0, y1}
+}
+
+// open opens the cells of an opening and its step that lie out of the room.
+func (g *Ground) open(open []bool, o Opening) {
+	x0, x1, y0, y1 := g.step(o)
+	for i := x0; i <= x1; i++ {
+		for j := y0; j <= y1; j++ {
+			if !g.within(i, j) {
+				open[i*g.ny+j] = true
 			}
 		}
 	}
-	return whole(open, g.nx, g.ny, crawlWide/cell)
 }
 
 // within says whether a cell lies between the sides of the room.
@@ -44,43 +76,37 @@ func (g *Ground) within(i, j int) bool {
 }
 
 // layer opens the cells of one surface, the floor or the top of a fitting, that have 500 free above them.
-func (w *worker) layer(mode *Mode, today bool, open []bool, z float64, over solid.Bounds, on int) {
-	g, floor := w.in.Ground, w.in.Room.Floor()
-	x0, x1, y0, y1 := doorstep, g.nx-1-doorstep, 0, g.ny-1
-	if on >= 0 {
-		x0, x1 = g.rows(over.MinX, over.MaxX)
-		y0, y1 = g.across(over.MinY, over.MaxY)
-		x0, x1 = max(x0, doorstep), min(x1, g.nx-1-doorstep)
-	}
-	if x0 > x1 || y0 > y1 {
+func (w *worker) layer(mode *Mode, today bool, open []bool, z float64, at patch, on int) {
+	if at.x0 > at.x1 || at.y0 > at.y1 {
 		return
 	}
-	free := make([]bool, g.nx*g.ny)
-	for i := x0; i <= x1; i++ {
-		for j := y0; j <= y1; j++ {
-			c := i*g.ny + j
-			free[c] = g.roof[c] >= z-floor+crawlUnder
+	g, floor := w.ground(), w.in.Room.Floor()
+	free := make([]bool, (at.x1+1-at.x0)*g.ny)
+	for i := at.x0; i <= at.x1; i++ {
+		for j := at.y0; j <= at.y1; j++ {
+			free[(i-at.x0)*g.ny+j] = g.roof[i*g.ny+j] >= z-floor+crawlUnder
 		}
 	}
 	low := z + touching
 	if on < 0 {
 		low = z + bodyFrom
 	}
+	from, to := g.atX(at.x0), g.atX(at.x1)
 	for k := range mode.Standings {
 		s := &mode.Standings[k]
-		if s.Box.MaxZ <= low || s.Box.MinZ >= z+crawlUnder || on >= 0 && (s.Box.MaxX < over.MinX || s.Box.MinX > over.MaxX) ||
+		if s.Box.MaxZ <= low || s.Box.MinZ >= z+crawlUnder || s.Box.MaxX < from || s.Box.MinX > to ||
 			k == on || !w.hard(k) || today && !w.in.Fittings[k].Today || len(s.Solid) == 0 {
 			continue
 		}
 		for _, p := range s.Solid {
 			if p.High > low && p.Low < z+crawlUnder {
-				g.cells(p, x0, x1, func(i, j0, j1 int) { clear(free[i*g.ny+j0 : i*g.ny+j1+1]) })
+				g.cells(p, at.x0, at.x1, func(i, j0, j1 int) { clear(free[(i-at.x0)*g.ny+j0 : (i-at.x0)*g.ny+j1+1]) })
 			}
 		}
 	}
-	for i := x0; i <= x1; i++ {
-		for c := i*g.ny + y0; c <= i*g.ny+y1; c++ {
-			open[c] = open[c] || free[c]
+	for i := at.x0; i <= at.x1; i++ {
+		for j := at.y0; j <= at.y1; j++ {
+			open[i*g.ny+j] = open[i*g.ny+j] || free[(i-at.x0)*g.ny+j]
 		}
 	}
 }

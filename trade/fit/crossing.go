@@ -26,8 +26,12 @@ func (w *worker) crossing(mode *Mode, today bool) *crossing {
 		return c
 	}
 	c := w.was.crawls[at]
-	if c == nil || slices.ContainsFunc(w.changes[mode.Name], func(c change) bool { return w.hard(c.fitting) || w.in.Fittings[c.fitting].Rests }) {
-		pass := w.passable(mode, today)
+	i0, i1 := w.rowsChanged(mode, func(i int) bool { return w.hard(i) || w.in.Fittings[i].Rests })
+	if c == nil {
+		i0, i1 = 0, w.ground().nx-1
+	}
+	if i0 <= i1 {
+		pass := w.passable(mode, today, c, i0, i1)
 		if c == nil || !slices.Equal(pass, c.pass) {
 			c = &crossing{pass, connected(pass, w.ground().nx, w.ground().ny)}
 		}

@@ -63,27 +63,26 @@ func (w *worker) roofExcess(b solid.Bounds) float64 {
 		return over
 	}
 	r := w.in.Room
+	var room [2][lookedAt]float64
 	along, _ := solid.Steps(r)
-	return solid.Greatest(solid.Places(nil, b.MinX, b.MaxX, step, along), solid.Places(nil, 0, 1, step/max(step, b.MaxY-b.MinY), nil), func(x, t float64) float64 {
+	return solid.Greatest(solid.Places(room[0][:], b.MinX, b.MaxX, step, along), solid.Places(room[1][:], 0, 1, step/max(step, b.MaxY-b.MinY), nil), func(x, t float64) float64 {
 		y := b.MinY + t*(b.MaxY-b.MinY)
 		y = min(max(y, r.Left(x, b.MaxZ)), r.Right(x, b.MaxZ))
 		return b.MaxZ - r.Roof(x, y)
 	})
 }
 
-// lowRoof is the lowest the roof comes over the middle of the van, looked for once.
-func (w *worker) lowRoof() float64 {
-	if w.roofSeen {
-		return w.roof
-	}
-	r := w.in.Room
-	w.roof, w.roofSeen = math.Inf(1), true
+// lowRoof is the lowest the roof comes over the middle of the van.
+func (w *worker) lowRoof() float64 { return w.ground().lowRoof }
+
+func lowRoof(r solid.Region) float64 {
+	low := math.Inf(1)
 	for _, x := range spread(r.Front(), r.Rear(), 250) {
 		for _, y := range spread(0.6*r.Left(x, r.Floor()+600), 0.6*r.Right(x, r.Floor()+600), 300) {
-			w.roof = min(w.roof, r.Roof(x, y))
+			low = min(low, r.Roof(x, y))
 		}
 	}
-	return w.roof
+	return low
 }
 
 // isBox says whether a prism of four corners fills its bounds.

@@ -61,13 +61,9 @@ type worker struct {
 	people   map[string]int
 	result   Result
 	carriers []int // index of each fitting's carrier, -1 for none
-	roof     float64
-	roofSeen bool
 
 	most                 spot // where a head has most room
 	someRoom, roomSought bool
-	safeRoom             safeBox
-	safeSeen             bool
 
 	stooping []stoop // who cannot stand upright
 
@@ -79,11 +75,13 @@ type worker struct {
 
 	was, now *Memory
 	changes  map[string][]change // by mode
+	movedIn  map[string][]int    // by mode
 }
 
 func newWorker(in Inputs) *worker {
 	w := &worker{in: in, index: make(map[string]int, len(in.Fittings)), people: make(map[string]int, len(in.People))}
 	w.result.workings = make(map[string]working.Working)
+	w.movedIn = make(map[string][]int, len(in.Modes))
 	w.in.Error = max(1, in.Error)
 	w.remember()
 	for i, f := range in.Fittings {

@@ -54,14 +54,19 @@ func (w *worker) floor(mode *Mode) *laid {
 
 // stale are the rows in which a remembered floor is no longer right; all if there is none, and the first past the last if it is right.
 func (w *worker) stale(mode *Mode, f *laid) (i0, i1 int) {
-	g := w.ground()
 	if f == nil {
-		return 0, g.nx - 1
+		return 0, w.ground().nx - 1
 	}
+	return w.rowsChanged(mode, w.inTheWay)
+}
+
+// rowsChanged are the rows of the floor over which things that count stand or stood that changed in a mode; the first past the last if none did.
+func (w *worker) rowsChanged(mode *Mode, counts func(int) bool) (i0, i1 int) {
+	g := w.ground()
 	i0, i1 = g.nx, -1
 	for _, c := range w.changes[mode.Name] {
 		for _, b := range [2]solid.Bounds{c.was, c.is} {
-			if from, to := g.rows(b.MinX-cell, b.MaxX+cell); w.inTheWay(c.fitting) && from <= to {
+			if from, to := g.rows(b.MinX-cell, b.MaxX+cell); counts(c.fitting) && from <= to {
 				i0, i1 = min(i0, from), max(i1, to)
 			}
 		}

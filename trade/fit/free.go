@@ -44,15 +44,22 @@ func (w *worker) wayFree(i int, it, off *Standing) solid.Way {
 		w.now.exits[key] = best
 		return best
 	}
-	best := solid.Way{Depth: math.Inf(1)}
-	for side, d := range solid.Directions {
-		far := it.Solid.Exit(off.Solid, d[0], d[1], d[2])
-		if far < best.Depth && w.roomFor(i, it, solid.Side(side), far) {
-			best = solid.Way{X: d[0], Y: d[1], Z: d[2], Depth: far}
-		}
-	}
+	best := w.shortest(i, it, it.Solid.Exits(off.Solid))
 	w.now.exits[key] = best
 	return best
+}
+
+// shortest is the shortest of six ways for which there is room, without end if there is none.
+func (w *worker) shortest(i int, it *Standing, far [6]float64) solid.Way {
+	sides := [6]solid.Side{solid.Front, solid.Rear, solid.Left, solid.Right, solid.Floor, solid.Roof}
+	slices.SortStableFunc(sides[:], func(a, b solid.Side) int { return cmp.Compare(far[a], far[b]) })
+	for _, side := range sides {
+		if !math.IsInf(far[side], 1) && w.roomFor(i, it, side, far[side]) {
+			d := solid.Directions[side]
+			return solid.Way{X: d[0], Y: d[1], Z: d[2], Depth: far[side]}
+		}
+	}
+	return solid.Way{Depth: math.Inf(1)}
 }
 
 // roomFor says whether a thing may go so far towards a side without standing out of it farther than it does.
@@ -61,5 +68,10 @@ func (w *worker) roomFor(i int, s *Standing, to solid.Side, far float64) bool {
 		return to != solid.Floor
 	}
 	d := solid.Directions[to]
-	return w.boxExcess(s.Box.Moved(d[0]*far, d[1]*far, d[2]*far), to) <= max(touching, w.boxExcess(s.Box, to))
+	there := s.Box.Moved(d[0]*far, d[1]*far, d[2]*far)
+	if w.safe().holds(there) {
+		return true
+	}
+	out := w.boxExcess(there, to)
+	return out <= touching || out <= w.boxExcess(s.Box, to)
 }

@@ -21,6 +21,9 @@ type Ground struct {
 	up     []float64 // of each row along x: how high above the floor a body is wide
 	walk   []gap     // of each row: between the sides, for a body between knee and shoulder
 	crawl  []gap     // the same where the sides are widest, for one who crawls over a bed
+
+	lowRoof float64 // the lowest that the roof comes over the middle of the van
+	safe    safeBox // a box well inside the room
 }
 
 // gap is from y to y.
@@ -34,7 +37,8 @@ const mostLong, mostWide = 9000, 3200
 
 // NewGround looks at a room once.
 func NewGround(r solid.Region) *Ground {
-	g := &Ground{x: r.Front() + (0.5-doorstep)*cell}
+	g := &Ground{x: r.Front() + (0.5-doorstep)*cell, lowRoof: lowRoof(r)}
+	g.safe = safeIn(r, g.lowRoof)
 	rows := int(math.Round(min(mostLong, max(cell, r.Rear()-r.Front())) / cell))
 	g.nx = rows + 2*doorstep
 	g.up, g.walk, g.crawl = make([]float64, g.nx), make([]gap, g.nx), make([]gap, g.nx)

@@ -1,6 +1,10 @@
 package fit
 
-import "tumblehome/solve/solid"
+import (
+	"slices"
+
+	"tumblehome/solve/solid"
+)
 
 // shape is a solid by where it is kept: equal shapes are the same solid.
 type shape struct {
@@ -55,9 +59,38 @@ type partAt struct {
 	mode    string
 }
 
-// openingKnown is opening, remembered.
-func (w *worker) openingKnown(mode *Mode, p *Part) opened {
+// openingKnown is opening, remembered: from the reckoning before, or from another mode in which all about the part is the same.
+func (w *worker) openingKnown(mode *Mode, p *Part, hangs []hung) opened {
 	return recall(w, w.was.parts, w.now.parts, mode, partAt{p.Fitting, p.Key, mode.Name}, all, func() (opened, solid.Bounds) {
-		return w.opening(mode, p)
+		for m := range w.in.Modes {
+			other := &w.in.Modes[m]
+			if known, ok := w.now.parts[partAt{p.Fitting, p.Key, other.Name}]; ok && w.alikeAbout(mode, other, known.reach) {
+				known.is.mode = mode.Name
+				return known.is, known.reach
+			}
+		}
+		return w.opening(mode, p, hangs)
 	})
+}
+
+// alikeAbout says whether two modes differ in nothing within reach.
+func (w *worker) alikeAbout(a, b *Mode, reach solid.Bounds) bool {
+	near := func(i int) bool {
+		return a.Standings[i].Box.Meets(reach) || b.Standings[i].Box.Meets(reach)
+	}
+	return slices.Equal(a.Open, b.Open) && !slices.ContainsFunc(w.moved(a), near) && !slices.ContainsFunc(w.moved(b), near)
+}
+
+// moved are the fittings that are not where they rest in a mode, looked for once.
+func (w *worker) moved(mode *Mode) []int {
+	moved, known := w.movedIn[mode.Name]
+	if !known {
+		for i := range mode.Standings {
+			if mode.Standings[i].Moved {
+				moved = append(moved, i)
+			}
+		}
+		w.movedIn[mode.Name] = moved
+	}
+	return moved
 }

@@ -63,12 +63,13 @@ func (w *worker) opens() {
 // bestOpening is how far a part opens where it opens farthest, and how far by day.
 func (w *worker) bestOpening(p *Part) (best, day opened) {
 	best.share = -1
+	hangs := hangsOf(p)
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
 		if mode.Name == "drive" || mode.Standings[p.Fitting].Moved {
 			continue
 		}
-		o := w.openingKnown(mode, p)
+		o := w.openingKnown(mode, p, hangs)
 		if mode.Name == "day" {
 			day = o
 		}
@@ -89,64 +90,85 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 }
 
 // opening is how far a part opens in a mode, hung in the better way, and the box about all that this depends on.
-func (w *worker) opening(mode *Mode, p *Part) (opened, solid.Bounds) {
+func (w *worker) opening(mode *Mode, p *Part, hangs []hung) (opened, solid.Bounds) {
 	reach := mode.Standings[p.Fitting].Box
 	reach.MinZ, reach.MaxZ = reach.MinZ-2*touching, reach.MaxZ+2*touching
 	if i, stands := w.onLid(mode, p); stands {
 		return opened{meets: meeting{fitting: i}, mode: mode.Name}, reach
 	}
 	best := opened{share: -1}
-	for way := range p.Ways {
-		path := p.Swept(way, 1)
-		reach = reach.Join(path.Bounds())
-		if o := w.openingHung(mode, p, way, path); o.share > best.share {
+	for way := range hangs {
+		reach = reach.Join(hangs[way].through(1).Bounds())
+		if o := w.openingHung(mode, &hangs[way]); o.share > best.share {
 			best = o
 		}
 	}
 	return best, reach
 }
 
-// openingHung halves the share that is in doubt, a few times; path is what the part passes through when it opens wholly.
-func (w *worker) openingHung(mode *Mode, p *Part, way int, path solid.Solid) opened {
-	free := opened{share: 1, way: way, mode: mode.Name}
-	met, barred := w.partMeets(mode, p, way, 1, path)
+// openingHung halves the share that is in doubt, a few times.
+func (w *worker) openingHung(mode *Mode, h *hung) opened {
+	free := opened{share: 1, way: h.way, mode: mode.Name}
+	path := h.through(1)
+	if len(path.Solid) == 0 {
+		return free
+	}
+	near := w.onItsWay(mode, h.Part, path.Bounds())
+	met, barred := w.partMeets(mode, h, near, 1)
 	if !barred {
 		return free
 	}
 	low, high, bars := 0.0, 1.0, met
 	for range 6 {
 		mid := (low + high) / 2
-		if m, barred := w.partMeets(mode, p, way, mid, p.Swept(way, mid)); barred {
+		if m, barred := w.partMeets(mode, h, near, mid); barred {
 			high, met = mid, m
 		} else {
 			low = mid
 		}
 	}
-	return opened{low, way, met, bars, mode.Name}
+	return opened{low, h.way, met, bars, mode.Name}
 }
 
-// partMeets is what a part runs into when it is opened so far and passes through its path.
-func (w *worker) partMeets(mode *Mode, p *Part, way int, share float64, path solid.Solid) (meeting, bool) {
-	if len(path) == 0 {
-		return meeting{}, false
-	}
-	b, deepest := path.Bounds(), meeting{}
+// onItsWay are the fittings that a part may meet when it opens, however far: what it passes through on less of its way may be taken a little
+// larger than on all of it.
+func (w *worker) onItsWay(mode *Mode, p *Part, path solid.Bounds) (near []int) {
+	about := path.Grown(2 * sweptRoughly)
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		if f := &w.in.Fittings[i]; !s.Box.Meets(b) || i == p.Fitting || f.In || f.Aside || w.belong(i, p.Fitting) {
+		if !s.Box.Meets(about) || i == p.Fitting {
+			continue
+		}
+		if f := &w.in.Fittings[i]; f.In || f.Aside || w.belong(i, p.Fitting) {
 			continue
 		}
 		if p.Kind == "lid" && w.liesOn(i, s, mode.Standings[p.Fitting].Box.MaxZ) {
 			continue
 		}
-		if hit := w.meets(path, i, s); hit.Depth > deepest.way.Depth {
-			deepest = meeting{fitting: i, way: hit}
+		near = append(near, i)
+	}
+	return near
+}
+
+// partMeets is what a part runs into when it is opened so far: the fitting that it is deepest in, of those near, or a side of the room.
+func (w *worker) partMeets(mode *Mode, h *hung, near []int, share float64) (deepest meeting, meets bool) {
+	if len(near) > 0 {
+		path := h.through(share)
+		b := path.Bounds()
+		for _, i := range near {
+			s := &mode.Standings[i]
+			if !s.Box.Meets(b) {
+				continue
+			}
+			if hit := w.meets(path, i, s); hit.Depth > deepest.way.Depth {
+				deepest = meeting{fitting: i, way: hit}
+			}
 		}
 	}
 	if deepest.way.Depth > 0 {
 		return deepest, true
 	}
-	return w.leavesRoom(mode, p.Opened(way, share), p.Opened(way, 0))
+	return w.leavesRoom(mode, h.leaving(w, share))
 }
 
 // liesOn says whether a fitting lies on a lid for people to sit or lie on: it is taken off first. liesThick is the most that slats and cushions are.

@@ -15,28 +15,46 @@ type meeting struct {
 }
 
 // meets says how deep a path runs into a fitting; depth 0 if it passes.
-func (w *worker) meets(path solid.Solid, i int, s *Standing) solid.Way {
+func (w *worker) meets(path solid.Boxed, i int, s *Standing) solid.Way {
 	if len(s.Solid) == 0 || w.in.Fittings[i].Gives >= 1 {
 		return solid.Way{}
 	}
-	way, in := s.Solid.Deepest(path)
+	way, in := s.Solid.DeepestIn(path)
 	if !in || way.Depth <= touching+sweptRoughly+w.give(i, s) {
 		return solid.Way{}
 	}
 	return way
 }
 
-// leavesRoom is the side through which a path leaves the room farthest, beyond what it did before it set out.
-func (w *worker) leavesRoom(mode *Mode, path, before solid.Solid) (meeting, bool) {
-	b, worst := path.Bounds(), meeting{fitting: -1}
-	if w.safe().holds(b) {
-		return worst, false
+// leaving is how far what moves stands out of each side of the room, 0 where it does not, and the box about it.
+type leaving struct {
+	box solid.Bounds
+	by  [6]float64
+}
+
+// leaving the room counts beyond what a thing did before it set out. A front without a partition is open.
+func (w *worker) leaving(path solid.Solid, before func() solid.Solid) leaving {
+	out := leaving{box: path.Bounds()}
+	if w.safe().holds(out.box) {
+		return out
 	}
+	const slack = grazing + sweptRoughly
 	for side := solid.Front; side <= solid.Roof; side++ {
-		if side == solid.Front && !w.in.Partition || w.open(mode, side, b) {
+		if side == solid.Front && !w.in.Partition {
 			continue
 		}
-		if by := w.solidExcess(path, side); by > grazing+sweptRoughly+max(0, w.solidExcess(before, side)) && by > worst.way.Depth {
+		if by := w.solidExcess(path, side); by > slack && by > slack+max(0, w.solidExcess(before(), side)) {
+			out.by[side] = by
+		}
+	}
+	return out
+}
+
+// leavesRoom is the side through which what moves in a mode leaves the room farthest.
+func (w *worker) leavesRoom(mode *Mode, out leaving) (meeting, bool) {
+	worst := meeting{fitting: -1}
+	for to, by := range out.by {
+		if side := solid.Side(to); by > worst.way.Depth && !w.open(mode, side, out.box) {
 			worst.side, worst.way.Depth = side, by
 		}
 	}
@@ -58,6 +76,9 @@ func (w *worker) solidExcess(s solid.Solid, side solid.Side) float64 {
 	return most
 }
 
+// lookedAt is at how many places of a length there is room to look without allocation.
+const lookedAt = 48
+
 func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 	r := w.in.Room
 	switch side {
@@ -73,9 +94,10 @@ func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 		}
 	}
 	most := 0.0
+	var room [2][lookedAt]float64
 	along, up := solid.Steps(r)
-	heights := solid.Places(nil, b.MinZ, b.MaxZ, b.MaxZ-b.MinZ, up)
-	for _, x := range solid.Places(nil, b.MinX, b.MaxX, (b.MaxX-b.MinX)/2, along) {
+	heights := solid.Places(room[0][:], b.MinZ, b.MaxZ, b.MaxZ-b.MinZ, up)
+	for _, x := range solid.Places(room[1][:], b.MinX, b.MaxX, (b.MaxX-b.MinX)/2, along) {
 		switch side {
 		case solid.Left:
 			for _, z := range heights {
@@ -100,13 +122,12 @@ func (s safeBox) holds(b solid.Bounds) bool {
 	return b.MinX >= s.MinX && b.MaxX <= s.MaxX && b.MinY >= s.MinY && b.MaxY <= s.MaxY && b.MinZ >= s.MinZ && b.MaxZ <= s.MaxZ
 }
 
-// safe is a box well inside the room, looked for once: as wide as the narrowest place between knee and shoulder, as high as the lowest roof.
-func (w *worker) safe() safeBox {
-	if w.safeSeen {
-		return w.safeRoom
-	}
-	r := w.in.Room
-	s := solid.Bounds{MinX: r.Front(), MaxX: r.Rear(), MinY: -1e4, MaxY: 1e4, MinZ: r.Floor(), MaxZ: w.lowRoof() - roofMargin}
+// safe is a box well inside the room.
+func (w *worker) safe() safeBox { return w.ground().safe }
+
+// safeIn is as wide as the narrowest place between knee and shoulder, and as high as the lowest roof.
+func safeIn(r solid.Region, lowRoof float64) safeBox {
+	s := solid.Bounds{MinX: r.Front(), MaxX: r.Rear(), MinY: -1e4, MaxY: 1e4, MinZ: r.Floor(), MaxZ: lowRoof - roofMargin}
 	along, up := solid.Steps(r)
 	for _, x := range solid.Places(nil, r.Front(), r.Rear(), step, along) {
 		for _, z := range solid.Places(nil, s.MinZ, s.MaxZ, step, up) {
@@ -115,6 +136,5 @@ func (w *worker) safe() safeBox {
 	}
 	const margin = 20 // the sides are looked at only every so often
 	s.MinY, s.MaxY = s.MinY+margin, s.MaxY-margin
-	w.safeRoom, w.safeSeen = safeBox(s), true
-	return w.safeRoom
+	return safeBox(s)
 }

@@ -118,7 +118,8 @@ func (w *worker) look(from, to *Mode, movers []mover, i int) {
 	if len(it.path) == 0 {
 		return
 	}
-	b := it.path.Bounds()
+	path := it.path.Boxed()
+	b := path.Bounds()
 	moving := map[int]int{}
 	for j, m := range movers {
 		moving[m.fitting] = j
@@ -131,7 +132,7 @@ func (w *worker) look(from, to *Mode, movers []mover, i int) {
 		if moves && j == i {
 			continue // it rides along
 		}
-		was := w.standsInWay(from, from, to, it, b, f)
+		was := w.standsInWay(from, from, to, it, path, b, f)
 		switch {
 		case !moves && was.Depth > 0:
 			it.walls = append(it.walls, meeting{fitting: f, way: was})
@@ -139,12 +140,12 @@ func (w *worker) look(from, to *Mode, movers []mover, i int) {
 			if was.Depth > 0 {
 				it.fromBar |= 1 << j
 			}
-			if w.standsInWay(to, from, to, it, b, f).Depth > 0 {
+			if w.standsInWay(to, from, to, it, path, b, f).Depth > 0 {
 				it.toBar |= 1 << j
 			}
 		}
 	}
-	if m, leaves := w.leavesRoom(to, it.path, to.Standings[it.fitting].Solid); leaves {
+	if m, leaves := w.leavesRoom(to, w.leaving(it.path, func() solid.Solid { return to.Standings[it.fitting].Solid })); leaves {
 		it.walls = append(it.walls, m)
 	}
 }
@@ -165,17 +166,17 @@ func (w *worker) moverOf(f int, moving map[int]int) int {
 
 // standsInWay says how deep a fitting stands in the path of a mover in a mode. What is in the mover itself, before it sets out or once it has arrived, is
 // a foul of that mode and is said there.
-func (w *worker) standsInWay(mode, from, to *Mode, it *mover, path solid.Bounds, f int) solid.Way {
+func (w *worker) standsInWay(mode, from, to *Mode, it *mover, path solid.Boxed, about solid.Bounds, f int) solid.Way {
 	s := &mode.Standings[f]
-	if !s.Box.Meets(path) {
+	if !s.Box.Meets(about) {
 		return solid.Way{}
 	}
-	hit := w.meets(it.path, f, s)
+	hit := w.meets(path, f, s)
 	if hit.Depth == 0 {
 		return hit
 	}
 	for _, at := range [2]*Mode{from, to} {
-		if w.meets(at.Standings[it.fitting].Solid, f, &at.Standings[f]).Depth > 0 {
+		if w.meets(at.Standings[it.fitting].Solid.Boxed(), f, &at.Standings[f]).Depth > 0 {
 			return solid.Way{}
 		}
 	}

@@ -83,8 +83,8 @@ func (w *worker) way(mode *Mode, door Opening, ways widest, goal solid.Bounds, e
 			if least := ways.least[c]; least < best || least == 0 || least == best && (at < 0 || d[c] <= d[at]) {
 				continue
 			}
-			gapY := max(0, goal.MinY-g.atY(j), g.atY(j)-goal.MaxY)
-			if math.Hypot(gapX, gapY) <= roomAt(ways.least[c])+reached {
+			gapY, reach := max(0, goal.MinY-g.atY(j), g.atY(j)-goal.MaxY), roomAt(ways.least[c])+reached
+			if gapX <= reach && gapY <= reach && math.Hypot(gapX, gapY) <= reach {
 				best, at = ways.least[c], c
 			}
 		}
