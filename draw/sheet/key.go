@@ -149,11 +149,11 @@ func (d *drawing) keyColumns(box draw.Rect, row float64) []draw.Mark {
 	return out
 }
 
-// wrapped breaks a text into lines of at most a width, between words.
+// wrapped breaks a text into lines of at most a width, between words; unbreakable blanks hold words together.
 func wrapped(text string, width float64) []string {
 	var out []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for _, word := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '\n' }) {
 		next := word
 		if line != "" {
 			next = line + " " + word

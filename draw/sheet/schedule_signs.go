@@ -56,12 +56,16 @@ func mendFirst(r *reckon.Reckoning) []row {
 	if len(says) == 0 {
 		return nil
 	}
-	return []row{{title: "Mend these first: see margin notes", says: append(says, "Danger has the shape of an octagon, fault that of a triangle. Connect no cable that bears one of them.")}}
+	return []row{{title: "Mend these first: see margin notes", says: append(says, "Danger, an octagon: do not connect it before it is mended. Fault, a triangle: mend it before you rely on it.")}}
 }
 
 // cautioned are the cautions that stand before any plan of wiring.
 func cautioned() []row {
-	return []row{{title: "Before you begin", says: cables.Cautions}}
+	var says []string
+	for _, said := range cables.Cautions {
+		says = append(says, "• "+said)
+	}
+	return []row{{title: "Before you begin", says: says}}
 }
 
 // lowered begins in the middle of a sentence.

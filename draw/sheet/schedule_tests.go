@@ -8,7 +8,7 @@ import (
 	"tumblehome/trade/cables"
 )
 
-var testHeads = []head{{"", 7, false}, {"Cable", 17, false}, {"What to do", 74, false}, {"It should show", 50, false}, {toWrite, 26, false}, {"", 5, true}, {toTick, 9, false}}
+var testHeads = []head{{"", 7, false}, {"Cable", 13, false}, {"What to do", 70, false}, {"It should show", 65, false}, {toWrite, 20, false}, {"", 5, true}, {toTick, 9, false}}
 
 // testHigh is how high a line of the test sheet is at least, so that one can write in it [mm of the paper].
 const testHigh = 7.5
@@ -34,7 +34,7 @@ func Tests(r *reckon.Reckoning, revision string) []draw.Scene {
 		}
 		expect := t.Expect
 		if t.Otherwise != "" {
-			expect += ". If not: " + lowered(t.Otherwise)
+			expect += ".\nIf not: " + lowered(t.Otherwise)
 		}
 		rows = append(rows, row{high: testHigh, sign: signs[t.Cable], cells: []string{fmt.Sprint(i + 1), t.Cable, t.How, expect, "", t.Unit, ""}})
 	}

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -127,12 +128,18 @@ func lanesOf(heads []head, field draw.Rect) []lane {
 	return out
 }
 
-// cell breaks a text for a lane; a word that is wider than the lane is cut short.
+// withUnits finds numbers with their units, which stay on one line.
+var withUnits = regexp.MustCompile(`(\d) (A|V|W|m|mm²|Ω|MΩ)([^\pL\pN²]|$)`)
+
+// cell breaks a text for a lane, and where it says so; a word that is wider than the lane is cut short.
 func (l lane) cell(text string) []string {
 	if text == "" {
 		return nil
 	}
-	lines := wrapped(text, l.wide-2.4)
+	var lines []string
+	for part := range strings.SplitSeq(withUnits.ReplaceAllString(text, "$1\u00a0$2$3"), "\n") {
+		lines = append(lines, wrapped(part, l.wide-2.4)...)
+	}
 	for i := range lines {
 		lines[i] = cutShort(lines[i], l.wide-2.4, false)
 	}

@@ -54,10 +54,10 @@ func (r *Result) off() []Test {
 			Expect: "below 0.5 V everywhere; a charger or inverter may hold more for some minutes", High: 0.5, Unit: "V"})
 }
 
-// name is what a source is called: its first panel or charger, else what it is for.
+// name is what a source is called: its panels or chargers, else what it is for.
 func (s Source) name() string {
 	if len(s.Is) > 0 {
-		return s.Is[0].Name
+		return toLoads(s.Is).Words
 	}
 	return s.Title
 }

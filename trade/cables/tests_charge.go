@@ -60,7 +60,7 @@ func (l *chargeLine) runs(at string) {
 	lost := roundUp(l.cable.Drop.Alone, 0.1)
 	b := band{alternatorLow - lost, alternatorHigh}
 	l.add(fmt.Sprintf("Van outdoors, handbrake on, engine running. At the starter battery, then at %s.", at),
-		fmt.Sprintf("13.8 to 14.4 V at the starter battery (12.2 to 15.0 in vans whose alternator thinks for itself); at most %.1f V less here", lost), b,
+		fmt.Sprintf("13.8 to 14.4 V at the starter battery (12.2 to 15.0 in newer vans that steer their alternator); at most %.1f V less here", lost), b,
 		"More is lost: feel for the warm crimp. Nothing: look at the fuses of both ends.")
 }
 
@@ -83,11 +83,19 @@ func (l *chargeLine) split() {
 	l.falls("Engine off for ten minutes: the relay has opened. At the house battery's posts.")
 }
 
+// panels are all of a line, or what the line is called.
+func (l *chargeLine) panels() string {
+	if len(l.cable.Loads) > 0 {
+		return toLoads(l.cable.Loads).Words
+	}
+	return l.cable.From.Words
+}
+
 func (l *chargeLine) sun() {
 	open := band{l.cable.Volts, roundUp(openOverWork*l.cable.Volts, 0.5)}
 	l.house("the solar controller")
 	l.add("Fuse out, plug the controller in on its battery side only, fuse back in. At its battery side.", l.rests.words()+", as at the battery; its lamp wakes up", l.rests, "")
-	l.add(fmt.Sprintf("Uncover %s, in daylight. At the two open plugs of the panels, without letting them touch.%s", l.cable.From.Words, inARow(l.cable.Loads, open)),
+	l.add(fmt.Sprintf("Uncover %s, in daylight. At the two open plugs of the panels, without letting them touch.%s", l.panels(), inARow(l.cable.Loads, open)),
 		fmt.Sprintf("+%.0f to +%.0f V of one panel or of several side by side; what is in a row adds up. The label's open voltage knows better", open.low, open.high), open,
 		"A minus before the number: the plugs are on the wrong cores. Change them before you plug in: the wrong way round destroys the controller.")
 	l.add("Cover the panels again, plug them in last, uncover. At the controller towards the panels, in sun.", fmt.Sprintf("more than at the battery, at most %.0f V", open.high), band{l.rests.low, open.high}, "")
