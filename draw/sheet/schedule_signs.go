@@ -3,8 +3,6 @@ package sheet
 import (
 	"slices"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"tumblehome/draw"
 	"tumblehome/reckon"
@@ -66,13 +64,4 @@ func cautioned() []row {
 		says = append(says, "• "+said)
 	}
 	return []row{{title: "Before you begin", says: says}}
-}
-
-// lowered begins in the middle of a sentence.
-func lowered(text string) string {
-	first, n := utf8.DecodeRuneInString(text)
-	if second, _ := utf8.DecodeRuneInString(text[n:]); n == 0 || unicode.IsUpper(second) {
-		return text
-	}
-	return string(unicode.ToLower(first)) + text[n:]
 }

@@ -33,8 +33,8 @@ func Tests(r *reckon.Reckoning, revision string) []draw.Scene {
 			rows = append(rows, partRow(t.Kind.Part()))
 		}
 		expect := t.Expect
-		if t.Otherwise != "" {
-			expect += ".\nIf not: " + lowered(t.Otherwise)
+		if other := t.IfNot(); other != "" {
+			expect += ".\n" + other
 		}
 		rows = append(rows, row{high: testHigh, sign: signs[t.Cable], cells: []string{fmt.Sprint(i + 1), t.Cable, t.How, expect, "", t.Unit, ""}})
 	}
@@ -42,7 +42,7 @@ func Tests(r *reckon.Reckoning, revision string) []draw.Scene {
 }
 
 func partRow(p cables.TestPart) row {
-	return row{title: p.Title, says: []string{p.How, "If not: " + lowered(p.Otherwise)}}
+	return row{title: p.Title, says: []string{p.How, p.IfNot()}}
 }
 
 var testsKey = row{title: "Where the readings are from", says: []string{

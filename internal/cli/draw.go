@@ -47,7 +47,7 @@ func (c drawCommand) sheets(r *reckon.Reckoning) []draw.Scene {
 	case "wiring":
 		return []draw.Scene{sheet.WiringPlan(r, c.Mode, "")}
 	case "circuit":
-		return sheet.Circuit(r, "", "")
+		return sheet.Circuits(r, "")
 	case "cables":
 		return sheet.Schedule(r, "")
 	case "tests":

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"io"
 	"net/http"
+	"strings"
 
 	"tumblehome/draw"
 	"tumblehome/draw/paper"
@@ -12,21 +13,31 @@ import (
 	"tumblehome/trade/arrangement"
 )
 
-// paperwork is what can be had as a file of its own: its name, and its sheets.
+// papers are the names of what can be had as a file of its own.
+var papers = []string{"arrangement", "wiring", "circuit", "cables", "tests"}
+
+// noPaper says what there is, to whoever asks for something else.
+func noPaper() string {
+	return "There is no such sheet. There are: " + strings.Join(papers, ", ") + "."
+}
+
+// paperwork is what can be had as a file of its own: its name, and its sheets; none where nobody knows the name.
 func (s *Server) paperwork(r *http.Request, now *state) (name string, sheets []draw.Scene) {
 	v := s.viewOf(r, now, "arrangement", r.FormValue("mode"))
 	revision := count(now.Revision.N) + ", " + revisionTime(now.Revision)
 	switch asked := r.FormValue("sheet"); asked {
+	case "", papers[0]:
+		return papers[0], []draw.Scene{s.draw(now.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision})}
 	case "wiring":
 		return asked, []draw.Scene{sheet.WiringPlan(now.Reckoning, v.Mode, revision)}
 	case "circuit":
-		return asked, sheet.Circuit(now.Reckoning, r.FormValue("bank"), revision)
+		return asked, sheet.Circuits(now.Reckoning, revision)
 	case "cables":
 		return asked, sheet.Schedule(now.Reckoning, revision)
 	case "tests":
 		return asked, sheet.Tests(now.Reckoning, revision)
 	}
-	return "arrangement", []draw.Scene{s.draw(now.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision})}
+	return "", nil
 }
 
 // sendFile sends sheets made as a file of their own.
@@ -37,6 +48,14 @@ func (s *Server) sendFile(w http.ResponseWriter, r *http.Request, kind, ending s
 		return
 	}
 	name, sheets := s.paperwork(r, now)
+	if name == "" {
+		http.Error(w, noPaper(), http.StatusNotFound)
+		return
+	}
+	if len(sheets) > 1 && ending != ".pdf" {
+		http.Error(w, "That takes "+count(len(sheets))+" sheets, which only a PDF has: /sheet.pdf?sheet="+name, http.StatusNotFound)
+		return
+	}
 	if len(sheets) == 0 || len(sheets[0].Marks) == 0 {
 		http.Error(w, "There is nothing to draw yet.", http.StatusNotFound)
 		return

@@ -1,5 +1,10 @@
 package cables
 
+import (
+	"unicode"
+	"unicode/utf8"
+)
+
 // Test is one line of the test sheet.
 type Test struct {
 	Cable     string // number; "" for the whole
@@ -10,6 +15,20 @@ type Test struct {
 	Low       float64
 	High      float64
 	Unit      string // "V", "Ω"; "" where nothing is read off
+}
+
+// IfNot is what to do if it does not show what it should; "" where its TestPart says.
+func (t Test) IfNot() string { return ifNot(t.Otherwise) }
+
+// IfNot is what to do if a line does not show what it should.
+func (p TestPart) IfNot() string { return ifNot(p.Otherwise) }
+
+func ifNot(text string) string {
+	first, n := utf8.DecodeRuneInString(text)
+	if n == 0 {
+		return ""
+	}
+	return "If not: " + string(unicode.ToLower(first)) + text[n:]
 }
 
 // TestKind is what a test is about; they are done in this order.
