@@ -34,7 +34,7 @@ func (c drawCommand) Run(s *streams) error {
 	if err := knownMode(r, c.Mode); err != nil {
 		return err
 	}
-	text, err := painted(c.Out, c.sheets(r)...)
+	text, err := painted(c.Out, sheet.Printed(r, c.sheets)...)
 	if err != nil {
 		return err
 	}

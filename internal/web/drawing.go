@@ -2,14 +2,17 @@ package web
 
 import (
 	"bytes"
+	"cmp"
 	"io"
 	"net/http"
+	"slices"
 	"strings"
 
 	"tumblehome/draw"
 	"tumblehome/draw/paper"
 	"tumblehome/draw/raster"
 	"tumblehome/draw/sheet"
+	"tumblehome/reckon"
 	"tumblehome/trade/arrangement"
 )
 
@@ -23,21 +26,25 @@ func noPaper() string {
 
 // paperwork is what can be had as a file of its own: its name, and its sheets; none where nobody knows the name.
 func (s *Server) paperwork(r *http.Request, now *state) (name string, sheets []draw.Scene) {
+	name = cmp.Or(r.FormValue("sheet"), papers[0])
+	if !slices.Contains(papers, name) {
+		return "", nil
+	}
 	v := s.viewOf(r, now, "arrangement", r.FormValue("mode"))
 	revision := count(now.Revision.N) + ", " + revisionTime(now.Revision)
-	switch asked := r.FormValue("sheet"); asked {
-	case "", papers[0]:
-		return papers[0], []draw.Scene{s.draw(now.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision})}
-	case "wiring":
-		return asked, []draw.Scene{sheet.WiringPlan(now.Reckoning, v.Mode, revision)}
-	case "circuit":
-		return asked, sheet.Circuits(now.Reckoning, revision)
-	case "cables":
-		return asked, sheet.Schedule(now.Reckoning, revision)
-	case "tests":
-		return asked, sheet.Tests(now.Reckoning, revision)
-	}
-	return "", nil
+	return name, sheet.Printed(now.Reckoning, func(r *reckon.Reckoning) []draw.Scene {
+		switch name {
+		case "wiring":
+			return []draw.Scene{sheet.WiringPlan(r, v.Mode, revision)}
+		case "circuit":
+			return sheet.Circuits(r, revision)
+		case "cables":
+			return sheet.Schedule(r, revision)
+		case "tests":
+			return sheet.Tests(r, revision)
+		}
+		return []draw.Scene{s.draw(r, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision})}
+	})
 }
 
 // sendFile sends sheets made as a file of their own.
