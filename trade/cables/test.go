@@ -74,7 +74,7 @@ var parts = []TestPart{
 		"Something still feeds the wiring. Find what it is before you touch a cable."},
 	{TestEye, "Look and tug", "Every appliance, charger and controller is unplugged, and stays so until a line below says otherwise.",
 		"Mend it first: all that follows trusts it."},
-	{TestContinuity, "Is each core whole, and the right one?", "Meter on Ω, one tip at each end of the same core, on the cable's side of its empty fuse holder. A spare length of cable makes a lead of the meter long enough.",
+	{TestContinuity, "Is each core whole, and the right one?", "Meter on Ω, one tip at each end of the same core, on the cable's side of its empty fuse holder, switches on the way on. A spare length of cable makes a lead of the meter long enough.",
 		"The meter shows OL or 1: the core is broken, a crimp is bad, or these are the ends of two cables. Find it and label it anew."},
 	{TestInsulation, "Is there no way where there should be none?", "Meter on its highest Ω range, nothing plugged in. OL or 1 means no way through, and is right here.",
 		"There is a way through: a bare spot, a screw through a cable, or something still plugged in. Put no fuse in before you have found it."},

@@ -21,7 +21,11 @@ func (r *Result) continuity(c Cable) (Test, bool) {
 	}
 	how := fmt.Sprintf("%s: from %s to %s.", c.Positive, c.From.Words, c.To.Words)
 	expect := "below 1 Ω"
-	if c.Negative != "" {
+	switch {
+	case c.Source == Split: // the relay is open
+		how = fmt.Sprintf("Plus (%s) from %s to the relay, plus from the relay to %s, then minus (%s) from end to end.", c.Positive, c.From.Words, c.To.Words, c.Negative)
+		expect = "below 1 Ω, each of the three"
+	case c.Negative != "":
 		how = fmt.Sprintf("From %s to %s: first plus (%s), then minus (%s).", c.From.Words, c.To.Words, c.Positive, c.Negative)
 		expect = "below 1 Ω, each of the two"
 	}
@@ -56,7 +60,7 @@ func insulation(c Cable) (Test, bool) {
 // cooler than it is reckoned, may have three tenths less.
 func resistance(c Cable) (Test, bool) {
 	want := c.ohms() + joints
-	if c.Role == Bond || c.Body || want < meterShows {
+	if c.Role == Bond || c.Source == Split || c.Body || want < meterShows {
 		return Test{}, false
 	}
 	low, high := math.Max(0, 0.7*want-meterStep), 1.5*want+meterStep

@@ -129,6 +129,20 @@ func TestANameInAnyLettersBeginsASentence(t *testing.T) {
 	}
 }
 
+func TestAnOpenRelayIsNotTakenForABrokenCable(t *testing.T) {
+	in := charged()
+	in.Sources[0].Kind, in.Sources[0].Length.MM, in.Sources[0].Section, in.Sources[0].Most = cables.Split, 12000, 2.5, 5
+	r := cables.Work(in)
+	if i := place(t, r.Tests, cables.TestContinuity, "starter battery"); !strings.Contains(r.Tests[i].How, "to the relay, plus from the relay") {
+		t.Error(r.Tests[i].How)
+	}
+	for _, one := range r.Tests {
+		if one.Kind == cables.TestResistance && strings.Contains(one.How, "starter") {
+			t.Errorf("there and back through an open relay: %s", one.How)
+		}
+	}
+}
+
 func TestPanelsThatCanHarmByTouchAreAnElectricians(t *testing.T) {
 	in := charged()
 	for _, volts := range []float64{22, 45} {
