@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/draw"
 	"tumblehome/reckon"
@@ -38,13 +39,25 @@ func Tests(r *reckon.Reckoning, revision string) []draw.Scene {
 		}
 		rows = append(rows, row{high: testHigh, sign: signs[t.Cable], cells: []string{fmt.Sprint(i + 1), t.Cable, t.How, expect, "", t.Unit, ""}})
 	}
-	return tabled(frame, "tests", "Test sheet of "+title, testHeads, append(rows, testsKey))
+	return tabled(frame, "tests", "Test sheet of "+title, testHeads, append(rows, testsKey(r)))
 }
 
 func partRow(p cables.TestPart) row {
 	return row{title: p.Title, says: []string{p.How, p.IfNot()}}
 }
 
-var testsKey = row{title: "Where the readings are from", says: []string{
+// testsKey says where the readings are from, and how to make sure of those that follow from a length nobody has measured.
+func testsKey(r *reckon.Reckoning) row {
+	out := readingsFrom
+	for i := range r.Cables.Cables {
+		if c := &r.Cables.Cables[i]; c.Role != cables.Bond && c.Length.Known != cables.Measured {
+			out.says = append(slices.Clone(out.says), aboutKey)
+			break
+		}
+	}
+	return out
+}
+
+var readingsFrom = row{title: "Where the readings are from", says: []string{
 	"Volts of a battery at rest: lead from tables printed in vehicles' manuals, the other kinds from memory. Volts while charging: makers' sheets and memory. The sheet of your own battery, charger or controller wins.",
 	"Ω of a cable: from its length and copper, with the largest resistance that IEC 60228 allows. An ordinary meter is right to some hundredths."}}

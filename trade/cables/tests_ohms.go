@@ -64,7 +64,15 @@ func resistance(c Cable) (Test, bool) {
 		return Test{}, false
 	}
 	low, high := math.Max(0, 0.7*want-meterStep), 1.5*want+meterStep
-	return Test{Kind: TestResistance, How: fmt.Sprintf("Clip at %s, measure at %s.", c.To.Words, c.From.Words), Expect: fmt.Sprintf("about %.2f Ω (%.2f to %.2f)", want, low, high), Low: low, High: high, Unit: "Ω"}, true
+	return Test{Kind: TestResistance, How: fmt.Sprintf("Clip at %s, measure at %s.", c.To.Words, c.From.Words), Expect: fmt.Sprintf("about %.2f Ω (%.2f to %.2f)", want, low, high) + c.unmeasured(), Low: low, High: high, Unit: "Ω"}, true
+}
+
+// unmeasured says of a reading that it follows from a length which nobody has measured.
+func (c Cable) unmeasured() string {
+	if c.Length.Known == Measured {
+		return ""
+	}
+	return fmt.Sprintf("; by a way of about %.1f m, which nobody has measured", c.Length.MM/1000)
 }
 
 // bonded is the one place where the negative meets the body.

@@ -129,6 +129,19 @@ func TestANameInAnyLettersBeginsASentence(t *testing.T) {
 	}
 }
 
+func TestAReadingThatFollowsFromAnAssumedLengthSaysSo(t *testing.T) {
+	for known, want := range map[cables.Known]bool{cables.Measured: false, cables.Straight: true, cables.Laid: true, cables.Assumed: true} {
+		lamp := circuit("lamp", cables.Light, 2, 9)
+		lamp.Length.Known = known
+		r := cables.Work(van(lamp))
+		for _, kind := range []cables.TestKind{cables.TestResistance, cables.TestVoltage} {
+			if says := r.Tests[place(t, r.Tests, kind)].Expect; strings.Contains(says, "about 9.0 m, which nobody has measured") != want {
+				t.Errorf("a length that is %s: %s", known, says)
+			}
+		}
+	}
+}
+
 func TestAnOpenRelayIsNotTakenForABrokenCable(t *testing.T) {
 	in := charged()
 	in.Sources[0].Kind, in.Sources[0].Length.MM, in.Sources[0].Section, in.Sources[0].Most = cables.Split, 12000, 2.5, 5

@@ -120,7 +120,7 @@ func voltage(c Cable) (Test, bool) {
 	}
 	lost := roundUp(c.Drop.Alone, 0.1)
 	return Test{Kind: TestVoltage, How: fmt.Sprintf("%s runs.", capital(c.To.Words)), Low: c.Volts - lost, High: c.Volts, Unit: "V",
-		Expect: fmt.Sprintf("at most %.1f V less than at the battery: with %.1f V there %.1f V or more here", lost, c.Volts, c.Volts-lost)}, true
+		Expect: fmt.Sprintf("at most %.1f V less than at the battery: with %.1f V there %.1f V or more here", lost, c.Volts, c.Volts-lost) + c.unmeasured()}, true
 }
 
 // roundUp is the next step above.
