@@ -1,6 +1,10 @@
 package draw
 
-import "tumblehome/draw/fonts"
+import (
+	"strings"
+
+	"tumblehome/draw/fonts"
+)
 
 // Measure gives the width of a line of text in millimetres, for a height of capitals in
 // millimetres. There is no kerning, in any output.
@@ -43,4 +47,24 @@ func (l Lettering) Runs() []Run {
 		at.X += w * em
 	}
 	return out
+}
+
+// Unknown tells whether a text has letters that no face has: they would be set as empty boxes.
+func Unknown(text string) bool { return strings.ContainsFunc(cleanText(text), unknown) }
+
+func unknown(r rune) bool { return !fonts.Has(r) }
+
+// Known is a text with an ellipsis in place of each stretch of letters that no face has.
+func Known(text string) string {
+	var b strings.Builder
+	inside := false
+	for _, r := range cleanText(text) {
+		if !unknown(r) {
+			b.WriteRune(r)
+		} else if !inside {
+			b.WriteRune('…')
+		}
+		inside = unknown(r)
+	}
+	return b.String()
 }

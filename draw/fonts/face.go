@@ -62,6 +62,13 @@ func For(r rune, strong bool) (Face, float64) {
 	return own, missing
 }
 
+// Has tells whether a letter is in our face or in the spare one.
+func Has(r rune) bool {
+	_, own := Plain.width(r)
+	_, spare := SparePlain.width(r)
+	return own || spare
+}
+
 func (f Face) width(r rune) (float64, bool) {
 	for _, s := range [Faces][]stretch{regularWidths, semiBoldWidths, spareRegularWidths, spareBoldWidths}[f] {
 		if r < s.first {

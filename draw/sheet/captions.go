@@ -54,6 +54,9 @@ func (d *drawing) captions(view string, all []drawn, taken *[]draw.Rect) (out []
 func (d *drawing) captionOf(view string, w drawn, topped bool) caption {
 	t := &d.things[w.thing]
 	c := caption{box: boundsOf(w.box, d.views[view]).Inset(0.6), name: t.name, quiet: w.depth == before || view == Cross && w.depth == beyond || view == Plan && t.Where == "under" || d.Show == Wiring}
+	if d.Show == Wiring {
+		c.ground = draw.FillPaper
+	}
 	if c.quiet {
 		return c
 	}

@@ -99,9 +99,9 @@ func (c *circuitry) room(field draw.Rect) draw.Rect {
 func (c *circuitry) arrows(y, from, to float64) []draw.Mark {
 	var out []draw.Mark
 	point := func(x float64, text string, anchor draw.Anchor, away float64) {
-		tip := draw.Pt(x+away, y)
-		out = append(out, draw.Area(draw.NoPen, draw.FillInk, draw.Polygon(tip, draw.Pt(x, y-1.2), draw.Pt(x, y+1.2))),
-			draw.Lettering{Text: text, At: draw.Pt(tip.X+away/3, y), Anchor: anchor, Level: draw.Midline, Size: plainSize})
+		tail, tip := min(x, x+away), max(x, x+away) // both point the way the sheets are read
+		out = append(out, draw.Area(draw.NoPen, draw.FillInk, draw.Polygon(draw.Pt(tip, y), draw.Pt(tail, y-1.2), draw.Pt(tail, y+1.2))),
+			draw.Lettering{Text: text, At: draw.Pt(x+away*4/3, y), Anchor: anchor, Level: draw.Midline, Size: plainSize})
 	}
 	if c.page > 1 {
 		point(from, fmt.Sprintf("from sheet %d", c.page-1), draw.End, -3)

@@ -28,6 +28,15 @@ func TestManyCircuitsGoOnOverSeveralSheets(t *testing.T) {
 	}
 	all := ""
 	for i, p := range pages {
+		heads := arrowheads(found(p.Scene))
+		if len(heads) < 2 {
+			t.Errorf("sheet %d has %d arrows", i+1, len(heads))
+		}
+		for _, tip := range heads {
+			if tip[0].X <= tip[1].X {
+				t.Errorf("on sheet %d an arrow points against the order of the sheets", i+1)
+			}
+		}
 		clean(t, fmt.Sprint("sheet ", i+1), p)
 		if p.Scene.Size != draw.A3 {
 			t.Errorf("sheet %d is %v large", i+1, p.Scene.Size)
@@ -49,4 +58,20 @@ func TestManyCircuitsGoOnOverSeveralSheets(t *testing.T) {
 	if strings.Contains(all, strings.Repeat("x", 40)) {
 		t.Error("a word of sixty letters is not cut short")
 	}
+}
+
+// arrowheads are the tip and the tail of each triangle on the busbars.
+func arrowheads(all map[string]draw.Group) [][2]draw.Point {
+	var out [][2]draw.Point
+	for _, bar := range []string{"circuit-plus", "circuit-minus"} {
+		for _, m := range all[bar].Marks {
+			if s, ok := m.(draw.Shape); ok {
+				var a, b, c draw.Point
+				if _, err := fmt.Sscanf(s.Path.String(), "M%f %f L%f %f L%f %fZ", &a.X, &a.Y, &b.X, &b.Y, &c.X, &c.Y); err == nil && b.X == c.X {
+					out = append(out, [2]draw.Point{a, b})
+				}
+			}
+		}
+	}
+	return out
 }

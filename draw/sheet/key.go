@@ -86,10 +86,10 @@ func (d *drawing) keyed() []draw.Mark {
 		return nil
 	}
 	const row = 4.1
-	indent := 5.0
 	if d.Show == Wiring {
-		indent = 9
+		return []draw.Mark{draw.Group{ID: "key", Class: "key", Marks: d.wiringKey(box, row)}}
 	}
+	const indent = 5.0
 	var out []draw.Mark
 	y := box.Min.Y + plainSize
 	line := func(sign, words string, strong bool) bool {
@@ -104,13 +104,6 @@ func (d *drawing) keyed() []draw.Mark {
 		}
 		y += row
 		return true
-	}
-	for _, e := range d.wiringKey() {
-		line(e.sign, cutShort(e.words, box.Width()-indent, false), true)
-	}
-	if d.Show == Wiring {
-		out = append(out, d.keyColumns(draw.Rect{Min: draw.Pt(box.Min.X, y), Max: box.Max}, row)...)
-		return []draw.Mark{draw.Group{ID: "key", Class: "key", Marks: out}}
 	}
 	for _, e := range d.key {
 		line(e.sign, e.words, true)
@@ -149,11 +142,11 @@ func (d *drawing) keyColumns(box draw.Rect, row float64) []draw.Mark {
 	return out
 }
 
-// wrapped breaks a text into lines of at most a width, between words.
+// wrapped breaks a text into lines of at most a width, between words; unbreakable blanks hold words together.
 func wrapped(text string, width float64) []string {
 	var out []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for _, word := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '\n' }) {
 		next := word
 		if line != "" {
 			next = line + " " + word

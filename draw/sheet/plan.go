@@ -16,8 +16,11 @@ func (d *drawing) plan() draw.Group {
 	doors := d.doorNames(&taken)
 	over := d.overPlan(&taken)
 	names, nameless := d.captions(Plan, all, &taken)
-	g = g.With(names...).With(doors...).With(d.letters(nameless, taken)...)
-	return g.With(over...).With(d.planMeasures(all)...)
+	letters := d.letters(nameless, taken)
+	if d.Show == Wiring { // names interrupt the cables, and are not run through by them
+		g, over = g.With(over...), nil
+	}
+	return g.With(names...).With(doors...).With(letters...).With(over...).With(d.planMeasures(all)...)
 }
 
 // side is the long section.
@@ -29,6 +32,9 @@ func (d *drawing) side() draw.Group {
 	g = d.pile(g, Side, all)
 	over := d.overSide(&taken)
 	names, _ := d.captions(Side, all, &taken)
+	if d.Show == Wiring {
+		g, over = g.With(over...), nil
+	}
 	return g.With(names...).With(over...).With(d.sideMeasures()...)
 }
 

@@ -10,25 +10,25 @@ import (
 )
 
 var scheduleHeads = []head{
-	{"No.", 7, false}, {"Label on both ends", 24, false}, {"From", 22, false}, {"To", 28, false}, {"Along", 24, false}, {"mm²", 8, true}, {"", 2, false}, {"Plus", 9, false}, {"Minus", 9, false},
-	{"Route m", 10, true}, {"Cut m, each", 14, true}, {"Fuse A", 9, true}, {"", 2, false}, {"Kind", 10, false}, {"Ends to crimp", 46, false},
+	{"No.", 12, false}, {"Label on both ends", 26, false}, {"From", 20, false}, {"To", 26, false}, {"Along", 20, false}, {"mm²", 8, true}, {"", 2, false}, {"Plus", 8, false}, {"Minus", 8, false},
+	{"Route m", 13, true}, {"Cut m, each", 14, true}, {"Fuse A", 9, true}, {"", 2, false}, {"Kind", 9, false}, {"Ends to crimp", 46, false},
 }
 
 // Schedule is the list of cables to cut, label and crimp, on as many sheets as it takes.
 func Schedule(r *reckon.Reckoning, revision string) []draw.Scene {
 	title := r.Document.Build.Title
 	frame := draw.Frame{Size: draw.A3, Heading: "What do we cut and crimp?", Subheading: title + ", cable schedule", Cells: cellsOf(r, "cable schedule", revision)}
-	var rows [][]string
+	if len(r.Cables.Cables) == 0 {
+		return []draw.Scene{bare("Cable schedule of "+title, "This build has no cables yet.")}
+	}
+	rows := append(mendFirst(r), cautioned()...)
 	for i := range r.Cables.Cables {
 		rows = append(rows, scheduleRow(r, &r.Cables.Cables[i]))
 	}
-	if len(rows) == 0 {
-		return []draw.Scene{bare("Cable schedule of "+title, "This build has no cables yet.")}
-	}
-	return tabled(frame, "schedule", "Cable schedule of "+title, scheduleHeads, rows)
+	return tabled(frame, "schedule", "Cable schedule of "+title, scheduleHeads, append(rows, scheduleKey(r)))
 }
 
-func scheduleRow(r *reckon.Reckoning, c *cables.Cable) []string {
+func scheduleRow(r *reckon.Reckoning, c *cables.Cable) row {
 	along := ""
 	if route := routeOf(r, c); route != nil {
 		along = strings.Join(route.Circuit.Along, ", ")
@@ -41,22 +41,44 @@ func scheduleRow(r *reckon.Reckoning, c *cables.Cable) []string {
 	for _, t := range c.Terminals {
 		ends = append(ends, fmt.Sprintf("%d × %s, %s", t.Count, strings.ReplaceAll(t.Words, "mm2", "mm²"), t.At))
 	}
-	return []string{c.Number, c.Label(), c.From.Words, c.To.Words, along, some(c.Section.MM2, three(c.Section.MM2)), "", c.Positive, minus,
-		some(c.Length.MM/1000, "%.1f"), some(c.Cut/1000, "%.2f"), some(c.Fuse.Amps, three(c.Fuse.Amps)), "", string(c.Fuse.Kind), strings.Join(ends, "; ")}
+	return row{sign: signOf(r, c), cells: []string{c.Number, strings.ReplaceAll(c.Label(), "mm2", "mm²"), c.From.Words, c.To.Words, along, chosen(some(c.Section.MM2, three(c.Section.MM2)), c.Section.Said), "",
+		c.Positive, minus, about(some(c.Length.MM/1000, "%.1f"), c), about(some(c.Cut/1000, "%.2f"), c), chosen(some(c.Fuse.Amps, three(c.Fuse.Amps)), c.Fuse.Said), "", string(c.Fuse.Kind), strings.Join(ends, "; ")}}
 }
 
-var testHeads = []head{{"", 7, false}, {"Cable", 13, false}, {"What to do", 78, false}, {"It should show", 52, false}, {toWrite, 28, false}}
-
-// Tests is the sheet to take into the van when the wiring is tried: what to do, what it should show, and room to write what it shows.
-func Tests(r *reckon.Reckoning, revision string) []draw.Scene {
-	title := r.Document.Build.Title
-	frame := draw.Frame{Size: upright, Heading: "Is it safe to switch on?", Subheading: title, Cells: cellsOf(r, "test sheet", revision)}
-	var rows [][]string
-	for i, t := range r.Cables.Tests {
-		rows = append(rows, []string{fmt.Sprint(i + 1), t.Cable, t.How, t.Expect, ""})
+// about says of a length that nobody has measured it.
+func about(text string, c *cables.Cable) string {
+	if text == "" || c.Length.Known == cables.Measured {
+		return text
 	}
-	if len(rows) == 0 {
-		return []draw.Scene{bare("Test sheet of "+title, "This build has no cables yet.")}
-	}
-	return tabled(frame, "tests", "Test sheet of "+title, testHeads, rows)
+	return "about " + text
 }
+
+// chosen marks what nobody wrote.
+func chosen(text string, said bool) string {
+	if text == "" || said {
+		return text
+	}
+	return text + chosenMark
+}
+
+const chosenMark = "*"
+
+// scheduleKey says what the marks of a schedule mean and how to be rid of them; only of those that there are.
+func scheduleKey(r *reckon.Reckoning) row {
+	key := row{title: "What the marks mean"}
+	for i := range r.Cables.Cables {
+		if c := &r.Cables.Cables[i]; c.Length.Known != cables.Measured {
+			key.says = append(key.says, aboutKey+" Cut only after you have measured.")
+			break
+		}
+	}
+	for i := range r.Cables.Cables {
+		if c := &r.Cables.Cables[i]; !c.Section.Said || !c.Fuse.Said && c.Fuse.Amps > 0 {
+			key.says = append(key.says, chosenMark+": chosen by this program, because nothing is written. Write your own at the page Power, or what was chosen, and it stands.")
+			break
+		}
+	}
+	return row{title: key.title, says: append(key.says, "Cut: the way, a tenth more for bends, and 300 mm at each end. Copper in mm² is the cross-section of the metal, not the thickness over the insulation.")}
+}
+
+const aboutKey = "about: nobody has measured this way. Lay a string where the cable will lie, from end to end, and write its length as the route of the cable."

@@ -6,8 +6,15 @@ import (
 	"strings"
 	"testing"
 
+	"tumblehome/build"
+	"tumblehome/build/tree"
+	"tumblehome/catalogue"
+	"tumblehome/draw"
 	"tumblehome/draw/paper"
 	"tumblehome/draw/sheet"
+	"tumblehome/quantity"
+	"tumblehome/reckon"
+	"tumblehome/trade/cables"
 )
 
 func TestTheSheetsOfTheWiringAreFitToBeSeen(t *testing.T) {
@@ -28,7 +35,7 @@ func TestEveryCableIsOnTheScheduleAndEveryTestOnItsSheet(t *testing.T) {
 			text += s.Description
 		}
 		for _, c := range r.Cables.Cables {
-			if !strings.Contains(text, " "+c.Label()+";") {
+			if !strings.Contains(text, " "+strings.ReplaceAll(c.Label(), "mm2", "mm²")+";") {
 				t.Errorf("%s: %s is not on the schedule", name, c.Label())
 			}
 		}
@@ -40,6 +47,72 @@ func TestEveryCableIsOnTheScheduleAndEveryTestOnItsSheet(t *testing.T) {
 	}
 }
 
+// sheetsOf are the sheets of the schedule and of the tests, and all that is lettered on each kind.
+func sheetsOf(t *testing.T, r *reckon.Reckoning) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	for name, scenes := range map[string][]draw.Scene{"schedule": sheet.Schedule(r, ""), "tests": sheet.Tests(r, "")} {
+		for _, s := range scenes {
+			flawless(t, s)
+			out[name] += s.Description + "\n" + letters(s)
+		}
+	}
+	return out
+}
+
+func TestCautionsStandOnTheSheetsThatAreTakenIntoTheVan(t *testing.T) {
+	for _, name := range demos {
+		for what, text := range sheetsOf(t, demo(t, name)) {
+			for _, said := range cables.Cautions {
+				if !strings.Contains(text, said) {
+					t.Errorf("%s, %s: nobody is told %q", name, what, said)
+				}
+			}
+			if !strings.Contains(text, "licensed electrician") {
+				t.Errorf("%s, %s: the mains are not left to an electrician", name, what)
+			}
+		}
+	}
+}
+
+func TestADangerousCableBearsItsSignOnPaper(t *testing.T) {
+	for what, text := range sheetsOf(t, changed(t, "dipper", `{"power": {"circuits": {"lights": {"fuse": "none"}}}}`)) {
+		for _, piece := range []string{"W5, danger: ", "\ndanger\n", "see margin notes", "octagon"} {
+			if !strings.Contains(text, piece) {
+				t.Errorf("%s lacks %q", what, piece)
+			}
+		}
+	}
+	for what, text := range sheetsOf(t, demo(t, "dipper")) {
+		if strings.Contains(text, "see margin notes") || strings.Contains(text, "\ndanger\n") {
+			t.Errorf("%s of a sound van speaks of dangers", what)
+		}
+	}
+}
+
+func TestWhatNobodyMeasuredOrWroteIsMarkedAsSuchOnTheSchedule(t *testing.T) {
+	text := sheetsOf(t, changed(t, "dipper", `{"power": {"circuits": {"fan": {"route": null, "cable": null}, "lights": {"route": null, "fuse": null}}}}`))["schedule"]
+	for _, piece := range []string{"about: nobody has measured this way. Lay a string", "about 0.5", "*: chosen by this program"} {
+		if !strings.Contains(text, piece) {
+			t.Errorf("the schedule lacks %q", piece)
+		}
+	}
+	if strings.Count(text, "\nabout ") != 2*3 {
+		t.Errorf("%d lengths are about, the ways of two circuits and of the bond are not measured", strings.Count(text, "\nabout "))
+	}
+}
+
+func TestATestSheetHasRoomToWriteAndToTick(t *testing.T) {
+	r := demo(t, "dipper")
+	boxes := 0
+	for _, s := range sheet.Tests(r, "") {
+		boxes += strings.Count(found(s)["tests"].String(), "edge M") // a closed line among the ruled ones
+	}
+	if boxes < len(r.Cables.Tests) {
+		t.Errorf("%d boxes for %d tests", boxes, len(r.Cables.Tests))
+	}
+}
+
 func TestTheWiringPrints(t *testing.T) {
 	r := demo(t, "godwit")
 	scenes := append(append(sheet.Circuit(r, "", ""), sheet.WiringPlan(r, "drive", "")), sheet.Schedule(r, "")...)
@@ -47,4 +120,18 @@ func TestTheWiringPrints(t *testing.T) {
 	if err := paper.Write(&pdf, append(scenes, sheet.Tests(r, "")...), paper.Options{Title: "wiring"}); err != nil || pdf.Len() < 20000 {
 		t.Errorf("%d bytes, %v", pdf.Len(), err)
 	}
+}
+
+// changed is an example build with a patch.
+func changed(t *testing.T, name, patch string) *reckon.Reckoning {
+	t.Helper()
+	parsed, err := tree.ParsePatch([]byte(patch))
+	if err != nil {
+		t.Fatal(err)
+	}
+	doc, err := build.Apply(demo(t, name).Document, parsed, catalogue.Builtin())
+	if err != nil {
+		t.Fatal(err)
+	}
+	return reckon.NewMachine().Reckon(doc, quantity.Date{Year: 2026, Month: 9, Day: 19})
 }

@@ -40,7 +40,8 @@ func (d *drawing) wiringOver(view string, taken *[]draw.Rect) []draw.Mark {
 	}
 	for _, p := range d.wiringEnds() {
 		c := s.view.At(at(p)[0], at(p)[1])
-		s.put(draw.PenLaid, draw.FillPaper, draw.Circle(c, 0.9))
+		s.put(draw.PenLaid, draw.FillPaper, draw.Circle(c, endSize))
+		*taken = append(*taken, draw.Rect{Min: c, Max: c}.Inset(-endSize))
 	}
 	d.wiringLetters(&s, view, at, taken)
 	if len(s.marks) == 0 {
@@ -48,6 +49,9 @@ func (d *drawing) wiringOver(view string, taken *[]draw.Rect) []draw.Mark {
 	}
 	return []draw.Mark{s.group(view+"-wiring", "overlay", "the wiring", nil)}
 }
+
+// endSize is the radius of the mark where a cable ends [mm of the paper].
+const endSize = 0.9
 
 // wiringEnds are the places that cables lead from and to, each once.
 func (d *drawing) wiringEnds() []runs.Point {

@@ -11,13 +11,23 @@ import (
 )
 
 // wiringLetters are the numbers of the cables: on each way those that it carries, at each load its own. In the long section, where left
-// and right lie on one another, only the ways are lettered.
+// and right lie on one another, only the ways are lettered. What has no room at its place stands beside it, with a line that leads there.
 func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) place, taken *[]draw.Rect) {
 	numbers, bounds := d.cableNumbers(), d.paperOf(view)
-	letter := func(p runs.Point, text string) {
-		if l, ok := tag(text, s.view.At(at(p)[0], at(p)[1]), bounds, taken); ok && text != "" {
-			s.text(l)
+	var set []draw.Lettering
+	letter := func(p runs.Point, text string, beside bool) {
+		if text == "" {
+			return
 		}
+		spot := s.view.At(at(p)[0], at(p)[1])
+		l, ok := tag(text, spot, bounds, taken, beside)
+		if !ok {
+			return
+		}
+		if foot := nearest(l.Bounds(), spot); foot.Distance(spot) > ledFrom {
+			s.put(draw.PenLeader, draw.NoFill, draw.Line(foot, spot))
+		}
+		set = append(set, l)
 	}
 	for i := range d.r.Runs.Ways {
 		w := &d.r.Runs.Ways[i]
@@ -28,24 +38,29 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 		for _, c := range w.Carries {
 			all = append(all, numbers[cableKey{c.ID, c.Source, false}])
 		}
-		letter(longest(w.At), strings.Join(all, " "))
+		letter(longest(w.At), strings.Join(all, " "), false)
 	}
-	if view == Side {
-		return
-	}
-	for _, e := range d.wiringStarts() {
-		letter(e.At, e.Name)
-	}
-	for i := range d.r.Runs.Routes {
-		c := d.r.Runs.Routes[i].Circuit
-		for _, e := range c.Ends {
-			if c.Lead && c.Start != nil { // many begin at the board, where they end
-				e = *c.Start
+	if view != Side {
+		for _, e := range d.wiringStarts() {
+			letter(e.At, e.Name, true)
+		}
+		for i := range d.r.Runs.Routes {
+			c := d.r.Runs.Routes[i].Circuit
+			for _, e := range c.Ends {
+				if c.Lead && c.Start != nil { // many begin at the board, where they end
+					e = *c.Start
+				}
+				letter(e.At, numbers[cableKey{c.ID, c.Source, c.Lead}], true)
 			}
-			letter(e.At, numbers[cableKey{c.ID, c.Source, c.Lead}])
 		}
 	}
+	for _, l := range set {
+		s.text(l)
+	}
 }
+
+// ledFrom is how far from its place lettering may stand without a line that leads there [mm of the paper].
+const ledFrom = 2.0
 
 // wiringStarts are the batteries, fuse boards and controllers where cables begin, each once.
 func (d *drawing) wiringStarts() []runs.End {
@@ -68,22 +83,31 @@ func (d *drawing) paperOf(view string) draw.Rect {
 	return v.Box(b.MinX, b.MinY, b.MaxX-b.MinX, b.MaxY-b.MinY)
 }
 
-// tag is lettering that belongs to a place, on it or as near as no other lettering stands; none where there is no room at all.
-func tag(text string, at draw.Point, bounds draw.Rect, taken *[]draw.Rect) (draw.Lettering, bool) {
+// tag is lettering that belongs to a place, on it or beside it or as near as no other lettering stands; none where there is no room at all.
+func tag(text string, at draw.Point, bounds draw.Rect, taken *[]draw.Rect, beside bool) (draw.Lettering, bool) {
 	l := draw.Lettering{Text: text, At: at, Anchor: draw.Middle, Level: draw.Midline, Strong: true, Ink: draw.InkGood, Ground: draw.FillPaper}
-	b := l.Bounds()
-	x, y := b.Width()/2+1.2, b.Height()+0.4
-	for _, out := range []float64{0, 1, 2, 3, 4} {
+	free := func(at draw.Point) bool {
+		l.At = at
+		b := l.Bounds()
+		return b.Within(bounds) && !slices.ContainsFunc(*taken, b.Overlaps)
+	}
+	ok := !beside && free(at)
+	small := l.Bounds().Move(draw.Pt(-l.At.X, -l.At.Y))
+	for out := 1.2; !ok && out <= tagReach; out += 1.2 {
 		for _, way := range []draw.Point{{X: 1}, {X: -1}, {Y: -1}, {Y: 1}, {X: 1, Y: -1}, {X: 1, Y: 1}, {X: -1, Y: -1}, {X: -1, Y: 1}} {
-			l.At = at.Add(draw.Pt(way.X*x*out, way.Y*y*out))
-			if b := l.Bounds(); b.Within(bounds) && !slices.ContainsFunc(*taken, b.Overlaps) {
-				*taken = append(*taken, b)
-				return l, true
+			if ok = free(at.Add(draw.Pt(way.X*(out+small.Width()/2), way.Y*(out+small.Height()/2)))); ok {
+				break
 			}
 		}
 	}
-	return l, false
+	if ok {
+		*taken = append(*taken, l.Bounds())
+	}
+	return l, ok
 }
+
+// tagReach is how far from its place lettering is looked for [mm of the paper].
+const tagReach = 36.0
 
 // cableKey is that of a circuit, a source or its lead.
 type cableKey struct {
@@ -126,24 +150,4 @@ func longest(line []runs.Point) runs.Point {
 		}
 	}
 	return best
-}
-
-// wiringKey lists the cables: where each leads, how thick it is and how long, and the ways it takes.
-func (d *drawing) wiringKey() []entry {
-	if d.Show != Wiring {
-		return nil
-	}
-	var out []entry
-	for i := range d.r.Cables.Cables {
-		c := &d.r.Cables.Cables[i]
-		words := c.Title + ", " + sectionWords(c) + ", " + lengthWords(c)
-		if r := routeOf(d.r, c); r != nil && len(r.Circuit.Along) > 0 {
-			words += ", along " + strings.Join(r.Circuit.Along, " and ")
-		}
-		out = append(out, entry{c.Number, words})
-	}
-	if len(out) == 0 {
-		return nil
-	}
-	return append(out, entry{"", ""}, entry{"", "Drawn out: ways. Dashed: assumed, along the surfaces."}, entry{"", ""})
 }

@@ -34,7 +34,7 @@ func (c drawCommand) Run(s *streams) error {
 	if err := knownMode(r, c.Mode); err != nil {
 		return err
 	}
-	text, err := painted(c.Out, c.sheets(r)...)
+	text, err := painted(c.Out, sheet.Printed(r, c.sheets)...)
 	if err != nil {
 		return err
 	}
@@ -47,7 +47,7 @@ func (c drawCommand) sheets(r *reckon.Reckoning) []draw.Scene {
 	case "wiring":
 		return []draw.Scene{sheet.WiringPlan(r, c.Mode, "")}
 	case "circuit":
-		return sheet.Circuit(r, "", "")
+		return sheet.Circuits(r, "")
 	case "cables":
 		return sheet.Schedule(r, "")
 	case "tests":

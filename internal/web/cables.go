@@ -5,9 +5,6 @@ import (
 	"math"
 	"strings"
 
-	"github.com/a-h/templ"
-
-	"tumblehome/draw/sheet"
 	"tumblehome/internal/words"
 	"tumblehome/trade/cables"
 )
@@ -240,6 +237,30 @@ func billAmount(i cables.Item) string {
 
 func joined(names []string) string { return strings.Join(names, ", ") }
 
+// testPart is a part of the test sheet with its lines.
+type testPart struct {
+	cables.TestPart
+	Lines []testLine
+}
+
+// testLine is a line with its number, which is that on paper.
+type testLine struct {
+	cables.Test
+	N int
+}
+
+func testParts(v view) []testPart {
+	var out []testPart
+	for i, t := range v.Cables.Tests {
+		if len(out) == 0 || out[len(out)-1].Kind != t.Kind {
+			out = append(out, testPart{TestPart: t.Kind.Part()})
+		}
+		last := &out[len(out)-1]
+		last.Lines = append(last.Lines, testLine{t, i + 1})
+	}
+	return out
+}
+
 func testedCable(t cables.Test) string {
 	if t.Cable == "" {
 		return "all"
@@ -260,8 +281,4 @@ func mainsWords(m cables.Mains) string {
 		return "Planned. Nobody is named yet who does it."
 	}
 	return "Nobody has said yet whether there will be any."
-}
-
-func circuitDrawing(v view) templ.Component {
-	return svgOf(sheet.Circuit(v.Reckoning, "", "")[0], "circuit-diagram")
 }

@@ -2,31 +2,49 @@ package web
 
 import (
 	"bytes"
+	"cmp"
 	"io"
 	"net/http"
+	"slices"
+	"strings"
 
 	"tumblehome/draw"
 	"tumblehome/draw/paper"
 	"tumblehome/draw/raster"
 	"tumblehome/draw/sheet"
+	"tumblehome/reckon"
 	"tumblehome/trade/arrangement"
 )
 
-// paperwork is what can be had as a file of its own: its name, and its sheets.
+// papers are the names of what can be had as a file of its own.
+var papers = []string{"arrangement", "wiring", "circuit", "cables", "tests"}
+
+// noPaper says what there is, to whoever asks for something else.
+func noPaper() string {
+	return "There is no such sheet. There are: " + strings.Join(papers, ", ") + "."
+}
+
+// paperwork is what can be had as a file of its own: its name, and its sheets; none where nobody knows the name.
 func (s *Server) paperwork(r *http.Request, now *state) (name string, sheets []draw.Scene) {
+	name = cmp.Or(r.FormValue("sheet"), papers[0])
+	if !slices.Contains(papers, name) {
+		return "", nil
+	}
 	v := s.viewOf(r, now, "arrangement", r.FormValue("mode"))
 	revision := count(now.Revision.N) + ", " + revisionTime(now.Revision)
-	switch asked := r.FormValue("sheet"); asked {
-	case "wiring":
-		return asked, []draw.Scene{sheet.WiringPlan(now.Reckoning, v.Mode, revision)}
-	case "circuit":
-		return asked, sheet.Circuit(now.Reckoning, r.FormValue("bank"), revision)
-	case "cables":
-		return asked, sheet.Schedule(now.Reckoning, revision)
-	case "tests":
-		return asked, sheet.Tests(now.Reckoning, revision)
-	}
-	return "arrangement", []draw.Scene{s.draw(now.Reckoning, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision})}
+	return name, sheet.Printed(now.Reckoning, func(r *reckon.Reckoning) []draw.Scene {
+		switch name {
+		case "wiring":
+			return []draw.Scene{sheet.WiringPlan(r, v.Mode, revision)}
+		case "circuit":
+			return sheet.Circuits(r, revision)
+		case "cables":
+			return sheet.Schedule(r, revision)
+		case "tests":
+			return sheet.Tests(r, revision)
+		}
+		return []draw.Scene{s.draw(r, sheet.View{Mode: v.Mode, Show: v.Show, Size: draw.A3, Revision: revision})}
+	})
 }
 
 // sendFile sends sheets made as a file of their own.
@@ -37,6 +55,14 @@ func (s *Server) sendFile(w http.ResponseWriter, r *http.Request, kind, ending s
 		return
 	}
 	name, sheets := s.paperwork(r, now)
+	if name == "" {
+		http.Error(w, noPaper(), http.StatusNotFound)
+		return
+	}
+	if len(sheets) > 1 && ending != ".pdf" {
+		http.Error(w, "That takes "+count(len(sheets))+" sheets, which only a PDF has: /sheet.pdf?sheet="+name, http.StatusNotFound)
+		return
+	}
 	if len(sheets) == 0 || len(sheets[0].Marks) == 0 {
 		http.Error(w, "There is nothing to draw yet.", http.StatusNotFound)
 		return

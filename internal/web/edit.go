@@ -171,6 +171,25 @@ func withNewID(doc *tree.Node, changes []change, name string) []change {
 	return out
 }
 
+// overtaken is the clash of a page that is older than the build and sends a value as it stood there, where somebody has changed it since: who
+// reads that page would take it for saved. Otherwise it is the error as it was.
+func (s *Server) overtaken(r *http.Request, w wish, unchanged error) error {
+	now, err := s.desk.head(r.Context())
+	if err != nil || w.Revision == now.Revision.N {
+		return cmp.Or(err, unchanged)
+	}
+	out := &store.Conflict{Base: w.Revision, Head: now.Revision.N}
+	for _, c := range w.changes {
+		if theirs := valueText(now.Node, c.Path); theirs != strings.TrimSpace(c.Value) {
+			out.Clashes = append(out.Clashes, store.Clash{Pointer: c.Path, Mine: c.Value, Theirs: theirs})
+		}
+	}
+	if len(out.Clashes) == 0 {
+		return unchanged
+	}
+	return out
+}
+
 // edit saves what somebody changed.
 func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 	wanted, err := readWish(r)
@@ -181,6 +200,9 @@ func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 	e, err := s.editOf(r, wanted)
 	if err == nil {
 		_, err = s.desk.save(r.Context(), e)
+	}
+	if errors.Is(err, store.ErrNoChange) {
+		err = s.overtaken(r, wanted, err)
 	}
 	if err != nil {
 		s.refuse(w, r, err, wanted.changes)

@@ -7,6 +7,7 @@ import (
 	"tumblehome/draw"
 	"tumblehome/draw/paper"
 	"tumblehome/draw/sheet"
+	"tumblehome/reckon"
 )
 
 // sendMeasuring sends the sheet to print and take to the van: the readings that matter for this arrangement.
@@ -16,9 +17,9 @@ func (s *Server) sendMeasuring(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, err)
 		return
 	}
-	scene := sheet.Measuring(now.Reckoning)
+	scenes := sheet.Printed(now.Reckoning, func(r *reckon.Reckoning) []draw.Scene { return []draw.Scene{sheet.Measuring(r)} })
 	var file bytes.Buffer
-	if err := paper.Write(&file, []draw.Scene{scene}, paper.Options{Title: scene.Title}); err != nil {
+	if err := paper.Write(&file, scenes, paper.Options{Title: scenes[0].Title}); err != nil {
 		s.fail(w, r, err)
 		return
 	}

@@ -63,6 +63,27 @@ func TestASheetCanBeTakenAway(t *testing.T) {
 	}
 }
 
+func TestASheetThatThereIsNotIsToldInWords(t *testing.T) {
+	run(t, dipper, []scenario{
+		{name: "a name that nobody knows", request: get("/sheet.pdf?sheet=rubbish"), status: http.StatusNotFound, holds: []string{"There is no such sheet", "arrangement, wiring, circuit, cables, tests"}},
+		{name: "several sheets go on no picture", request: get("/sheet.png?sheet=tests"), status: http.StatusNotFound, holds: []string{"/sheet.pdf?sheet=tests"}},
+		{name: "no name is the arrangement", request: get("/sheet.svg"), status: 200, holds: []string{"The drawing of Dipper"}},
+	})
+}
+
+func TestAllCircuitDiagramsStandOnThePageAndInWords(t *testing.T) {
+	second := post("/edit", "patch", `{"fittings": {"battery-2": {"buy": "battery-lfp-100ah", "at": {"x": 1900, "y": 0}}}, "power": {"batteries": {"spare": {"is": ["battery-2"], "main-fuse": 100}}}}`, "base", "1")
+	run(t, dipper, []scenario{
+		{name: "of one battery", request: get("/power"), status: 200, holds: []string{`id="circuit-diagram"`, "the same in words", "<li>W5 lights: from the fuse board to strip left and strip right, 1.5 mm², 7.2 m.</li>"}},
+		{name: "of two", before: []*http.Request{second}, request: get("/power"), status: 200, holds: []string{`id="circuit-diagram-1"`, `id="circuit-diagram-2"`, `id="circuit-plus"`, `id="circuit-plus-2"`, "sheet 2 of 2"}},
+	})
+}
+
+func TestTheTestSheetOfThePageSaysWhatToDoIfItIsNotSo(t *testing.T) {
+	run(t, dipper, []scenario{{name: "on the page", request: get("/power"), status: 200,
+		holds: []string{"<h4>Nothing gives current</h4>", "<h4>Plus and minus at every plug</h4>", "If not: a minus before the number: plus and minus are changed. Swap them before you plug in"}}})
+}
+
 // Every id stands once, every label and reference leads somewhere.
 func TestIdsOfAPageAreSound(t *testing.T) {
 	w := open(t, dipper)

@@ -5,6 +5,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"tumblehome/trade/finding"
 )
@@ -125,8 +127,9 @@ func whole(amps float64) float64 {
 const fireCaution = "A cable that glows sets fire to what it lies in. Disconnect the battery before you change anything: rings and watches off, negative first off and last on."
 
 func capital(text string) string {
-	if text == "" {
+	first, n := utf8.DecodeRuneInString(text)
+	if n == 0 {
 		return text
 	}
-	return strings.ToUpper(text[:1]) + text[1:]
+	return string(unicode.ToUpper(first)) + text[n:]
 }

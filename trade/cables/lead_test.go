@@ -162,7 +162,7 @@ func TestEveryLeadIsLabelledBoughtAndTested(t *testing.T) {
 		for _, i := range r.Bill {
 			bought = bought || i.Unit == "m" && slices.Contains(i.Cables, lead.Number)
 		}
-		if !tests[cables.TestPolarity] || !tests[cables.TestInsulation] || !tests[cables.TestWarmth] || !bought || lead.Cut <= 600 || len(lead.Terminals) == 0 {
+		if !tests[cables.TestContinuity] || !tests[cables.TestCharge] || !tests[cables.TestInsulation] || !tests[cables.TestWarmth] || !bought || lead.Cut <= 600 || len(lead.Terminals) == 0 {
 			t.Errorf("%s: tests %v, bought %v, cut %g mm, %v", kind, tests, bought, lead.Cut, lead.Terminals)
 		}
 	}

@@ -18,28 +18,3 @@ type Item struct {
 	Cables []string // numbers that it is for
 	Once   bool     // already among the fittings: it is listed, not bought again
 }
-
-// Test is one line of the test sheet.
-type Test struct {
-	Cable  string // number; "" for the whole
-	Kind   TestKind
-	How    string // what to do, in plain words
-	Expect string // what it should show
-	Low    float64
-	High   float64
-	Unit   string // "V", "Ω"; "" where nothing is read off
-}
-
-// TestKind is what a test is about; they are done in this order.
-type TestKind string
-
-const (
-	TestEye        TestKind = "eye"        // look and tug
-	TestPolarity   TestKind = "polarity"   // plus is plus
-	TestInsulation TestKind = "insulation" // no way from plus to minus or to the body
-	TestResistance TestKind = "resistance" // of the two cores, joined at the far end
-	TestFirst      TestKind = "first"      // first switching on
-	TestVoltage    TestKind = "voltage"    // at the load, under load
-	TestPull       TestKind = "pull"       // pull the fuse: only that goes out
-	TestWarmth     TestKind = "warmth"     // after half an hour
-)
