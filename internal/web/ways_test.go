@@ -1,0 +1,132 @@
+package web_test
+
+import (
+	"net/http"
+	"strings"
+	"testing"
+
+	"tumblehome/build"
+	"tumblehome/build/tree"
+	"tumblehome/quantity"
+	"tumblehome/reckon"
+)
+
+// at is what stands at a place of the newest revision.
+func (w *workshop) at(t *testing.T, place string) string {
+	t.Helper()
+	_, doc := w.store.Head()
+	if n := build.Encode(doc).At(tree.Pointer(place)); n != nil {
+		return strings.Join(strings.Fields(string(tree.JSON(n))), " ")
+	}
+	return ""
+}
+
+func TestAWayIsMadeOnThePage(t *testing.T) {
+	w := open(t, dipper)
+	before, _ := w.store.Head()
+	got := w.answer(post("/power/ways", "base", "1", "back", "/power", "new", "Heater way", "manner", "conduit-17", "from", "front", "to", "rear", "path", "floor-left", "cable", "/power/circuits/heater", "cable", "/power/circuits/lights"))
+	if got.Code != http.StatusSeeOther || got.Header().Get("Location") != "/power" {
+		t.Fatalf("it answers %d %s", got.Code, got.Body)
+	}
+	after, _ := w.store.Head()
+	if after.N != before.N+1 || after.Words != "added the way heater way, along the floor, left" {
+		t.Errorf("revision %d, %q", after.N, after.Words)
+	}
+	if way := w.at(t, "/runs/heater-way"); !strings.Contains(way, `"bore":17`) || !strings.Contains(way, `"floor + 60"`) || !strings.Contains(way, `"left - `) {
+		t.Errorf("the way is %s", way)
+	}
+	if along := w.at(t, "/power/circuits/heater/along"); along != `[ "heater-way" ]` && along != `["heater-way"]` {
+		t.Errorf("the heater's cable takes %s", along)
+	}
+	if along := w.at(t, "/power/circuits/lights/along"); !strings.Contains(along, "conduit-roof") || !strings.Contains(along, "heater-way") {
+		t.Errorf("a cable that had a way takes %s", along)
+	}
+	page := w.answer(get("/power")).Body.String()
+	for _, piece := range []string{"Heater way: ", "conduit 17 mm inside", "/runs/heater-way/points/0/x", "a corner after 1", "strike out heater way"} {
+		if !strings.Contains(page, piece) {
+			t.Errorf("the page lacks %q", piece)
+		}
+	}
+}
+
+func TestWaysThatCannotBeMade(t *testing.T) {
+	run(t, dipper, []scenario{
+		{name: "from and to the same place", request: post("/power/ways", "base", "1", "back", "/power", "manner", "loose", "from", "rear", "to", "rear", "path", "floor-left"), status: http.StatusUnprocessableEntity, holds: []string{"begin and end at the same place"}},
+		{name: "to what stands nowhere", request: post("/power/ways", "base", "1", "back", "/power", "manner", "loose", "from", "rear", "to", "grand-piano", "path", "floor-left"), status: http.StatusUnprocessableEntity, holds: []string{"has no place in the van yet"}},
+		{name: "along a line that nobody knows", request: post("/power/ways", "base", "1", "back", "/power", "manner", "loose", "from", "rear", "to", "front", "path", "moon"), status: http.StatusBadRequest, holds: []string{"which path the way takes"}},
+	})
+}
+
+// Everything else on a way is done by buttons of the page, each of which is one change: its own hidden fields are sent here.
+func TestButtonsOfTheWays(t *testing.T) {
+	w := open(t, dipper)
+	press := func(words string) {
+		t.Helper()
+		page := w.answer(get("/power")).Body.String()
+		i := strings.Index(page, words)
+		if i < 0 {
+			t.Fatalf("there is no button %q", words)
+		}
+		form := page[strings.LastIndex(page[:i], "<form"):i]
+		field := func(name string) string {
+			_, rest, _ := strings.Cut(form, `name="`+name+`" value="`)
+			value, _, _ := strings.Cut(rest, `"`)
+			return strings.NewReplacer("&#34;", `"`, "&amp;", "&", "&#39;", "'").Replace(value)
+		}
+		if got := w.answer(post("/edit", "base", field("base"), "back", field("back"), "patch", field("patch"), "words", field("words"))); got.Code != http.StatusSeeOther {
+			t.Fatalf("%s: it answers %d %.300s", words, got.Code, got.Body)
+		}
+	}
+	corners := func() int { return strings.Count(w.at(t, "/runs/engine-way/points"), `"x"`) }
+	press(`aria-label="a corner after 2: the way engine way"`)
+	if got := w.at(t, "/runs/engine-way/points/2"); corners() != 4 || !strings.Contains(got, `"715"`) && !strings.Contains(got, `715`) || !strings.Contains(got, "right + 15") || !strings.Contains(got, "floor + 90") {
+		t.Errorf("half-way between 30 and 1400 along the same side there is %s", got)
+	}
+	press(`aria-label="take out 2: the way engine way"`)
+	if got := w.at(t, "/runs/engine-way/points/1/x"); corners() != 3 || !strings.Contains(got, "715") {
+		t.Errorf("the second of %d corners is at %s", corners(), got)
+	}
+	press(`aria-label="strike out engine way: the way"`)
+	if way, along := w.at(t, "/runs/engine-way"), w.at(t, "/power/sources/engine/along"); way != "" || along != "" {
+		t.Errorf("left over are %q and %q", way, along)
+	}
+	for _, c := range []string{"heater", "reading", "sockets"} {
+		before := w.at(t, "/power/circuits/"+c+"/along")
+		press(`aria-label="Lead ` + w.number(t, c))
+		if after := w.at(t, "/power/circuits/"+c+"/along"); before != "" || after == "" {
+			t.Errorf("the cable to the %s took %q and takes %q", c, before, after)
+		}
+	}
+}
+
+// number is that of a circuit's cable.
+func (w *workshop) number(t *testing.T, circuit string) string {
+	t.Helper()
+	_, doc := w.store.Head()
+	for _, c := range reckon.NewMachine().Reckon(doc, quantity.Date{}).Cables.Cables {
+		if c.About == "/power/circuits/"+circuit {
+			return c.Number + " "
+		}
+	}
+	t.Fatalf("there is no cable for %s", circuit)
+	return ""
+}
+
+func TestListsAreTicked(t *testing.T) {
+	w := open(t, dipper)
+	loads := "/power/circuits/lights/loads"
+	w.answer(post("/edit", "base", "1", "back", "/power", "ticks", loads, "ticked", loads+" strip-right", "ticked", "/elsewhere strip-left"))
+	if got := w.at(t, loads); strings.Contains(got, "strip-left") || !strings.Contains(got, "strip-right") {
+		t.Errorf("the lights feed %s", got)
+	}
+	page := w.answer(get("/power")).Body.String()
+	for _, piece := range []string{`value="` + loads + ` strip-right" checked`, `value="` + loads + ` strip-left"> strip left`, "Strip left is in no circuit"} {
+		if !strings.Contains(strings.ReplaceAll(page, "/>", ">"), piece) {
+			t.Errorf("the page lacks %q", piece)
+		}
+	}
+	w.answer(post("/edit", "base", "2", "back", "/power", "ticks", loads))
+	if got := w.at(t, loads); got != "" {
+		t.Errorf("with nothing ticked the lights feed %s", got)
+	}
+}
