@@ -24,25 +24,25 @@ func (w *workshop) at(t *testing.T, place string) string {
 func TestAWayIsMadeOnThePage(t *testing.T) {
 	w := open(t, dipper)
 	before, _ := w.store.Head()
-	got := w.answer(post("/power/ways", "base", "1", "back", "/power", "new", "Heater way", "manner", "conduit-17", "from", "front", "to", "rear", "path", "floor-left", "cable", "/power/circuits/heater", "cable", "/power/circuits/lights"))
+	got := w.answer(post("/power/ways", "base", "1", "back", "/power", "new", "Left way", "manner", "conduit-17", "from", "front", "to", "rear", "path", "floor-left", "cable", "/power/circuits/heater", "cable", "/power/circuits/lights"))
 	if got.Code != http.StatusSeeOther || got.Header().Get("Location") != "/power" {
 		t.Fatalf("it answers %d %s", got.Code, got.Body)
 	}
 	after, _ := w.store.Head()
-	if after.N != before.N+1 || after.Words != "added the way heater way, along the floor, left" {
+	if after.N != before.N+1 || after.Words != "added the way left way, along the floor, left" {
 		t.Errorf("revision %d, %q", after.N, after.Words)
 	}
-	if way := w.at(t, "/runs/heater-way"); !strings.Contains(way, `"bore":17`) || !strings.Contains(way, `"floor + 60"`) || !strings.Contains(way, `"left - `) {
+	if way := w.at(t, "/runs/left-way"); !strings.Contains(way, `"bore":17`) || !strings.Contains(way, `"floor + 60"`) || !strings.Contains(way, `"left - `) {
 		t.Errorf("the way is %s", way)
 	}
-	if along := w.at(t, "/power/circuits/heater/along"); along != `[ "heater-way" ]` && along != `["heater-way"]` {
+	if along := w.at(t, "/power/circuits/heater/along"); along != `["heater-way","left-way"]` {
 		t.Errorf("the heater's cable takes %s", along)
 	}
-	if along := w.at(t, "/power/circuits/lights/along"); !strings.Contains(along, "conduit-roof") || !strings.Contains(along, "heater-way") {
-		t.Errorf("a cable that had a way takes %s", along)
+	if along := w.at(t, "/power/circuits/reading/along"); strings.Contains(along, "left-way") {
+		t.Errorf("a cable that was not ticked takes %s", along)
 	}
 	page := w.answer(get("/power")).Body.String()
-	for _, piece := range []string{"Heater way: ", "conduit 17 mm inside", "/runs/heater-way/points/0/x", "a corner after 1", "strike out heater way"} {
+	for _, piece := range []string{"Left way: ", "conduit 17 mm inside", "/runs/left-way/points/0/x", "a corner after 1", "strike out left way"} {
 		if !strings.Contains(page, piece) {
 			t.Errorf("the page lacks %q", piece)
 		}
@@ -89,6 +89,9 @@ func TestButtonsOfTheWays(t *testing.T) {
 	press(`aria-label="strike out engine way: the way"`)
 	if way, along := w.at(t, "/runs/engine-way"), w.at(t, "/power/sources/engine/along"); way != "" || along != "" {
 		t.Errorf("left over are %q and %q", way, along)
+	}
+	for _, c := range []string{"heater", "reading", "socket"} {
+		press(`aria-label="strike out ` + c + ` way: the way"`)
 	}
 	for _, c := range []string{"heater", "reading", "sockets"} {
 		before := w.at(t, "/power/circuits/"+c+"/along")

@@ -17,13 +17,8 @@ func (l *layer) tail(s Spot, x float64) []Corner {
 	switch {
 	case at == l.path.side && !onRoof:
 		return l.upTo(at, x, z)
-	case l.path.high == low && !onRoof:
-		out := []Corner{l.onFloor(x, tens(y))}
-		if at != "" {
-			out = []Corner{l.other(at, x)}
-			out = append(out, l.upTo(at, x, z)...)
-		}
-		return out
+	case l.path.high == low && !onRoof, l.isLow(s) && (at == "" || l.path.high == belt):
+		return l.byFloor(at, x, y, z)
 	}
 	var out []Corner
 	if l.path.high != edge {
@@ -34,6 +29,24 @@ func (l *layer) tail(s Spot, x float64) []Corner {
 	}
 	out = append(out, l.onRoof(x, sign(at)*l.edge), l.onSide(at, x, l.top))
 	return append(out, l.upTo(at, x, z)...)
+}
+
+// isLow says whether something stands in the lower half of the van, from where nobody goes by the roof without need.
+func (l *layer) isLow(s Spot) bool { return s.Box.MinZ+s.Box.MaxZ < l.in.Room.Floor()+l.top }
+
+// byFloor leads from the line down its side and across the floor to what stands out in the room or on the other side.
+func (l *layer) byFloor(at string, x, y, z float64) []Corner {
+	var out []Corner
+	if l.path.high == edge {
+		out = append(out, l.onSide(l.path.side, x, l.top))
+	}
+	if l.path.high != low {
+		out = append(out, l.other(l.path.side, x))
+	}
+	if at == "" {
+		return append(out, l.onFloor(x, tens(y)))
+	}
+	return append(append(out, l.other(at, x)), l.upTo(at, x, z)...)
 }
 
 // upTo is a leg up or down a side to a thing, where it is not at the line's level.
@@ -47,7 +60,7 @@ func (l *layer) upTo(side string, x, z float64) []Corner {
 	return []Corner{l.onSide(side, x, z)}
 }
 
-// other is the foot of the other side, reached across the floor.
+// other is the foot of a side, from where the floor is crossed.
 func (l *layer) other(side string, x float64) Corner {
 	c := l.onSide(side, x, l.in.Room.Floor()+footHigh)
 	c.Z = fmt.Sprintf("floor + %d", footHigh)

@@ -38,7 +38,7 @@ func written(corners []runs.Corner) string {
 // laidHall is the hall with a battery at the right, a fridge at the left, a lamp under the roof and a wheel arch on each side.
 func laidHall(lining float64) runs.Result {
 	in := runs.Inputs{Room: hall{}, Skin: hall{lining}}
-	in.Things = []runs.Thing{thing("battery", box(400, 800, 600, 880, 40, 260), false), thing("fridge", box(2500, 2900, -880, -400, 40, 640), false), thing("lamp", box(1480, 1520, -20, 20, 1780, 1800), false)}
+	in.Things = []runs.Thing{thing("battery", box(400, 800, 600, 880, 40, 260), false), thing("fridge", box(2500, 2900, -880, -400, 40, 640), false), thing("chest", box(2400, 2600, -200, 200, 40, 400), false), thing("lamp", box(1480, 1520, -20, 20, 1780, 1800), false)}
 	in.Arches = []runs.Arch{{ID: "right", Box: box(1500, 2100, 700, 1400, -500, 300)}, {ID: "left", Box: box(1500, 2100, -1400, -700, -500, 300)}}
 	in.Ribs = []runs.Rib{{ID: "r1", On: "right", From: 1000, To: 1050, Depth: 45}}
 	in.Circuits = []runs.Circuit{{ID: "fridge", Section: 2.5, Start: &runs.End{Fitting: "battery", Name: "battery", At: runs.Point{600, 740, 150}},
@@ -64,6 +64,7 @@ func TestHowAWayIsLaid(t *testing.T) {
 			"600, right, floor + 60; 1440, right, floor + 60; 1440, right, 360; 2160, right, 360; 2160, right, floor + 60; 2700, right, floor + 60; 2700, left, floor + 60; 2700, left, 340"},
 		{"and by the roof", 60, "roof-right", "clipped", "fridge", "600, right, 150; 600, right, 1600; 600, 630, roof; 2700, 630, roof; 2700, -630, roof; 2700, left, 1600; 2700, left, 340"},
 		{"to a lamp in the middle of the roof", 60, "roof-right", "clipped", "lamp", "600, right, 150; 600, right, 1600; 600, 630, roof; 1500, 630, roof; 1500, 0, roof"},
+		{"half-way up and down again to a box out on the floor", 60, "belt-right", "clipped", "chest", "600, right, 150; 600, right, 900; 2500, right, 900; 2500, right, floor + 60; 2500, 0, floor"},
 		{"from half-way up to the lamp", 60, "belt-right", "clipped", "lamp", "600, right, 150; 600, right, 900; 1500, right, 900; 1500, right, 1600; 1500, 630, roof; 1500, 0, roof"},
 	} {
 		r := laidHall(c.lining)

@@ -52,6 +52,10 @@ func (r *Result) Offers(id string, source bool) []Offer {
 	slices.SortStableFunc(out, func(a, b Offer) int {
 		return cmp.Or(cmp.Compare(len(a.Meets), len(b.Meets)), a.fresh()-b.fresh(), cmp.Compare(a.Length, b.Length))
 	})
+	if len(out) > 0 {
+		most := 2*out[0].Length + loop
+		out = slices.DeleteFunc(out, func(o Offer) bool { return o.Length > most })
+	}
 	return out[:min(len(out), mostOffered)]
 }
 
