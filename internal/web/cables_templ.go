@@ -587,7 +587,7 @@ func eachCable(v view) templ.Component {
 				return templ_7745c5c3_Err
 			}
 		} else {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 42, "<p class=\"none\">A battery is added on the page <a href=\"/arrangement\">Arrangement</a>; then its circuits can be written down here.</p>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 42, "<p class=\"none\">First put in a battery, <a href=\"/power#first\">above</a>; then its circuits can be written down here.</p>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -60,23 +60,7 @@ func TestWaysThatCannotBeMade(t *testing.T) {
 // Everything else on a way is done by buttons of the page, each of which is one change: its own hidden fields are sent here.
 func TestButtonsOfTheWays(t *testing.T) {
 	w := open(t, dipper)
-	press := func(words string) {
-		t.Helper()
-		page := w.answer(get("/power")).Body.String()
-		i := strings.Index(page, words)
-		if i < 0 {
-			t.Fatalf("there is no button %q", words)
-		}
-		form := page[strings.LastIndex(page[:i], "<form"):i]
-		field := func(name string) string {
-			_, rest, _ := strings.Cut(form, `name="`+name+`" value="`)
-			value, _, _ := strings.Cut(rest, `"`)
-			return strings.NewReplacer("&#34;", `"`, "&amp;", "&", "&#39;", "'").Replace(value)
-		}
-		if got := w.answer(post("/edit", "base", field("base"), "back", field("back"), "patch", field("patch"), "words", field("words"))); got.Code != http.StatusSeeOther {
-			t.Fatalf("%s: it answers %d %.300s", words, got.Code, got.Body)
-		}
-	}
+	press := func(button string) { t.Helper(); w.press(t, button) }
 	corners := func() int { return strings.Count(w.at(t, "/runs/engine-way/points"), `"x"`) }
 	press(`aria-label="a corner after 2: the way engine way"`)
 	if got := w.at(t, "/runs/engine-way/points/2"); corners() != 4 || !strings.Contains(got, `"715"`) && !strings.Contains(got, `715`) || !strings.Contains(got, "right + 15") || !strings.Contains(got, "floor + 90") {
