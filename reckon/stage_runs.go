@@ -30,9 +30,6 @@ func (w *stages) runsInputs() runs.Inputs {
 		in.Ways = append(in.Ways, w.way(id, w.doc.Runs[id]))
 	}
 	in.Circuits = w.cableRoutes()
-	if len(in.Ways) == 0 {
-		return in // nothing can be fouled
-	}
 	in.Things, in.Sleepers = w.runThings(), w.sleepingPlaces()
 	in.Ribs, in.Arches, in.Openings = w.runRibs(), w.runArches(), w.runOpenings()
 	return in

@@ -31,7 +31,8 @@ func (w *stages) warmthInputs(m *Machine, journeys trips.Result, weather climate
 	walls := m.walls(w)
 	in.Fields, in.Volume, in.Plan, in.Top = walls.Fields, walls.Volume, walls.Plan, walls.Top
 	in.Glass, in.Cab = w.glass(), w.cab()
-	in.Vents, in.AirSaid, in.AirAbout = w.vents(), w.doc.Air != nil, w.airAbout()
+	in.Vents, in.AirAbout = w.vents(), w.airAbout()
+	in.AirSaid = w.doc.Air != nil || len(in.Vents) > 0
 	in.Sleepers = w.sleepers()
 	in.Habit = habitOf(journeys.Habit)
 	in.Heater, in.Burners = w.flames()

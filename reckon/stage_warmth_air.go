@@ -3,6 +3,7 @@ package reckon
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/trade/warmth"
@@ -14,7 +15,7 @@ const mesh = 0.3
 // vents are the openings as they are set at night, but for those of a gas locker, which is shut off from the room.
 func (w *stages) vents() []warmth.Vent {
 	if w.doc.Air == nil {
-		return nil
+		return w.boughtVents()
 	}
 	var out []warmth.Vent
 	for _, id := range w.doc.Air.AlwaysOpen {
@@ -30,6 +31,32 @@ func (w *stages) vents() []warmth.Vent {
 		}
 	}
 	slices.SortStableFunc(out, func(a, b warmth.Vent) int { return cmp.Or(cmp.Compare(a.Z, b.Z), cmp.Compare(a.Free, b.Free)) })
+	return out
+}
+
+// bought are vents without a lid by the beginning of their rows, with what is free of them [m2]: a round hole of 100, and a grille of that size with
+// its slats (typical trade figures, from memory).
+var bought = []struct {
+	row  string
+	free float64
+	roof bool
+}{{"vent-mushroom-", 0.0078, true}, {"vent-grille-floor", 0.004, false}}
+
+// boughtVents are the vents without a lid that stand in the van. They count as air where the document says nothing of it.
+func (w *stages) boughtVents() (out []warmth.Vent) {
+	for _, id := range build.SortedKeys(w.things) {
+		for _, b := range bought {
+			s := w.places.Find(id)
+			if t := w.things[id]; !strings.HasPrefix(t.Buy, b.row) || t.later() || s == nil || !s.Placed() {
+				continue
+			}
+			v := warmth.Vent{ID: id, About: "/fittings/" + id, Free: b.free, Share: 1, Roof: b.roof, Fixed: true}
+			if b.roof {
+				v.Z = w.body.Roof(s.Middle[0], s.Middle[1])
+			}
+			out = append(out, v)
+		}
+	}
 	return out
 }
 
@@ -79,6 +106,9 @@ func (w *stages) ofGas(id string) bool {
 
 // airAbout is what says how the van is aired, or what should.
 func (w *stages) airAbout() string {
+	if vents := w.vents(); w.doc.Air == nil && len(vents) > 0 {
+		return vents[0].About
+	}
 	switch {
 	case w.doc.Air != nil && (len(w.doc.Air.AlwaysOpen) > 0 || len(w.doc.Air.Asleep) > 0):
 		return "/air"

@@ -61,6 +61,9 @@ func (r *Reckoning) larger(remedy warmth.Remedy) (tree.Patch, bool) {
 // newVents cuts a low and a high opening that stay open, in the middle of the front of the van; the builder moves them.
 func (r *Reckoning) newVents(remedy warmth.Remedy) (tree.Patch, bool) {
 	const low, high = "grille-low", "vent-high"
+	if r.Document.Air == nil && len(r.Warmth.Told().Vents) > 0 {
+		return tree.Patch{}, false // with air said, the vents that stand there would count no longer
+	}
 	if _, there := r.Document.Shell.Openings[low]; there {
 		return tree.Patch{}, false
 	}

@@ -88,7 +88,7 @@ var cablesCases = []Case{
 	}, {
 		Name:  "A lamp hangs at the end of forty metres of thin cable behind a large fuse",
 		On:    "dipper",
-		Patch: `{"power": {"circuits": {"reading": {"route": 40000, "fuse": 5}}}}`,
+		Patch: `{"power": {"circuits": {"reading": {"route": 40000, "fuse": 5, "along": null}}}}`,
 		Finds: []string{"fault power.fuse.slow /power/circuits/reading/fuse"},
 	}, {
 		Name:  "The shunt of Dipper's monitor is made for half of the main fuse",

@@ -38,6 +38,10 @@ var warmthCases = []Case{
 		Patch: `{"air": null}`,
 		Finds: []string{"note warmth.air.unsaid /shell/openings"},
 	}, {
+		Name:  "Two sleep with the cab shut off, and nobody has said what stays open at night",
+		Patch: `{"air": null, "lining": {"front": [{"lay": "ply-poplar-9"}]}, ` + inUse + `}`,
+		Finds: []string{"close warmth.air.unsaid /shell/openings", "note warmth.surface.wet /lining/doors/0"},
+	}, {
 		Name:  "Two sleep in a van where only the low vent is open",
 		Patch: `{"shell": {"openings": {"high-vent": {"free-area": "0.0015 m2"}}}, "air": {"asleep": null}, "lining": {"front": [{"lay": "ply-poplar-9"}]}, ` + inUse + `}`,
 		Finds: []string{"close warmth.co2 /air"},

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tumblehome/build"
+	"tumblehome/reckon"
 )
 
 // fuseKinds are how a fuse may be made, as the document names it.
@@ -18,12 +19,33 @@ func cableEntries(v view, at string) []entry {
 		return []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "its own fuse at the board", "A"), {Path: at + "/fuse-kind", Label: "that fuse is a", Choices: fuseKinds}, fieldOf(at+"/route", "measured, one way", "mm")}
 	}
 	out := []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "fuse", "A"), {Path: at + "/fuse-kind", Label: "the fuse is a", Choices: fuseKinds},
-		fieldOf(at+"/fuse-away", "fuse, from what feeds it", "mm"), {Path: at + "/along", Label: "along the ways", List: true}, fieldOf(at+"/route", "measured, one way", "mm")}
-	if strings.HasPrefix(at, "/power/circuits/") {
-		return append(out, entry{Path: at + "/loads", Label: "it feeds", List: true}, entry{Path: at + "/from", Label: "from", Choices: bankChoices(v)}, fieldOf(at+"/current", "current when all is on", "A"),
-			fieldOf(at+"/drop-wanted", "most voltage to lose", ""))
+		fieldOf(at+"/fuse-away", "fuse, from what feeds it", "mm"), fieldOf(at+"/route", "measured, one way", "mm")}
+	if strings.HasPrefix(at, circuitsAt) {
+		out = append(out, entry{Path: at + "/from", Label: "from", Choices: feederChoices(v, at)}, fieldOf(at+"/current", "current when all is on", "A"), fieldOf(at+"/drop-wanted", "most voltage to lose", ""),
+			entry{Path: at + "/loads", Label: "it feeds", Ticks: true, Choices: unjoinedChoices(v, reckon.IsFed), More: boughtChoices(v)})
+	} else {
+		out = append(out, entry{Path: at + "/to", Label: "charges", Choices: bankChoices(v)}, fieldOf(at+"/most", "current at most", "A"), entry{Path: at + "/by", Label: "controlled by", Choices: unjoinedChoices(v, reckon.Controls)},
+			entry{Path: at + "/is", Label: "it is", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: boughtChoices(v)})
 	}
-	return append(out, entry{Path: at + "/is", Label: "it is", List: true}, entry{Path: at + "/to", Label: "charges", Choices: bankChoices(v)}, fieldOf(at+"/most", "current at most", "A"))
+	if len(v.Doc.Runs) > 0 {
+		out = append(out, entry{Path: at + "/along", Label: "the ways it takes, in this order", Ticks: true, Choices: wordsAllowed(build.SortedKeys(v.Doc.Runs)...)})
+	}
+	for i := range out {
+		out[i] = withNames(v, out[i])
+	}
+	return out
+}
+
+const circuitsAt = "/power/circuits/"
+
+// withNames is an entry whose value is fittings, told by their names, those that stand there now among them.
+func withNames(v view, e entry) entry {
+	for _, item := range listNode(v.text(e.Path)).Items {
+		if f, ok := v.Doc.Fittings[item.Text]; ok && !slices.ContainsFunc(e.Choices, func(c choice) bool { return c.Value == item.Text }) && (e.Ticks || len(e.Choices) > 0) {
+			e.Choices = append(e.Choices, choice{item.Text, nameOf(item.Text, f)})
+		}
+	}
+	return e
 }
 
 func bankChoices(v view) []choice {
@@ -33,25 +55,44 @@ func bankChoices(v view) []choice {
 	return wordsAllowed(build.SortedKeys(v.Doc.Power.Batteries)...)
 }
 
-// batteryChoices are fittings that hold charge.
-func batteryChoices(v view) []choice {
-	var ids []string
-	for _, id := range build.SortedKeys(v.Doc.Fittings) {
-		if row, ok := v.Rows.Row(v.Doc.Fittings[id].Buy); ok && row.AmpHours != nil {
-			ids = append(ids, id)
+// feederChoices are what a circuit may begin at: a battery bank, or another circuit's far end.
+func feederChoices(v view, at string) []choice {
+	out := bankChoices(v)
+	for _, id := range build.SortedKeys(v.Doc.Power.Circuits) {
+		if circuitsAt+id != at {
+			out = append(out, choice{id, "the far end of " + unhyphen(id)})
 		}
 	}
-	return wordsAllowed(ids...)
+	return out
 }
 
-// unfedChoices are fittings that draw current and are in no circuit.
-func unfedChoices(v view) []choice {
-	var ids []string
-	for _, f := range v.Findings {
-		if id, ok := strings.CutPrefix(f.About[0], "/fittings/"); ok && f.Code == "power.cable.unfed" {
-			ids = append(ids, id)
+// batteryChoices are fittings that hold charge.
+func batteryChoices(v view) []choice {
+	return fittingChoices(v, func(id string) bool {
+		row, ok := v.Rows.Row(v.Doc.Fittings[id].Buy)
+		return ok && row.AmpHours != nil
+	})
+}
+
+// unjoinedChoices are fittings that no bank, source or circuit names yet: what feeds, charges, controls or is fed.
+func unjoinedChoices(v view, kind string) []choice {
+	all, _ := v.Unjoined()
+	return fittingChoices(v, func(id string) bool {
+		return slices.ContainsFunc(all, func(u reckon.Unjoined) bool { return u.ID == id && u.Is == kind })
+	})
+}
+
+// boughtChoices are all bought fittings: what a row does not tell to draw or bring current may yet do so.
+func boughtChoices(v view) []choice {
+	return fittingChoices(v, func(id string) bool { return v.Doc.Fittings[id].Buy != "" })
+}
+
+func fittingChoices(v view, want func(id string) bool) []choice {
+	var out []choice
+	for _, id := range build.SortedKeys(v.Doc.Fittings) {
+		if want(id) {
+			out = append(out, choice{id, nameOf(id, v.Doc.Fittings[id])})
 		}
 	}
-	slices.Sort(ids)
-	return wordsAllowed(slices.Compact(ids)...)
+	return out
 }

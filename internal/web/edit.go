@@ -70,10 +70,24 @@ func readWish(r *http.Request) (wish, error) {
 	for i, p := range paths {
 		w.changes = append(w.changes, change{tree.Pointer(p), values[i], slices.Contains(r.PostForm["list"], p)})
 	}
+	for _, p := range r.PostForm["ticks"] {
+		w.changes = append(w.changes, change{tree.Pointer(p), ticked(r.PostForm["ticked"], p), true})
+	}
 	if len(w.changes) == 0 && len(w.Patch) == 0 {
 		return w, errUnreadable("the form holds no value")
 	}
 	return w, nil
+}
+
+// ticked are the items of a list whose boxes are ticked, as the list is written.
+func ticked(boxes []string, list string) string {
+	var out []string
+	for _, box := range boxes {
+		if item, ok := strings.CutPrefix(box, list+" "); ok {
+			out = append(out, item)
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 // readForm reads a form whose every value is text.

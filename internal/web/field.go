@@ -1,6 +1,7 @@
 package web
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -15,7 +16,9 @@ type entry struct {
 	Quiet   bool   // the label is for screen readers only, because a heading says it
 	Long    bool   // several lines of text
 	List    bool   // a list of words, written "small, tall"
+	Ticks   bool   // a list of words, each of the choices ticked or not
 	Choices []choice
+	More    []choice // to tick, seldom wanted
 }
 
 // choice is one of several words allowed, and how it reads.
@@ -43,6 +46,41 @@ func (f entry) offered(now string) []choice {
 	}
 	return append([]choice{{now, words}}, f.Choices...)
 }
+
+// tickable are the choices in the order in which they stand in the list, then the others, so that ticking one more keeps that order.
+func (f entry) tickable(v view) []tick {
+	var out []tick
+	for _, now := range listNode(v.text(f.Path)).Items {
+		c := choice{now.Text, unhyphen(now.Text)}
+		if i := slices.IndexFunc(f.Choices, func(o choice) bool { return o.Value == now.Text }); i >= 0 {
+			c = f.Choices[i]
+		}
+		out = append(out, tick{c, true})
+	}
+	for _, c := range f.Choices {
+		if !slices.ContainsFunc(out, func(t tick) bool { return t.Value == c.Value }) {
+			out = append(out, tick{c, false})
+		}
+	}
+	return out
+}
+
+// more are the choices that are seldom wanted and not ticked.
+func (f entry) more(v view) []choice {
+	shown := f.tickable(v)
+	return slices.DeleteFunc(slices.Clone(f.More), func(c choice) bool {
+		return slices.ContainsFunc(shown, func(t tick) bool { return t.Value == c.Value })
+	})
+}
+
+// tick is a choice that may be ticked.
+type tick struct {
+	choice
+	Ticked bool
+}
+
+// sends is the value that a ticked box sends: the list, and what is in it.
+func (f entry) sends(c choice) string { return f.Path + " " + c.Value }
 
 // id is that of what is said to be wrong with the value, unique within a page.
 func (f entry) id(v view) string {

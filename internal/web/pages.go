@@ -41,7 +41,7 @@ func regions() map[string]func(view) templ.Component {
 	return map[string]func(view) templ.Component{
 		"drawing": drawingRegion, "notes": notesRegion, "headline": headlineRegion, "fittings": fittingsRegion, "said": saidRegion, "title": titleRegion, "mode": modeRegion, "suits": suitsRegion,
 		"notice": noticeRegion, "weight": weightRegion, "revisions": revisionsRegion, "shell": shellRegion, "build-up": buildUpRegion, "cost": costRegion,
-		"warmth": warmthRegion, "power": powerRegion, "cables": cablesRegion,
+		"warmth": warmthRegion, "power": powerRegion, "cables": cablesRegion, "ways": waysRegion,
 	}
 }
 

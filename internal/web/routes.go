@@ -28,6 +28,7 @@ func (s *Server) routes() http.Handler {
 	mux.HandleFunc("POST /fittings/{id}/put", s.putFitting)
 	mux.HandleFunc("POST /fittings/{id}/duplicate", s.duplicateFitting)
 	mux.HandleFunc("POST /power/kit", s.askKit)
+	mux.HandleFunc("POST /power/ways", s.addWay)
 	mux.HandleFunc("POST /undo", s.undo)
 	mux.HandleFunc("POST /redo", s.redo)
 

@@ -31,10 +31,15 @@ func ventRows(v view) []ventRow {
 }
 
 func openingName(v view, id string) string {
-	return cmp.Or(v.Doc.Shell.Openings[id].Title, unhyphen(id))
+	return cmp.Or(v.Doc.Shell.Openings[id].Title, v.Doc.Fittings[id].Called, unhyphen(id))
 }
 
-func squareCentimetres(v float64) string { return fmt.Sprintf("%.0f cm²", v) }
+func squareCentimetres(v float64) string {
+	if v < 0.5 {
+		return "nothing"
+	}
+	return fmt.Sprintf("%.0f cm²", v)
+}
 
 // fixedWords compares the openings that nobody can close with what is asked.
 func fixedWords(f warmth.Fixed) string {

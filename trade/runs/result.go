@@ -7,6 +7,7 @@ type Result struct {
 	Ways   []Led
 	Routes []Route // circuits, then sources
 
+	in    Inputs // for what else could be led; without what is only asked of what is written
 	found []finding.Finding
 }
 

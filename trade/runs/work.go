@@ -18,6 +18,8 @@ func Work(in Inputs) Result {
 		r.Routes = append(r.Routes, w.route(&in.Circuits[i]))
 	}
 	r.found = w.judge(&r)
+	r.in = in
+	r.in.Laid = nil // it would keep all of a reckoning
 	return r
 }
 

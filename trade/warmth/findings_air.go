@@ -22,7 +22,7 @@ func (r *Result) air() (finding.Finding, bool) {
 	f, total := r.Fixed, r.in.total()
 	about := []string{r.in.AirAbout}
 	want := f.WantHigh + f.WantLow
-	words := fmt.Sprintf("Fixed openings: %.0f cm² high up and %.0f cm² low down; %.0f and %.0f are asked%s.", f.High, f.Low, f.WantHigh, f.WantLow,
+	words := fmt.Sprintf("What nobody can close: %s high up and %s low down; %.0f and %.0f cm² are asked%s.", area(f.High), area(f.Low), f.WantHigh, f.WantLow,
 		map[bool]string{true: " where something burns in the room", false: ""}[f.Burner])
 	out := finding.Finding{Code: "warmth.air.fixed", About: about, Source: en721, Measured: &finding.Measure{Value: total, Unit: "cm2"}, Limit: &finding.Measure{Value: want, Unit: "cm2"}}
 	least := math.Min(f.High/f.WantHigh, f.Low/f.WantLow)
@@ -30,9 +30,7 @@ func (r *Result) air() (finding.Finding, bool) {
 	case len(r.in.Sleepers) == 0 && !f.Burner:
 		return out, false
 	case !r.in.AirSaid:
-		return finding.Finding{Code: "warmth.air.unsaid", Severity: finding.Note, About: about, Title: "Nothing says yet how air gets in at night",
-			Words:  fmt.Sprintf("Who sleeps in a van needs openings that nobody can close: here about %.0f cm² in the roof and %.0f cm² near the floor. Write down which stay open.", f.WantHigh, f.WantLow),
-			Source: en721, Caution: burnerCaution(f.Burner)}, true
+		return r.airUnsaid(), true
 	case least >= 1:
 		return out, false
 	case total == 0:
@@ -50,6 +48,27 @@ func (r *Result) air() (finding.Finding, bool) {
 	}
 	out.Words, out.Caution = words, burnerCaution(f.Burner)
 	return out, true
+}
+
+// area is a free area in words.
+func area(cm2 float64) string {
+	if cm2 < 0.5 {
+		return "nothing"
+	}
+	return fmt.Sprintf("%.0f cm²", cm2)
+}
+
+// airUnsaid asks what stays open at night. Nobody knows that it is nothing; where shut tight the air would be bad it is more than a remark.
+func (r *Result) airUnsaid() finding.Finding {
+	f, n := r.Fixed, r.usual()
+	out := finding.Finding{Code: "warmth.air.unsaid", Severity: finding.Note, About: []string{r.in.AirAbout}, Title: "Nothing says yet how air gets in at night",
+		Words:  fmt.Sprintf("Who sleeps in a van needs openings that nobody can close: here about %.0f cm² in the roof and %.0f cm² near the floor. Write down which stay open.", f.WantHigh, f.WantLow),
+		Source: en721, Caution: burnerCaution(f.Burner)}
+	if n.CO2 > mostCO2 {
+		out.Severity, out.Measured, out.Limit = finding.Close, &finding.Measure{Value: n.CO2, Unit: "ppm"}, &finding.Measure{Value: mostCO2, Unit: "ppm"}
+		out.Words = fmt.Sprintf("With all shut, carbon dioxide rises to about %.0f ppm by morning: heads ache from it. ", round(n.CO2, 100)) + out.Words
+	}
+	return out
 }
 
 func burnerCaution(burner bool) string {

@@ -53,12 +53,21 @@ var pairs = []struct{ low, high float64 }{{0.004, 0.0078}, {0.004, 0.011}, {0.00
 
 // newVents adds a floor grille and a roof vent, the smallest that clear the finding.
 func (r *Result) newVents(code string) []Remedy {
+	low, high := "a", "a"
+	for _, v := range r.in.Vents {
+		switch {
+		case v.Fixed && v.Roof:
+			high = "a second"
+		case v.Fixed && v.Z <= lowest:
+			low = "a second"
+		}
+	}
 	for _, p := range pairs {
 		vents := append([]Vent(nil), r.in.Vents...)
 		vents = append(vents, Vent{Free: p.low, Fixed: true}, Vent{Free: p.high, Z: r.in.Top, Roof: true, Fixed: true})
 		if !r.withVents(vents).still(code) {
 			return []Remedy{{Kind: Vents, Low: p.low, High: p.high,
-				Words: fmt.Sprintf("cut a grille of %.0f cm² into the floor and a vent of %.0f cm² into the roof, both always open", p.low*cm2, p.high*cm2)}}
+				Words: fmt.Sprintf("cut %s grille of %.0f cm² into the floor and %s vent of %.0f cm² into the roof, both always open", low, p.low*cm2, high, p.high*cm2)}}
 		}
 	}
 	return nil

@@ -1,0 +1,268 @@
+package web
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/build/tree"
+	"tumblehome/trade/runs"
+)
+
+// led is a cable as the section of the ways knows it.
+type led struct {
+	ID, Number, Name string
+	Path             string // of the circuit or source
+	Source           bool
+	Along            []string
+}
+
+// label is how a cable is told: its number and where it leads.
+func (c led) label() string { return strings.TrimSpace(c.Number + " " + c.Name) }
+
+// ledCables are all circuits and sources that are written down.
+func ledCables(v view) []led {
+	if v.Doc.Power == nil {
+		return nil
+	}
+	var out []led
+	add := func(section, id string, source bool, along []string) {
+		c := led{ID: id, Name: unhyphen(id), Path: "/power/" + section + "/" + id, Source: source, Along: along}
+		for _, known := range v.Cables.Cables {
+			if known.About == c.Path {
+				c.Number, c.Name = known.Number, known.To.Words
+			}
+		}
+		out = append(out, c)
+	}
+	for _, id := range build.SortedKeys(v.Doc.Power.Circuits) {
+		add("circuits", id, false, v.Doc.Power.Circuits[id].Along)
+	}
+	for _, id := range build.SortedKeys(v.Doc.Power.Sources) {
+		add("sources", id, true, v.Doc.Power.Sources[id].Along)
+	}
+	return out
+}
+
+// waysAnswer says how many cables have a way.
+func waysAnswer(v view) string {
+	all := ledCables(v)
+	if len(all) == 0 {
+		return "Once a circuit is written down, its cable can be led here."
+	}
+	without := len(withoutWay(v))
+	switch {
+	case without == 0:
+		return "Every cable has a way."
+	case without == len(all):
+		return "No cable has a way yet: each is taken to follow the walls, floor and roof the shortest way round, which is a guess."
+	}
+	return fmt.Sprintf("%s of %s have no way yet: they are taken to follow the walls, floor and roof the shortest way round, which is a guess.", capital(count(without)), cableCount(len(all)))
+}
+
+func withoutWay(v view) []led {
+	return slices.DeleteFunc(ledCables(v), func(c led) bool { return len(c.Along) > 0 })
+}
+
+// metres is a length as one cuts it, to the 100 mm.
+func metres(mm float64) string { return fmt.Sprintf("%.1f m", mm/1000) }
+
+// lengthNow says how long a cable without a way is, and how that is known.
+func lengthNow(v view, c led) string {
+	r := v.Runs.Route(c.ID, c.Source)
+	switch {
+	case r != nil && r.Circuit.Written != nil:
+		return metres(*r.Circuit.Written) + " one way, as measured"
+	case r != nil && r.Known:
+		return metres(r.Reckoned) + " one way, guessed"
+	}
+	return "length not known: what it leads from or to has no place yet"
+}
+
+// offeredWay is a way for a cable, one click away.
+type offeredWay struct{ Words, Meets, Patch, Says string }
+
+// offersOfWays are the ways that a cable could take.
+func offersOfWays(v view, c led) []offeredWay {
+	var out []offeredWay
+	for _, o := range v.Runs.Offers(c.ID, c.Source) {
+		way, ways := o.Way, map[string]any(nil)
+		words := fmt.Sprintf("in the way %s: %s", unhyphen(o.Way), metres(o.Length))
+		if o.Way == "" {
+			manner := runs.MannerFor(sectionOf(v, c))
+			way = free(shortID(c.ID)+"-way", v.Doc.Runs)
+			ways = wayItem(o.Corners, manner)
+			words = fmt.Sprintf("a new way %s: %s", o.Path.Words, metres(o.Length))
+		}
+		out = append(out, offeredWay{words, joined(o.Meets), wayPatch(v, way, ways, []led{c}), c.Name + " led " + strings.TrimPrefix(words, "a new way ")})
+	}
+	return out
+}
+
+func sectionOf(v view, c led) float64 {
+	for _, known := range v.Cables.Cables {
+		if known.About == c.Path {
+			return known.Section.MM2
+		}
+	}
+	return 0
+}
+
+// wayItem is a way as the document writes it.
+func wayItem(corners []runs.Corner, m runs.Manner) map[string]any {
+	points := make([]any, len(corners))
+	for i, c := range corners {
+		points[i] = map[string]any{"x": c.X, "y": c.Y, "z": c.Z}
+	}
+	item := map[string]any{"points": points}
+	if m.Bore > 0 {
+		item["bore"] = m.Bore
+	}
+	if m.Remark != "" {
+		item["note"] = m.Remark
+	}
+	return item
+}
+
+// wayPatch writes a way, if there is one to write, and lets cables take it.
+func wayPatch(v view, id string, item map[string]any, cables []led) string {
+	patch, power := map[string]any{}, map[string]any{}
+	if item != nil {
+		patch["runs"] = map[string]any{id: item}
+	}
+	for _, c := range cables {
+		take(power, c, append(slices.Clone(c.Along), id))
+	}
+	if len(power) > 0 {
+		patch["power"] = power
+	}
+	return patchText(patch)
+}
+
+// take lets a cable take these ways and no others.
+func take(power map[string]any, c led, along any) {
+	section := strings.Split(c.Path, "/")[2]
+	items, _ := power[section].(map[string]any)
+	if items == nil {
+		items = map[string]any{}
+		power[section] = items
+	}
+	items[c.ID] = map[string]any{"along": along}
+}
+
+func patchText(patch any) string {
+	text, err := json.Marshal(patch)
+	if err != nil {
+		return "" // maps, lists and numbers always marshal
+	}
+	return string(text)
+}
+
+// struckOut is the patch that takes a way away, also from the cables that take it.
+func struckOut(v view, id string) string {
+	power := map[string]any{}
+	for _, c := range ledCables(v) {
+		if slices.Contains(c.Along, id) {
+			var rest any
+			if left := slices.DeleteFunc(slices.Clone(c.Along), func(a string) bool { return a == id }); len(left) > 0 {
+				rest = left
+			}
+			take(power, c, rest)
+		}
+	}
+	patch := map[string]any{"runs": map[string]any{id: nil}}
+	if len(power) > 0 {
+		patch["power"] = power
+	}
+	if v.Doc.Power != nil && v.Doc.Power.Mains != nil && slices.Contains(v.Doc.Power.Mains.Value.Along, id) {
+		return "" // licensed work, which is not unsaid by the way
+	}
+	return patchText(patch)
+}
+
+// waySummary says of a way how long it is, of what, and what lies in it.
+func waySummary(v view, id string) string {
+	text := capital(unhyphen(id))
+	l := v.Runs.Way(id)
+	if l != nil && l.Length > 0 {
+		text += ": " + metres(l.Length)
+	}
+	if bore := v.Doc.Runs[id].Bore; bore != nil {
+		text += fmt.Sprintf(", conduit %.0f mm inside", bore.Float())
+	}
+	var carries []string
+	for _, c := range ledCables(v) {
+		if slices.Contains(c.Along, id) {
+			carries = append(carries, c.label())
+		}
+	}
+	if len(carries) == 0 {
+		return text + ", empty"
+	}
+	return text + ", carries " + strings.Join(carries, ", ")
+}
+
+// wayCorner is a corner of a way, ready to be changed.
+type wayCorner struct {
+	Number  string
+	Entries []entry // x, y, z; or the one face that it lies on
+	Between string  // the patch that puts a corner between this and the next; none after the last
+	Without string  // the patch that takes it out; none where two are left
+}
+
+// wayCorners are the corners of a way in their order.
+func wayCorners(v view, id string) []wayCorner {
+	at := tree.PointerTo("runs", id, "points")
+	list := v.Node.At(at)
+	if list == nil {
+		return nil
+	}
+	var out []wayCorner
+	for i, item := range list.Items {
+		path := string(at) + "/" + count(i)
+		c := wayCorner{Number: count(i + 1)}
+		if item.Kind == tree.Map {
+			for _, axis := range [...][2]string{{"x", "along the van"}, {"y", "across"}, {"z", "height"}} {
+				c.Entries = append(c.Entries, quietly(path+"/"+axis[0], axis[1]+" of corner "+c.Number))
+			}
+		} else {
+			c.Entries = []entry{quietly(path, "face at which corner "+c.Number+" lies")}
+		}
+		if len(list.Items) > 2 {
+			c.Without = pointsPatch(id, slices.Delete(slices.Clone(list.Items), i, i+1))
+		}
+		if i+1 < len(list.Items) {
+			if mid := between(v, id, i); mid != nil {
+				c.Between = pointsPatch(id, slices.Insert(slices.Clone(list.Items), i+1, mid))
+			}
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+func pointsPatch(id string, items []*tree.Node) string {
+	return patchText(map[string]any{"runs": map[string]any{id: map[string]any{"points": json.RawMessage(tree.JSON(&tree.Node{Kind: tree.List, Items: items}))}}})
+}
+
+// between is a corner half-way to the next, which keeps the words that both say.
+func between(v view, id string, i int) *tree.Node {
+	l := v.Runs.Way(id)
+	if l == nil || len(l.At) <= i+1 {
+		return nil
+	}
+	points := v.Node.At(tree.PointerTo("runs", id, "points")).Items
+	var out *tree.Node
+	for axis, name := range [...]string{"x", "y", "z"} {
+		text := fmt.Sprintf("%.0f", math.Round((l.At[i][axis]+l.At[i+1][axis])/2))
+		step := tree.PointerTo(name)
+		if a, b := points[i].At(step), points[i+1].At(step); a != nil && b != nil && tree.Equal(a, b) {
+			text = a.Text
+		}
+		out = set(out, []string{name}, text)
+	}
+	return out
+}
