@@ -91,6 +91,9 @@ func TestSeveralAreArrangedTogether(t *testing.T) {
 	p.WaitFor(`document.querySelector("#plan-table-2.is-selected") && document.querySelector("#plan-dry-locker-2.is-selected")`)
 	p.Press("Delete")
 	p.WaitFor(`document.activeElement.textContent == "Keep it"`)
+	p.Allow("status of 422") // the copies carry what the originals carry, so it is asked again
+	p.Click(".removal button")
+	p.WaitFor(`document.querySelector(".removal button").textContent == "Take out all of it"`)
 	p.Click(".removal button")
 	w.saved(n)
 	n = w.rests(p)
