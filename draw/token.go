@@ -26,12 +26,14 @@ const (
 	TokenNote     Token = "note"      // worth knowing
 	TokenFlagInk  Token = "flag-ink"  // figures on a flag
 	TokenLeadWash Token = "lead-wash" // a breath of red lead: swept space, foul
+	TokenGoodWash Token = "good-wash" // a breath of green: floor one can walk and stand on
 )
 
 // Tokens lists every token in the order of the stylesheet.
 var Tokens = [...]Token{
 	TokenSheet, TokenDesk, TokenPaper, TokenInk, TokenQuiet, TokenHairline, TokenTone, TokenDeep,
 	TokenLead, TokenClose, TokenGood, TokenWater, TokenWash, TokenDanger, TokenNote, TokenFlagInk, TokenLeadWash,
+	TokenGoodWash,
 }
 
 // Theme is a choice of colours.
@@ -92,4 +94,5 @@ var colours = [...]struct {
 	{TokenNote, 0x5b636a, 0xb3bcb8},
 	{TokenFlagInk, 0xffffff, 0x191d1f},
 	{TokenLeadWash, 0xf3ddd4, 0x4a312b},
+	{TokenGoodWash, 0xb8cbc0, 0x415a52},
 }

@@ -35,6 +35,20 @@ func kitCame(p *browser.Page) {
 	p.WaitFor(`performance.getEntriesByType("resource").some(e => e.name.includes("drag-kit") && e.responseEnd > 0)`)
 }
 
+// practised says that the page has made ready for a drag of what is chosen.
+const practised = `performance.getEntriesByName("practised").length > 0`
+
+func TestWhatIsChosenIsMadeReadyToBeDraggedAndNothingOfThatIsSeen(t *testing.T) {
+	b := serve(t, furniture()...)
+	p := browser.Open(t, b.URL, browser.Desk)
+	p.Click("#side-settle")
+	p.WaitFor(practised)
+	p.WaitFor(`!document.querySelector("svg [transform], .is-foul, .is-moving, svg .live, .is-moved")`)
+	if edits, previews := b.count(); edits != 0 || previews != 0 {
+		t.Errorf("%d edits and %d previews of a drag that nobody made", edits, previews)
+	}
+}
+
 func (b *bench) wants(t *testing.T, p *browser.Page, id string, x, y, z, within float64) {
 	t.Helper()
 	p.WaitFor(`!document.body.classList.contains("is-working") && document.querySelectorAll("svg [data-fitting][transform]").length == 0`)
@@ -197,7 +211,8 @@ func TestTheWheelZoomsAndADragBesideMovesThePaper(t *testing.T) {
 }
 
 // The design wants a median under 4 ms and 99 in 100 under 10 ms, with 200 fittings on a processor four times slower. It is measured, not
-// tested: what else the machine is doing adds to every time.
+// tested: what else the machine is doing adds to every time. The first moves of a page are told apart: the browser has not yet compiled
+// what they run.
 func BenchmarkADragOf200FittingsOnASlowProcessor(b *testing.B) {
 	many := []thing{}
 	for i := range 200 {
@@ -205,33 +220,31 @@ func BenchmarkADragOf200FittingsOnASlowProcessor(b *testing.B) {
 		many = append(many, thing{ID: fmt.Sprintf("thing-%d", i), X: column * 150, Y: -890 + row*170, Long: 140, Wide: 160, High: 400})
 	}
 	page := serve(b, many...)
-	p := browser.Open(b, page.URL, browser.Desk)
-	p.Click("#plan-thing-50")
-	kitCame(p)
-	p.Slow(4)
-	var all []float64
 	for b.Loop() {
-		all = append(all, timed(b, p)...)
+		p := browser.Open(b, page.URL, browser.Desk)
+		p.Click("#plan-thing-50")
+		p.WaitFor(practised)
+		p.Slow(4)
+		all := timed(b, p)
+		first, rest := all[:12], slices.Sorted(slices.Values(all[12:]))
+		b.Logf("first %.1f ms", first)
+		b.ReportMetric(slices.Max(first), "ms-first")
+		b.ReportMetric(rest[len(rest)/2], "ms-median")
+		b.ReportMetric(rest[len(rest)*99/100], "ms-p99")
+		b.ReportMetric(float64(len(rest)), "moves")
 	}
-	p.Slow(1)
-	middling, worst := spread(all)
-	b.ReportMetric(middling, "ms-median")
-	b.ReportMetric(worst, "ms-worst")
 }
 
-// timed drags a thing across its neighbours and back, and gives what each move took [ms].
+// timed drags a thing across its neighbours, to and fro, and gives what each move took [ms].
 func timed(t testing.TB, p *browser.Page) []float64 {
 	t.Helper()
 	from := middle(p, "plan-thing-50")
-	p.Grasp(from, browser.Point{X: from.X + 120, Y: from.Y + 45})
+	away := browser.Point{X: from.X + 320, Y: from.Y + 95}
+	p.Grasp(from, browser.Point{X: from.X + 12, Y: from.Y + 4})
+	p.Trail(browser.Path{From: from, To: away}, 100)
+	p.Trail(browser.Path{From: away, To: from}, 100)
 	times := browser.Eval[[]float64](p, `new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(performance.getEntriesByName("drag").map(e => e.duration)))))`)
 	p.Press("Escape")
 	p.Release(from)
-	t.Logf("%.1f ms", times)
 	return times
-}
-
-func spread(times []float64) (middling, worst float64) {
-	sorted := slices.Sorted(slices.Values(times))
-	return sorted[len(sorted)/2], sorted[len(sorted)-1]
 }

@@ -85,6 +85,31 @@ func TestEveryArrangementReckonsMirroredAndWithAllWishes(t *testing.T) {
 	every(t, all, "gb", faultless)
 }
 
+func TestWhatIsNamedAfterASideStandsOnThatSide(t *testing.T) {
+	named := 0
+	for _, rules := range []string{"eu", "gb"} {
+		every(t, nil, rules, func(t *testing.T, a begin.Answers) {
+			doc := document(t, a)
+			r := reckon.NewMachine().Reckon(doc, quantity.Date{})
+			for id, f := range doc.Fittings {
+				side := map[bool]float64{strings.HasPrefix(f.Called, "left "): -1, strings.HasPrefix(f.Called, "right "): 1}[true]
+				if one := r.Places.Find(id); side != 0 {
+					named++
+					if one == nil || side*(one.Box.MinY+one.Box.MaxY) <= 0 {
+						t.Errorf("%s, the %s, stands on the other side", id, f.Called)
+					}
+				}
+			}
+			if left, pair := doc.Vehicle.Seats["rear-left"]; pair && left.Y >= doc.Vehicle.Seats["rear-right"].Y {
+				t.Errorf("the left seat of the rear is at %v, right of the right one", left.Y)
+			}
+		})
+	}
+	if named == 0 {
+		t.Error("nothing is named after a side")
+	}
+}
+
 func TestTheBedsAreLongEnoughForWhoIsAsked(t *testing.T) {
 	every(t, nil, "gb", func(t *testing.T, a begin.Answers) {
 		r := reckon.NewMachine().Reckon(document(t, a), quantity.Date{})

@@ -1,12 +1,14 @@
 package begin
 
 import (
+	"strings"
+
 	"tumblehome/build"
 	"tumblehome/quantity"
 )
 
 // mirror turns a document's fittings and poses over, right to left. Rules, moves and heads are turned as words, so that what
-// stood against the right side stands against the left.
+// stood against the right side stands against the left, and what was called the left bench is called the right one.
 func mirror(doc *build.Document) {
 	for id, f := range doc.Fittings {
 		doc.Fittings[id] = mirrorFitting(f)
@@ -18,16 +20,32 @@ func mirror(doc *build.Document) {
 		}
 		doc.Modes[id] = m
 	}
-	for id, s := range doc.Vehicle.Seats {
-		if id == "driver" || id == "passenger" {
-			continue // they follow the steering wheel, not the side door
+	doc.Vehicle.Seats = mirrorSeats(doc.Vehicle.Seats)
+}
+
+// mirrorSeats leaves driver and passenger where they are: these follow the steering wheel, not the side door. Where two are named after their
+// sides, the names go with the sides.
+func mirrorSeats(seats map[string]build.Seat) map[string]build.Seat {
+	out := make(map[string]build.Seat, len(seats))
+	for id, s := range seats {
+		if id != "driver" && id != "passenger" {
+			s.Y = -s.Y
 		}
-		s.Y = -s.Y
-		doc.Vehicle.Seats[id] = s
+		if other := otherSides(id, "-"); hasSeat(seats, other) {
+			id = other
+		}
+		out[id] = s
 	}
+	return out
+}
+
+func hasSeat(seats map[string]build.Seat, id string) bool {
+	_, there := seats[id]
+	return there
 }
 
 func mirrorFitting(f build.Fitting) build.Fitting {
+	f.Called = otherSides(f.Called, " ")
 	if f.At != nil {
 		at := *f.At
 		at.Y = mirrorRule(at.Y)
@@ -95,4 +113,13 @@ func otherSide(face string) string {
 		return "left"
 	}
 	return face
+}
+
+// otherSides names the other side wherever a name says one.
+func otherSides(name, between string) string {
+	words := strings.Split(name, between)
+	for i, word := range words {
+		words[i] = otherSide(word)
+	}
+	return strings.Join(words, between)
 }

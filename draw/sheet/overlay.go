@@ -32,11 +32,11 @@ func (d *drawing) underPlan() []draw.Mark {
 	s := sketch{view: d.views[Plan]}
 	switch d.Show {
 	case Way:
-		s.area(draw.NoPen, draw.FillWash, cellRuns(f, func(c int) bool { return f.Free[c] })...)
+		s.area(draw.NoPen, draw.FillGoodWash, cellRuns(f, func(c int) bool { return f.Free[c] })...)
 	case Upright:
 		tall, short := d.statures()
 		s.area(draw.NoPen, draw.FillTone, cellRuns(f, d.stands(f, short))...)
-		s.area(draw.NoPen, draw.FillWash, cellRuns(f, d.stands(f, tall))...)
+		s.area(draw.NoPen, draw.FillGoodWash, cellRuns(f, d.stands(f, tall))...)
 	default:
 		return nil
 	}

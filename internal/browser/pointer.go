@@ -18,8 +18,8 @@ type Path struct{ From, To Point }
 // moves is how many moves a drag is made of, as a hand would.
 const moves = 12
 
-func (p Path) at(step int) Point {
-	share := float64(step) / moves
+func (p Path) at(step, of int) Point {
+	share := float64(step) / float64(of)
 	return Point{p.From.X + share*(p.To.X-p.From.X), p.From.Y + share*(p.To.Y-p.From.Y)}
 }
 
@@ -66,8 +66,14 @@ func (p *Page) Grasp(from, to Point) {
 	path := Path{from, to}
 	p.do("go there", chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, from.X, from.Y))
 	p.do("press", chromedp.MouseEvent(input.DispatchMouseEventTypeMousePressed, from.X, from.Y, held, chromedp.ClickCount(1)))
-	for i := 1; i <= moves; i++ {
-		at := path.at(i)
+	p.Trail(path, moves)
+}
+
+// Trail moves the mouse, its left button already down, along a path in so many moves.
+func (p *Page) Trail(path Path, steps int) {
+	p.t.Helper()
+	for i := 1; i <= steps; i++ {
+		at := path.at(i, steps)
 		p.do("move", chromedp.MouseEvent(input.DispatchMouseEventTypeMouseMoved, at.X, at.Y, held))
 	}
 }
@@ -111,7 +117,7 @@ func (p *Page) TouchDrag(paths ...Path) {
 func touch(kind input.DispatchTouchEventType, paths []Path, step int) chromedp.Action[chromedp.Void] {
 	points := make([]*input.TouchPoint, len(paths))
 	for i, path := range paths {
-		at, finger := path.at(step), float64(i)
+		at, finger := path.at(step, moves), float64(i)
 		points[i] = &input.TouchPoint{X: at.X, Y: at.Y, ID: &finger}
 	}
 	return chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {

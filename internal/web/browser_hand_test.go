@@ -91,6 +91,9 @@ func TestSeveralAreArrangedTogether(t *testing.T) {
 	p.WaitFor(`document.querySelector("#plan-table-2.is-selected") && document.querySelector("#plan-dry-locker-2.is-selected")`)
 	p.Press("Delete")
 	p.WaitFor(`document.activeElement.textContent == "Keep it"`)
+	p.Allow("status of 422") // the copies carry what the originals carry, so it is asked again
+	p.Click(".removal button")
+	p.WaitFor(`document.querySelector(".removal button").textContent == "Take out all of it"`)
 	p.Click(".removal button")
 	w.saved(n)
 	n = w.rests(p)
@@ -179,6 +182,24 @@ func TestThePaperIsMovedByKeysAndTheKeysAreListed(t *testing.T) {
 }
 
 // By touch: on a phone a thing no larger than a finger has no handles, a larger one has some that are wide enough for it.
+// The page is at its top, where nothing can be scrolled back.
+func TestATapLeavesTheDrawingWhereItIsOnAPhone(t *testing.T) {
+	w := open(t, dipper)
+	p := browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Phone)
+	w.rests(p)
+	top := func() float64 {
+		return browser.Eval[float64](p, `(scrollTo(0, 0), document.querySelector(".sheet").getBoundingClientRect().top)`)
+	}
+	before := top()
+	for _, id := range []string{"galley", "settle", "table"} {
+		selected(p, id)
+		p.WaitFor(fmt.Sprintf(`document.querySelector("#plan-%s.is-selected") && /\d mm/.test(document.querySelector(".hand .what").textContent)`, id))
+		if after := top(); after != before {
+			t.Errorf("with the %s chosen the drawing is at %g px, before at %g", id, after, before)
+		}
+	}
+}
+
 func TestAFingerStretchesOnAPhone(t *testing.T) {
 	w := open(t, dipper)
 	p := browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Phone)

@@ -86,6 +86,36 @@ func TestACopyStandsOnCopies(t *testing.T) {
 	}
 }
 
+func TestACopyTakesAlongWhatItCarries(t *testing.T) {
+	w := open(t, dipper)
+	_, before := w.store.Head()
+	carried := 0
+	for _, f := range before.Fittings {
+		if f.In == "settle" || f.Upon == "settle" {
+			carried++
+		}
+	}
+	if got := w.answer(post("/fittings/settle/duplicate", "base", "1", "back", "/arrangement")); got.Code != http.StatusSeeOther {
+		t.Fatal(got.Code, got.Body)
+	}
+	revision, after := w.store.Head()
+	copies := 0
+	for id, f := range after.Fittings {
+		if _, old := before.Fittings[id]; !old && (f.In == "settle-2" || f.Upon == "settle-2") {
+			copies++
+		}
+	}
+	if carried == 0 || copies != carried || revision.N != 2 {
+		t.Errorf("of %d things the settle carries, its copy carries %d, at revision %d", carried, copies, revision.N)
+	}
+	if got := w.answer(post("/undo", "base", "2", "back", "/arrangement")); got.Code != http.StatusSeeOther {
+		t.Fatal(got.Code, got.Body)
+	}
+	if _, undone := w.store.Head(); len(undone.Fittings) != len(before.Fittings) {
+		t.Errorf("one step back leaves %d of %d things", len(undone.Fittings), len(before.Fittings))
+	}
+}
+
 // What is added gets a place where it is in nobody's way, or waits and is put where the builder says.
 func TestWhatIsAddedFindsAPlace(t *testing.T) {
 	empty := filepath.Join(t.TempDir(), "barely.yaml")

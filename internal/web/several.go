@@ -46,7 +46,7 @@ func namesWords(ids []string) string {
 	return strings.Join(names, "")
 }
 
-// duplicateFitting puts another one like it beside it; of several, all of them side by side as they stand.
+// duplicateFitting puts another one like it beside it, with all that it carries; of several, all of them side by side as they stand.
 func (s *Server) duplicateFitting(w http.ResponseWriter, r *http.Request) {
 	var made []string
 	base, err := baseOf(r)
@@ -65,17 +65,41 @@ func (s *Server) saveAnother(r *http.Request, base int) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	ids, err := named(r, then.Node)
+	asked, err := named(r, then.Node)
 	if err != nil {
 		return nil, err
+	}
+	ids := then.withCarried(asked)
+	if len(ids) > mostAtOnce {
+		return nil, errUnreadable("that is more than is changed at once")
 	}
 	names := then.copyNames(ids)
 	patch, err := s.beside(then, ids, names)
 	if err != nil {
 		return nil, err
 	}
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "another one like " + namesWords(ids)})
-	return names, err
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "another one like " + namesWords(asked)})
+	var made []string // what was asked for; what it carries goes without saying
+	for i, id := range ids {
+		if slices.Contains(asked, id) {
+			made = append(made, names[i])
+		}
+	}
+	return made, err
+}
+
+// withCarried are fittings and all that stands in or upon them, at any depth.
+func (s *state) withCarried(ids []string) []string {
+	all := slices.Clone(ids)
+	for i := 0; i < len(all); i++ {
+		for _, id := range build.SortedKeys(s.Doc.Fittings) {
+			if f := s.Doc.Fittings[id]; (f.In == all[i] || f.Upon == all[i]) && !slices.Contains(all, id) {
+				all = append(all, id)
+			}
+		}
+	}
+	slices.Sort(all)
+	return all
 }
 
 // copyNames are free ids for copies, in the order of the originals.

@@ -82,12 +82,8 @@ type Snap struct {
 	Face string  `json:"face"` // rear, galley.rear
 }
 
-// Spacings of the surfaces in a kit [mm]; prediction needs no more, the real answer follows.
-const (
-	kitHeights = 100
-	kitAlong   = 125
-	kitRoof    = 200
-)
+// kitRoof is the spacing of the roof's heights in a kit [mm].
+const kitRoof = 200
 
 // NewKit gathers the drag kit of a mode: things are the fittings it stands for, ribs those of the body.
 func NewKit(m *Mode, r Room, things map[string]Thing, ribs []KitRib) Kit {
@@ -101,10 +97,7 @@ func NewKit(m *Mode, r Room, things map[string]Thing, ribs []KitRib) Kit {
 		kit.Snaps = append(kit.Snaps, fittingSnaps(s)...)
 	}
 	kit.besideTheRoom(things)
-	top := r.Roof((r.Front()+r.Rear())/2, 0)
-	for z := r.Floor(); z < top; z += kitHeights {
-		kit.Surfaces = append(kit.Surfaces, kitSurface(r, z))
-	}
+	kit.Surfaces = kitSurfaces(r)
 	kit.Roof = kitRoofOf(r)
 	return kit
 }
@@ -191,21 +184,6 @@ func stops(t Thing) map[string]float64 {
 
 // IsLocked says whether a fitting is to stay where it is until it is unlocked.
 func IsLocked(f build.Fitting) bool { return f.Locked != nil && bool(*f.Locked) }
-
-// kitSurface is the room at a height, counter-clockwise: along the left side rearwards, back along the right.
-func kitSurface(r Room, z float64) KitSurface {
-	n := solid.Every(r.Rear()-r.Front(), kitAlong)
-	s := KitSurface{Height: tenth(z)}
-	for i := range n + 1 {
-		x := r.Front() + (r.Rear()-r.Front())*float64(i)/float64(n)
-		s.Outline = append(s.Outline, [2]float64{tenth(x), tenth(r.Left(x, z))})
-	}
-	for i := n; i >= 0; i-- {
-		x := r.Front() + (r.Rear()-r.Front())*float64(i)/float64(n)
-		s.Outline = append(s.Outline, [2]float64{tenth(x), tenth(r.Right(x, z))})
-	}
-	return s
-}
 
 func roomSnaps(r Room) []Snap {
 	return []Snap{{"x", tenth(r.Front()), "front"}, {"x", tenth(r.Rear()), "rear"}, {"z", tenth(r.Floor()), "floor"}}

@@ -16,6 +16,7 @@ import { confirm } from "./removal";
 import { all as chosen, current, selectAll, whenChosen } from "./selection";
 import { axes } from "./shape";
 
+const narrow = window.matchMedia("(max-width: 640px)");
 const bar = document.createElement("div");
 const words = document.createElement("p");
 const one = group("What is chosen");
@@ -124,7 +125,8 @@ const mm = (v: number): string => String(Math.round(v)).replace(/\B(?=(\d{3})+$)
 function show(): void {
 	const ids = chosen();
 	const f = kitted()[0];
-	one.hidden = ids.length === 0;
+	one.hidden = ids.length === 0 && !narrow.matches; // on a phone they keep their room, so that the drawing stays where it is
+	for (const b of one.querySelectorAll("button")) b.disabled = ids.length === 0;
 	many.hidden = ids.length < 2;
 	bar.classList.toggle("has-many", ids.length > 1);
 	const size = f && ids.length === 1 ? ` ${axes.map((_, i) => mm(f.max[i]! - f.min[i]!)).join(" × ")} mm${f.turn ? `, turned ${f.turn}°` : ""}${f.locked ? ", locked" : ""}` : "";

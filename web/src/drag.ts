@@ -125,6 +125,7 @@ function start(d: Drag): void {
 	drawing()?.setPointerCapture(d.pointer);
 	performance.clearMeasures("drag");
 	const marks = (d.marks = new Marks(chosen(), d.view, 1 / paper.nearness()));
+	marks.lay();
 	d.motion = new Motion(chosen());
 	d.motion.onSwap = () => marks.lay();
 	document.body.classList.add("is-dragging");

@@ -93,6 +93,7 @@ function press(e: PointerEvent, grip: Grip, fitting: KitFitting, v: View): void 
 		return;
 	}
 	const marks = new Marks([fitting.id], v, 1 / paper.nearness());
+	marks.lay();
 	taking = true;
 	const motion = new Motion([fitting.id]);
 	taking = false;

@@ -14,25 +14,30 @@ const figure = 3.4;
 
 export class Marks {
 	readonly #layer = svgElement("g", { class: "live", "data-keep": "", "aria-hidden": "true" });
-	readonly #across = new Dimension(false);
-	readonly #along = new Dimension(true);
+	readonly #across: Dimension;
+	readonly #along: Dimension;
 	readonly #guides = svgElement("path", { class: "pen-centre guide" });
 	readonly #names = [svgElement("text", { class: "guide-name" }), svgElement("text", { class: "guide-name" })];
 	readonly #shape = svgElement("path", { class: "shape" });
 	readonly #value = svgElement("text", { class: "strong value" });
-	readonly #gaps = [new Dimension(false), new Dimension(false), new Dimension(true), new Dimension(true)];
+	readonly #gaps: readonly Dimension[];
 	readonly #views = views();
 	readonly #from: DOMRect;
 	readonly #frame: DOMRect;
+	#guided = "";
 
 	constructor(ids: readonly string[], readonly view: View, readonly size: number) {
+		const dimension = (along: boolean) => new Dimension(along, size);
+		[this.#across, this.#along] = [dimension(false), dimension(true)];
+		this.#gaps = [false, false, true, true].map(dimension);
 		const groups = ids.flatMap((id) => groupsOf(id));
 		this.#from = about(groups.filter((g) => view.element.contains(g)));
 		this.#frame = view.element.getBBox();
 		for (const g of groups) this.#layer.append(ghost(g));
 		this.#layer.append(this.#guides, this.#shape, this.#across.element, this.#along.element, ...this.#gaps.map((g) => g.element), ...this.#names, this.#value);
 		for (const gap of this.#gaps) gap.element.classList.add("gap");
-		this.lay();
+		for (const name of this.#names) name.setAttribute("font-size", (figure * size * 0.85).toFixed(2));
+		this.#value.setAttribute("font-size", (figure * size * 1.15).toFixed(2));
 	}
 
 	/** Puts the marks on top, also of a drawing drawn anew. */
@@ -46,12 +51,15 @@ export class Marks {
 		const b = this.#from;
 		const gap = off * this.size;
 		const mm = (l: number) => `${Math.round(Math.abs(l / this.view.scale))}`;
-		this.#across.show(b.x, b.x + u, Math.min(b.y, b.y + v) - gap, mm(u), this.size);
-		this.#along.show(b.y, b.y + v, Math.min(b.x, b.x + u) - gap, mm(v), this.size);
+		this.#across.show(b.x, b.x + u, Math.min(b.y, b.y + v) - gap, mm(u));
+		this.#along.show(b.y, b.y + v, Math.min(b.x, b.x + u) - gap, mm(v));
 	}
 
 	/** Shows what it was laid against, by a line with its name. */
 	guide(caught: readonly Caught[]): void {
+		const guided = caught.map((c) => `${c.axis} ${c.at} ${c.says}`).join();
+		if (guided === this.#guided) return;
+		this.#guided = guided;
 		this.#guides.setAttribute("d", caught.map((c) => this.#guide(c)).join(""));
 		this.#names.forEach((name, i) => this.#name(name, caught[i]));
 	}
@@ -65,11 +73,10 @@ export class Marks {
 
 	#name(text: SVGTextElement, c: Caught | undefined): void {
 		const face = c && faceOnSheet(this.view, c.axis, c.at);
-		const words = face ? c.says.replaceAll("-", " ").replace(".", ", ") : "";
-		if (text.textContent !== words) text.textContent = words;
+		write(text, face ? c.says.replaceAll("-", " ").replace(".", ", ") : "");
 		if (!face) return;
 		const f = this.#frame;
-		place(text, face.across ? face.at + this.size : f.x + f.width, face.across ? f.y + f.height - this.size : face.at - this.size, figure * this.size * 0.85);
+		put(text, face.across ? face.at + this.size : f.x + f.width, face.across ? f.y + f.height - this.size : face.at - this.size);
 		text.setAttribute("text-anchor", face.across ? "start" : "end");
 	}
 
@@ -82,21 +89,21 @@ export class Marks {
 
 	#gap(line: Dimension, gap: Gap | undefined): void {
 		if (!gap) {
-			line.show(0, 0, 0, "", this.size);
+			line.show(0, 0, 0, "");
 			return;
 		}
 		const v = this.view;
 		const other = axesOf[v.name][gap.axis === axesOf[v.name][0] ? 1 : 0];
 		const beside = faceOnSheet(v, other, gap.at[axes.indexOf(other)]!)!.at;
 		const [from, to] = [gap.from, gap.to].map((at) => faceOnSheet(v, gap.axis, at)!.at);
-		line.show(from!, to!, beside, `${Math.round(Math.abs(gap.to - gap.from))}`, this.size);
+		line.show(from!, to!, beside, `${Math.round(Math.abs(gap.to - gap.from))}`);
 	}
 
 	/** Shows the outline of another shape in every view, and a value beside a place of the sheet. */
 	reshape(f: KitFitting, value: string, x: number, y: number): void {
 		this.#shape.setAttribute("d", this.#views.map((v) => outlineOf(f, v)).join(""));
-		if (this.#value.textContent !== value) this.#value.textContent = value;
-		place(this.#value, x, y, figure * this.size * 1.15);
+		write(this.#value, value);
+		put(this.#value, x, y);
 	}
 
 	/** Leaves only the new shape, until the drawing shows it. */
@@ -107,12 +114,6 @@ export class Marks {
 	remove(): void {
 		this.#layer.remove();
 	}
-}
-
-function place(text: SVGTextElement, x: number, y: number, size: number): void {
-	text.setAttribute("x", x.toFixed(2));
-	text.setAttribute("y", y.toFixed(2));
-	text.setAttribute("font-size", size.toFixed(2));
 }
 
 /** A fitting in a view: its outline from above, the box about it from elsewhere. */
@@ -144,35 +145,47 @@ function ghost(group: Element): Element {
 	return copy;
 }
 
-/** A dimension line with its figure, across the sheet or along it. */
+/** A dimension line with its figure, across the sheet or along it. A drag shows it every frame: what stays as it was is not written again. */
 class Dimension {
 	readonly element = svgElement("g");
 	readonly #line = svgElement("path", { class: "pen-dimension" });
 	readonly #text = svgElement("text", { class: "strong" });
-	#gone = true;
+	readonly #size: number;
+	#shown = "";
 
-	constructor(readonly along: boolean) {
+	constructor(readonly along: boolean, size: number) {
+		this.#size = size;
 		this.#text.setAttribute("text-anchor", along ? "end" : "middle");
+		this.#text.setAttribute("font-size", (figure * size).toFixed(2));
 		this.element.append(this.#line, this.#text);
 	}
 
-	show(from: number, to: number, beside: number, figures: string, size: number): void {
-		const gone = Math.abs(to - from) < 1e-6;
-		if (gone && this.#gone) return;
-		this.#gone = gone;
-		if (this.#text.textContent !== figures || gone) this.#text.textContent = gone ? "" : figures;
-		this.#line.setAttribute("d", gone ? "" : this.#lines(from, to, beside, size));
-		if (gone) return;
+	show(from: number, to: number, beside: number, figures: string): void {
+		const lines = Math.abs(to - from) < 1e-6 ? "" : this.#lines(from, to, beside);
+		const shown = lines && lines + figures;
+		if (shown === this.#shown) return;
+		this.#shown = shown;
+		this.#line.setAttribute("d", lines);
+		write(this.#text, lines && figures);
+		if (!lines) return;
 		const middle = (from + to) / 2;
-		this.#text.setAttribute("font-size", String(figure * size));
-		this.#text.setAttribute("x", String(this.along ? beside - 1.5 * size : middle));
-		this.#text.setAttribute("y", String(this.along ? middle + size : beside - size));
+		if (this.along) put(this.#text, beside - 1.5 * this.#size, middle + this.#size);
+		else put(this.#text, middle, beside - this.#size);
 	}
 
 	/** A line with a stroke at each end. */
-	#lines(from: number, to: number, beside: number, tick: number): string {
-		const place = (at: number, side: number) => (this.along ? `${side} ${at}` : `${at} ${side}`);
-		const ends = [from, to].map((at) => `M${place(at, beside - tick)}L${place(at, beside + tick)}`);
-		return `M${place(from, beside)}L${place(to, beside)}${ends.join("")}`;
+	#lines(from: number, to: number, beside: number): string {
+		const [a, b] = [from.toFixed(2), to.toFixed(2)];
+		const [low, on, high] = [(beside - this.#size).toFixed(2), beside.toFixed(2), (beside + this.#size).toFixed(2)];
+		if (this.along) return `M${on} ${a}V${b}M${low} ${a}H${high}M${low} ${b}H${high}`;
+		return `M${a} ${on}H${b}M${a} ${low}V${high}M${b} ${low}V${high}`;
 	}
 }
+
+/** Writes a text that is not written there already. */
+function write(text: SVGTextElement, words: string): void {
+	if (text.textContent !== words) text.textContent = words;
+}
+
+/** Puts a text to a place of the sheet, by the one attribute that lays nothing out anew. */
+const put = (text: SVGTextElement, x: number, y: number): void => text.setAttribute("transform", `translate(${x.toFixed(2)} ${y.toFixed(2)})`);

@@ -5,13 +5,14 @@ import { groupsOf, lineOf, mode } from "./drawing";
 import * as edits from "./edits";
 import { still, type Shift } from "./geometry";
 import * as kits from "./kits";
+import { trialOf } from "./practice";
 import { Previews, type Asked } from "./preview";
 import { afterSwap, newest, refresh } from "./regions";
 import { stretched, turned, type Pull } from "./shape";
 import * as shifts from "./shifts";
 import { speak } from "./speak";
 import * as strip from "./strip";
-import { Trial } from "./trial";
+import type { Trial } from "./trial";
 import type { Faces, Move, Preview } from "./wire";
 
 let underWay: Motion | undefined;
@@ -59,7 +60,7 @@ export class Motion {
 	/** Makes ready to predict, once the kit is there and everything is drawn where the kit has it. */
 	prepare(): void {
 		const kit = shifts.unsettled() ? undefined : kits.current();
-		this.trial = kit && this.ids.every((id) => kit.fittings.some((f) => f.id === id)) ? new Trial(kit, this.ids) : undefined;
+		this.trial = kit && this.ids.every((id) => kit.fittings.some((f) => f.id === id)) ? trialOf(kit, this.ids) : undefined;
 		if (!kit) void kits.bring().then(() => { if (!this.trial && !this.#over && !shifts.unsettled() && kits.current()) this.prepare(); });
 	}
 

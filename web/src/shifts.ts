@@ -31,6 +31,11 @@ export function shift(ids: Iterable<string>, by: Shift): void {
 	}
 }
 
+/** Finds where fittings are drawn before they are shifted. */
+export function find(ids: Iterable<string>): void {
+	for (const id of ids) drawnOf(id);
+}
+
 /** Keeps a shift until the drawing shows it itself. */
 export function hold(ids: Iterable<string>, by: Shift): Hold {
 	const kept: Hold = { ids: new Set(ids), by, until: Infinity };

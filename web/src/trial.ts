@@ -39,6 +39,12 @@ interface Body {
 	readonly out: Six; // how far it stands out of the room already
 }
 
+/** Something that goes along, and all that it may come in the way of. */
+interface Moving {
+	readonly body: Body;
+	readonly rivals: readonly Body[];
+}
+
 export class Trial {
 	readonly ids: readonly string[];
 	readonly own: KitFitting | undefined; // the fitting on its way, where it is but one
@@ -50,10 +56,11 @@ export class Trial {
 	readonly room: Room;
 	readonly faces: Readonly<Record<Axis, readonly Face[]>>;
 	readonly #bodies: readonly Body[];
-	readonly #moving: readonly Body[];
+	readonly #moving: readonly Moving[];
 	readonly #inside: readonly { readonly child: Body; readonly host: Body }[]; // what stands in something, where one of the two moves
-	readonly #before = new Map<string, number>(); // overlaps where all stand, by pair
+	readonly #before = new Map<Body, Map<Body, number>>(); // overlaps where all stand
 	#around: readonly Bounds[] | undefined;
+	#along: readonly { readonly id: string; readonly share: Share }[] | undefined;
 
 	constructor(readonly kit: Kit, names: string | readonly string[]) {
 		const ids = typeof names === "string" ? [names] : names;
@@ -70,7 +77,7 @@ export class Trial {
 		this.faces = facesOf(kit, this.family, chosen[0]?.carrier);
 		const share = shares(kit, ids);
 		this.#bodies = kit.fittings.map((f) => body(f, share(f), this.room, new Set(carriers(kit, f.id).map((c) => c.id))));
-		this.#moving = this.#bodies.filter((b) => b.share.some((part) => part > 0));
+		this.#moving = this.#bodies.filter((b) => b.share.some((part) => part > 0)).map((b) => ({ body: b, rivals: this.#bodies.filter((other) => apart(b, other)) }));
 		const byId = new Map(this.#bodies.map((b) => [b.fitting.id, b]));
 		this.#inside = this.#bodies.flatMap((child) => {
 			const host = child.fitting.in ? byId.get(child.fitting.carrier ?? "") : undefined;
@@ -81,20 +88,19 @@ export class Trial {
 
 	/** What goes along, with its share of the shift on each axis. */
 	get along(): readonly { readonly id: string; readonly share: Share }[] {
-		return this.#moving.map((b) => ({ id: b.fitting.id, share: b.share }));
+		return (this.#along ??= this.#moving.map(({ body }) => ({ id: body.fitting.id, share: body.share })));
 	}
 
 	/** What would be in the way with all of it shifted; own is the one fitting in another shape. */
 	at(shift: Shift, own?: KitFitting): Found {
 		const reshaped = (b: Body): Body => (own && b.fitting.id === own.id ? { ...b, ...solidOf(own) } : b);
-		const moving = own ? this.#moving.map(reshaped) : this.#moving;
 		const fouled = new Set<string>();
 		let outside = false;
-		for (const mine of moving) {
-			for (const other of this.#bodies) {
-				if (!apart(mine, other)) continue;
+		for (const { body, rivals } of this.#moving) {
+			const mine = reshaped(body);
+			for (const other of rivals) {
 				const deep = depth(mine, other, shift);
-				if (deep > touching + mine.gives + other.gives && deep > this.#overlapNow(mine, other) + slack) fouled.add(this.family.has(other.fitting.id) ? mine.fitting.id : other.fitting.id);
+				if (deep > touching + mine.gives + other.gives && deep > this.#overlapNow(body, other) + slack) fouled.add(this.family.has(other.fitting.id) ? mine.fitting.id : other.fitting.id);
 			}
 			const out = standsOut(mine, this.room, part(shift, mine.share));
 			outside ||= out.some((by, i) => by > mine.gives && by > Math.max(0, mine.out[i]!) + slackAtSurfaces);
@@ -103,16 +109,14 @@ export class Trial {
 			const by = part(shift, [0, 1, 2].map((i) => child.share[i]! - host.share[i]!) as [number, number, number]);
 			if (leaves(boxOf(own, child), boxOf(own, host), by, child.fitting, host.fitting)) fouled.add((this.ids.includes(child.fitting.id) ? host : child).fitting.id);
 		}
-		return { fouled: this.kit.fittings.filter((f) => fouled.has(f.id)).map((f) => f.id), outside };
+		return { fouled: fouled.size > 0 ? this.kit.fittings.filter((f) => fouled.has(f.id)).map((f) => f.id) : [], outside };
 	}
 
 	#overlapNow(a: Body, b: Body): number {
-		const key = `${a.fitting.id} ${b.fitting.id}`;
-		let deep = this.#before.get(key);
-		if (deep === undefined) {
-			const asIs = (one: Body): Body => this.#bodies.find((other) => other.fitting.id === one.fitting.id)!;
-			this.#before.set(key, (deep = depth(asIs(a), asIs(b), still)));
-		}
+		let known = this.#before.get(a);
+		if (!known) this.#before.set(a, (known = new Map()));
+		let deep = known.get(b);
+		if (deep === undefined) known.set(b, (deep = depth(a, b, still)));
 		return deep;
 	}
 
