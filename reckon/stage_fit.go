@@ -145,7 +145,7 @@ func (w *stages) fitOpenings() []fit.Opening {
 	}
 	for _, id := range build.SortedKeys(w.doc.Shell.Openings) {
 		o := w.doc.Shell.Openings[id]
-		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut)),
+		out = append(out, fit.Opening{ID: id, Name: o.Title, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut)),
 			Made: o.Door != "" || o.Through == "front" || isFitted(o.Made, w.today), In: o.In})
 	}
 	return out

@@ -17,7 +17,7 @@ type Overlay string
 const (
 	NoOverlay Overlay = ""
 	Moves     Overlay = "moves"    // the space that folding things, lids, doors and drawers pass through
-	Way       Overlay = "way"      // the floor on which one can walk, and where it is narrowest
+	Way       Overlay = "way"      // the floor on which one can walk, where it is narrowest, and the ways out
 	Upright   Overlay = "headroom" // where one can stand upright
 	Wiring    Overlay = "wiring"   // where the cables run, from the batteries to what they feed
 )
@@ -120,20 +120,42 @@ func (d *drawing) floorOf() *fit.Floor {
 	return day
 }
 
-// wayOver marks the narrowest place of the way in, as wide as it is.
+// wayOver draws the ways out of beds and seats, and marks the narrowest place of the way in, as wide as it is.
 func (d *drawing) wayOver(taken *[]draw.Rect) []draw.Mark {
 	f := d.floorOf()
 	if f == nil {
 		return nil
 	}
-	w, found := narrowest(d.r.Fit.Ways, f.Mode)
-	if !found {
+	s := sketch{view: d.views[Plan]}
+	for _, r := range d.r.Fit.Routes() {
+		if r.Mode == d.Mode {
+			s.wayOut(r)
+		}
+	}
+	if w, found := narrowest(d.r.Fit.Ways, f.Mode); found {
+		s.area(draw.PenSweep, draw.NoFill, ring(w.X, w.Y, w.Width/2))
+		s.text(over("narrowest "+fives(w.Width), s.view.At(w.X, w.Y), taken))
+	}
+	if len(s.marks) == 0 {
 		return nil
 	}
-	s := sketch{view: d.views[Plan]}
-	s.area(draw.PenSweep, draw.NoFill, ring(w.X, w.Y, w.Width/2))
-	s.text(over("narrowest "+fives(w.Width), s.view.At(w.X, w.Y), taken))
 	return []draw.Mark{s.group("plan-way", "overlay", "the way in", nil)}
+}
+
+// wayOut is the line of a way out, with an arrow at its end.
+func (s *sketch) wayOut(r fit.Route) {
+	line := make([]draw.Point, len(r.Line))
+	for i, p := range r.Line {
+		line[i] = s.view.At(p.X, p.Y)
+	}
+	if len(line) < 2 {
+		return
+	}
+	s.put(draw.PenFollowed, draw.NoFill, draw.Polyline(line...))
+	end := line[len(line)-1]
+	along := end.Sub(line[len(line)-2]).Unit()
+	back := end.Sub(along.Mul(2))
+	s.put(draw.PenFollowed, draw.NoFill, draw.Polyline(back.Add(along.Left().Mul(0.9)), end, back.Sub(along.Left().Mul(0.9))))
 }
 
 // over is lettering that stands on top of everything, at a place or beside it where no other stands.

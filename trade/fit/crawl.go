@@ -13,6 +13,11 @@ const (
 // passable says which cells one passes on foot or crawling: over the floor, or over beds and seats, with 500 above it, in a square of 375
 // all of which is so. Without is left out what is not there today, if so asked.
 func (w *worker) passable(mode *Mode, today bool) []bool {
+	return whole(w.roomy(mode, today), w.ground().nx, w.ground().ny, crawlWide/cell)
+}
+
+// roomy are the cells with 500 free above the floor, a bed or a seat, and those of the steps outside.
+func (w *worker) roomy(mode *Mode, today bool) []bool {
 	g := w.ground()
 	open := make([]bool, g.nx*g.ny)
 	w.layer(mode, today, open, w.in.Room.Floor(), solid.Bounds{}, -1)
@@ -34,7 +39,7 @@ func (w *worker) passable(mode *Mode, today bool) []bool {
 			}
 		}
 	}
-	return whole(open, g.nx, g.ny, crawlWide/cell)
+	return open
 }
 
 // within says whether a cell lies between the sides of the room.

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"encoding/json"
+	"strings"
 
 	"tumblehome/solve/solid"
 )
@@ -118,6 +119,7 @@ type Pose struct {
 // Opening is a door, window or hatch.
 type Opening struct {
 	ID      string
+	Name    string // what it is called; the id stands in
 	About   string // JSON Pointer of what says so; empty is its own place in the document
 	Through string
 	X, Y, Z [2]float64 // extents; the axis it goes through is not used
@@ -132,6 +134,25 @@ func (p Person) name() string {
 		return p.Name
 	}
 	return p.ID
+}
+
+// called is an opening as one speaks of it: the rear doors, the side door, the cab.
+func (o Opening) called() string {
+	name := o.Name
+	if name == "" {
+		name = strings.ReplaceAll(o.ID, "-", " ")
+	}
+	switch {
+	case o.Door && o.Name == "":
+		return "the " + name + " door"
+	case o.Door:
+		return "the " + strings.TrimPrefix(name, "the ")
+	case o.Through == "front" && o.Name == "":
+		return "the cab"
+	case o.Through == "front":
+		return "the cab (" + name + ")"
+	}
+	return "the opening " + name
 }
 
 func (o Opening) pointer() string {
