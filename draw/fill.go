@@ -18,6 +18,7 @@ const (
 	FillGood     Fill = Fill(TokenGood)
 	FillLead     Fill = Fill(TokenLead)
 	FillLeadWash Fill = Fill(TokenLeadWash)
+	FillGoodWash Fill = Fill(TokenGoodWash)
 	FillDanger   Fill = Fill(TokenDanger)
 	FillClose    Fill = Fill(TokenClose)
 	FillNote     Fill = Fill(TokenNote)
@@ -26,7 +27,7 @@ const (
 // Fills lists every fill in the order of the stylesheet.
 var Fills = [...]Fill{
 	FillSheet, FillPaper, FillTone, FillDeep, FillInk, FillQuiet, FillHairline, FillWater, FillWash,
-	FillGood, FillLead, FillLeadWash, FillDanger, FillClose, FillNote,
+	FillGood, FillLead, FillLeadWash, FillGoodWash, FillDanger, FillClose, FillNote,
 }
 
 // Token is the colour the fill lays down.

@@ -34,11 +34,11 @@ func (d *drawing) underPlan() []draw.Mark {
 	s := sketch{view: d.views[Plan]}
 	switch d.Show {
 	case Way:
-		s.area(draw.NoPen, draw.FillWash, cellRuns(f, func(c int) bool { return f.Free[c] })...)
+		s.area(draw.NoPen, draw.FillGoodWash, cellRuns(f, func(c int) bool { return f.Free[c] })...)
 	case Upright:
 		tall, short := d.statures()
 		s.area(draw.NoPen, draw.FillTone, cellRuns(f, d.stands(f, short))...)
-		s.area(draw.NoPen, draw.FillWash, cellRuns(f, d.stands(f, tall))...)
+		s.area(draw.NoPen, draw.FillGoodWash, cellRuns(f, d.stands(f, tall))...)
 	default:
 		return nil
 	}
@@ -127,12 +127,20 @@ func (d *drawing) wayOver(taken *[]draw.Rect) []draw.Mark {
 		return nil
 	}
 	s := sketch{view: d.views[Plan]}
+	out := fit.Route{Width: math.Inf(1)}
 	for _, r := range d.r.Fit.Routes() {
-		if r.Mode == d.Mode {
-			s.wayOut(r)
+		if r.Mode != d.Mode {
+			continue
+		}
+		if s.wayOut(r); r.Width < out.Width {
+			out = r
 		}
 	}
-	if w, found := narrowest(d.r.Fit.Ways, f.Mode); found {
+	switch w, found := narrowest(d.r.Fit.Ways, f.Mode); {
+	case f.Mode != "day" && out.Width < fit.Roomy: // by night one crawls over what one walks around by day
+		s.area(draw.PenSweep, draw.NoFill, ring(out.X, out.Y, out.Width/2))
+		s.text(over("narrowest "+fives(out.Width), s.view.At(out.X, out.Y), taken))
+	case f.Mode == "day" && found:
 		s.area(draw.PenSweep, draw.NoFill, ring(w.X, w.Y, w.Width/2))
 		s.text(over("narrowest "+fives(w.Width), s.view.At(w.X, w.Y), taken))
 	}

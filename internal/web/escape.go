@@ -8,9 +8,6 @@ import (
 	"tumblehome/trade/fit"
 )
 
-// roomyWay is so wide that nobody asks where a way out is narrowest [mm].
-const roomyWay = 800
-
 // placeOut is a bed or a seat with the ways out of it, in words.
 type placeOut struct {
 	From string
@@ -51,8 +48,8 @@ func (v view) routeWords(r fit.Route) string {
 	}
 	text += fmt.Sprintf("to %s: %.1f m", r.OutCalled, math.Max(0.1, r.Length/1000))
 	switch between := v.some(r.Between); {
-	case r.Width >= roomyWay:
-		text += fmt.Sprintf(", nowhere narrower than %d mm", roomyWay)
+	case r.Width >= fit.Roomy:
+		text += fmt.Sprintf(", nowhere narrower than %d mm", fit.Roomy)
 	case r.Doorway:
 		text += ", narrowest " + fives(r.Width) + " mm in the doorway"
 	case len(r.Between) > 1:

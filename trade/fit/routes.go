@@ -25,6 +25,9 @@ type Route struct {
 	paired          bool // the narrowest place lies between two edges
 }
 
+// Roomy is so wide that nobody asks where a way out is narrowest [mm].
+const Roomy = 800
+
 const passedClosely = 350 // from the line of a way to what one passes: common practice, no source [mm]
 
 // Routes are the ways out of every bed and seat of every mode but while driving, for a page that asks for them: they follow from the result.
