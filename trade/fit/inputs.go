@@ -35,6 +35,8 @@ type Inputs struct {
 	// longer along x (axis 0) or y (1). Either may be nil: then nothing is proposed.
 	Nudge    func(fitting string, dx, dy, dz float64) (json.RawMessage, bool)
 	Lengthen func(fitting string, axis int, by float64) (json.RawMessage, bool)
+	// Slide is the merge patch that has a fitting slide out by so much less; it may be nil as well.
+	Slide func(fitting string, less float64) (json.RawMessage, bool)
 }
 
 // Rib is a rib of a side or a bow of the roof.

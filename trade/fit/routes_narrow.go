@@ -25,13 +25,13 @@ func (w *worker) tightest(r *Route, t *trodden, cells []int32) {
 			continue
 		}
 		p := g.place(c)
-		width, of := straddled(w.bounds(t.mode, p, roomAt(t.clear[c])+4*cell), p, roomAt(t.clear[c]))
-		if pair := len(of) == 2; pair == r.paired && width >= r.Width || r.paired && !pair {
+		gap := straddled(w.bounds(t.mode, p, roomAt(t.clear[c])+4*cell), p, roomAt(t.clear[c]))
+		if pair := len(gap.of) == 2; pair == r.paired && gap.wide >= r.Width || r.paired && !pair {
 			continue
 		}
-		r.paired = len(of) == 2
-		r.Width, r.X, r.Y, r.Between = width, p.X, p.Y, nil
-		for _, i := range of {
+		r.paired = len(gap.of) == 2
+		r.Width, r.X, r.Y, r.Between = gap.wide, p.X, p.Y, nil
+		for _, i := range gap.of {
 			if i >= 0 {
 				r.Between = with(r.Between, w.in.Fittings[i].ID)
 			}
@@ -44,9 +44,15 @@ func (w *worker) tightest(r *Route, t *trodden, cells []int32) {
 	r.Width = math.Round(r.Width*100) / 100
 }
 
-// straddled is how wide it is between the nearest edge beside a place and the nearest on its other side, and of what these are; twice what is free
-// about the place where nothing is on the other side.
-func straddled(all []bound, p solid.Point, free float64) (float64, []int) {
+// straddle is a gap: how wide it is, of what its edges are, and their nearest points. Of one edge alone it is twice what is free about the place.
+type straddle struct {
+	wide float64
+	of   []int
+	at   [2]solid.Point
+}
+
+// straddled is the gap between the nearest edge beside a place and the nearest on its other side.
+func straddled(all []bound, p solid.Point, free float64) straddle {
 	near, off := -1, math.Inf(1)
 	for k, e := range all {
 		if d, _, _ := e.distance(p.X, p.Y); d < off {
@@ -54,24 +60,33 @@ func straddled(all []bound, p solid.Point, free float64) (float64, []int) {
 		}
 	}
 	if near < 0 {
-		return 2 * free, nil
+		return straddle{wide: 2 * free}
 	}
 	_, x, y := all[near].distance(p.X, p.Y)
-	gap, of := math.Inf(1), []int{all[near].of}
+	gap := straddle{wide: math.Inf(1), of: []int{all[near].of}}
 	for _, e := range all {
 		d, u, v := e.distance(p.X, p.Y)
 		if (x-p.X)*(u-p.X)+(y-p.Y)*(v-p.Y) >= -0.5*d*off { // within 60 degrees of straight across
 			continue
 		}
 		a, b := all[near].between(e.edge)
-		if wide := math.Hypot(a.X-b.X, a.Y-b.Y); wide < gap && wide >= off {
-			gap, of = wide, []int{all[near].of, e.of}
+		if wide := math.Hypot(a.X-b.X, a.Y-b.Y); wide < gap.wide && wide >= off {
+			gap = straddle{wide, []int{all[near].of, e.of}, [2]solid.Point{a, b}}
 		}
 	}
-	if math.IsInf(gap, 1) {
-		return 2 * free, of
+	if math.IsInf(gap.wide, 1) {
+		gap.wide = 2 * free
 	}
-	return gap, of
+	return gap
+}
+
+// boundsOf are the edges of a prism.
+func boundsOf(q solid.Prism, of int) []bound {
+	out := make([]bound, len(q.Outline))
+	for k, v := range q.Outline {
+		out[k] = bound{edge{v, q.Outline[(k+1)%len(q.Outline)]}, of}
+	}
+	return out
 }
 
 // bounds are the edges near a place that one who crawls there does not pass: fittings that stand higher than what one crawls on, and the van.
@@ -89,9 +104,7 @@ func (w *worker) bounds(mode *Mode, p solid.Point, within float64) []bound {
 		}
 		for _, q := range s.Solid {
 			if q.High > low && q.Low < low+crawlUnder && q.Bounds().Meets(near) {
-				for k, v := range q.Outline {
-					out = append(out, bound{edge{v, q.Outline[(k+1)%len(q.Outline)]}, i})
-				}
+				out = append(out, boundsOf(q, i)...)
 			}
 		}
 	}

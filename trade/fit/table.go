@@ -49,6 +49,7 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		out.Severity, out.Measured, out.Limit = finding.Note, mm(above), mm(wanted)
 		out.Title = fmt.Sprintf("%s is not at the height of the elbows of %s", w.name(at), p.name())
 		out.Words = fmt.Sprintf("It is %s above the pressed seat; about %s suits best.", about(above), about(wanted))
+		out.Proposals = w.tried(out, (*worker).seats, moves(at, solid.Roof, wanted-above), moves(at, solid.Floor, above-wanted))
 	default:
 		return
 	}

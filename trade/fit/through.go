@@ -81,5 +81,10 @@ func (w *worker) reportEdge(mode *Mode, i int, o Opening, by float64, edge strin
 	if by <= w.in.Error {
 		out.Severity = finding.Close
 	}
+	to := map[string]solid.Side{"front edge": solid.Rear, "rear edge": solid.Front, "left edge": solid.Right, "right edge": solid.Left, "sill": solid.Roof, "upper edge": solid.Floor}[edge]
+	d := solid.Directions[to]
+	if w.hasRoom(moves(i, to, by)) {
+		out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, "")
+	}
 	w.find(out)
 }

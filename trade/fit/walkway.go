@@ -125,7 +125,7 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 	out := finding.Finding{
 		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", way.To), door.pointer()}, Mode: mode.Name,
 		Title:    fmt.Sprintf("The way from %s to %s is %s wide", door.called(), w.name(to), about(way.Width)),
-		Words:    fmt.Sprintf("At %s behind the front it is narrower than the %d mm wanted for getting out in a hurry.", about(way.X), escapeWidth),
+		Words:    fmt.Sprintf("%s it is narrower than the %d mm wanted for getting out in a hurry.", w.alongWords(way.X), escapeWidth),
 		Measured: mm(way.Width), Limit: mm(escapeWidth), Source: walkSource,
 	}
 	if way.Width < sidling {
@@ -134,7 +134,10 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 	}
 	if way.Width < cell {
 		out.Title = fmt.Sprintf("There is no way from %s to %s", door.called(), w.name(to))
-		out.Words = "Something stands between them wherever one tries."
+		out.Words = "Something stands between them wherever one tries. Hide one thing after another on the drawing to see which it is."
+		w.find(out)
+		return
 	}
+	out.Proposals = w.tried(out, (*worker).walkway, w.wider(mode, way)...)
 	w.find(out)
 }

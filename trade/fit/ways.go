@@ -103,7 +103,17 @@ func (w *worker) reportWays(mode *Mode, places []place, shut map[string]int) {
 		}
 	}
 	if free < waysWanted {
-		w.find(w.tooFew("fit.way-out", mode, places, ""))
+		out := w.tooFew("fit.way-out", mode, places, "")
+		var attempts []attempt
+		for _, o := range w.in.Openings {
+			if by, ok := shut[o.ID]; ok && by >= 0 {
+				attempts = append(attempts, w.unblock(o, by)...)
+			}
+		}
+		if out.Proposals = w.tried(out, (*worker).ways, attempts...); len(shut) == 0 {
+			out.Words += " Nothing stands before what opens: let another door or a window be opened from inside, or move what one cannot crawl past."
+		}
+		w.find(out)
 	}
 }
 
@@ -180,6 +190,7 @@ func (w *worker) reportBlocked(mode *Mode, o Opening, by int) {
 	if by >= 0 {
 		out.About = append([]string{pointer("fittings", w.in.Fittings[by].ID)}, out.About...)
 		out.Title = fmt.Sprintf("%s blocks the way out by %s in the mode %q", w.name(by), o.called(), mode.Name)
+		out.Proposals = w.tried(out, (*worker).ways, w.unblock(o, by)...)
 	}
 	w.find(out)
 }
