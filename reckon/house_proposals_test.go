@@ -53,7 +53,9 @@ func TestWhatIsProposedClearsWhatItIsProposedFor(t *testing.T) {
 					t.Fatal(err)
 				}
 				after := machine.Reckon(applied(t, b.doc, patch), quantity.Date{})
-				if slices.ContainsFunc(after.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode && g.Severity >= f.Severity }) {
+				if slices.ContainsFunc(after.Findings, func(g finding.Finding) bool {
+					return g.Key() == f.Key() && g.Mode == f.Mode && g.Severity >= f.Severity
+				}) {
 					t.Errorf("%s %v is still found, no less grave, after: %s", f.Code, f.About, p.Words)
 				}
 			}
