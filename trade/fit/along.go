@@ -7,7 +7,7 @@ import (
 
 // alongWords say where along the van a place is, from what one can touch.
 func (w *worker) alongWords(x float64) string {
-	from := "the back of the cab seats"
+	from := "the front edge of the load space"
 	if w.in.Partition {
 		from = "the partition behind the cab"
 	}
