@@ -65,6 +65,7 @@ type Spent struct {
 type Accepted struct {
 	Finding string         `doc:"finding,need" says:"code of the finding"`
 	About   string         `doc:"about" ref:"path" says:"dotted path of what it is about"`
+	As      string         `doc:"as" one:"note close fault danger" says:"how bad it was then; if it grows worse it is told again (close if left out)"`
 	Why     string         `doc:"why,need" says:"the reason"`
 	Date    *quantity.Date `doc:"date" says:"when it was decided"`
 }

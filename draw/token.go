@@ -26,14 +26,13 @@ const (
 	TokenNote     Token = "note"      // worth knowing
 	TokenFlagInk  Token = "flag-ink"  // figures on a flag
 	TokenLeadWash Token = "lead-wash" // a breath of red lead: swept space, foul
-	TokenGoodWash Token = "good-wash" // a breath of green: floor one can walk and stand on
+	TokenGoodWash Token = "good-wash" // a breath of green: floor to walk on
 )
 
 // Tokens lists every token in the order of the stylesheet.
 var Tokens = [...]Token{
 	TokenSheet, TokenDesk, TokenPaper, TokenInk, TokenQuiet, TokenHairline, TokenTone, TokenDeep,
-	TokenLead, TokenClose, TokenGood, TokenWater, TokenWash, TokenDanger, TokenNote, TokenFlagInk, TokenLeadWash,
-	TokenGoodWash,
+	TokenLead, TokenClose, TokenGood, TokenWater, TokenWash, TokenDanger, TokenNote, TokenFlagInk, TokenLeadWash, TokenGoodWash,
 }
 
 // Theme is a choice of colours.
@@ -94,5 +93,5 @@ var colours = [...]struct {
 	{TokenNote, 0x5b636a, 0xb3bcb8},
 	{TokenFlagInk, 0xffffff, 0x191d1f},
 	{TokenLeadWash, 0xf3ddd4, 0x4a312b},
-	{TokenGoodWash, 0xb8cbc0, 0x415a52},
+	{TokenGoodWash, 0xcfe6d6, 0x25453a},
 }

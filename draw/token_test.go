@@ -47,7 +47,7 @@ func TestEveryInkCanBeReadOnEveryGroundItIsUsedOn(t *testing.T) {
 			case draw.InkFlag:
 				on = []draw.Token{draw.TokenDanger, draw.TokenLead, draw.TokenClose, draw.TokenNote, draw.TokenWater, draw.TokenGood}
 			case draw.InkPlain:
-				on = append(on, draw.TokenDesk, draw.TokenDeep, draw.TokenWash, draw.TokenLeadWash)
+				on = append(on, draw.TokenDesk, draw.TokenDeep, draw.TokenWash, draw.TokenLeadWash, draw.TokenGoodWash)
 			case draw.InkQuiet, draw.InkLead:
 				on = append(on, draw.TokenDesk)
 			}

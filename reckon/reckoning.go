@@ -80,11 +80,15 @@ func (r *Reckoning) settle() {
 	finding.Sort(r.Findings)
 }
 
-// accepted returns why the builder lives with a finding, or "". An acceptance names a code and, where it is about one thing, that thing.
+// accepted returns why the builder lives with a finding, or "". An acceptance names a code and, where it is about one thing, that thing; what has
+// grown worse since is not accepted.
 func accepted(doc *build.Document, f finding.Finding) string {
 	for _, id := range build.SortedKeys(doc.Accepted) {
 		a := doc.Accepted[id]
 		if a.Finding != f.Code && !strings.HasPrefix(f.Code, a.Finding+".") {
+			continue
+		}
+		if f.Severity > worst(a) {
 			continue
 		}
 		if a.About == "" || slices.Contains(f.About, "/"+strings.ReplaceAll(a.About, ".", "/")) {
@@ -92,4 +96,14 @@ func accepted(doc *build.Document, f finding.Finding) string {
 		}
 	}
 	return ""
+}
+
+// worst is how bad a finding may be that somebody said they live with.
+func worst(a build.Accepted) finding.Severity {
+	for _, s := range []finding.Severity{finding.Note, finding.Fault, finding.Danger} {
+		if a.As == s.String() {
+			return s
+		}
+	}
+	return finding.Close
 }

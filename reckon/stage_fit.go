@@ -27,7 +27,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 	}}
 	return workBy(m, "fit", 5, key, func() fit.Result {
 		in := key.Rest
-		in.Room, in.Nudge, in.Lengthen, in.Ground = w.room, w.nudge, w.lengthen, m.ground(w.room)
+		in.Room, in.Nudge, in.Lengthen, in.Slide, in.Ground = w.room, w.nudge, w.lengthen, w.slideLess, m.ground(w.room)
 		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
 		for i := range w.places.Rest {
 			in.Fittings[i] = w.fitFitting(&w.places.Rest[i])
@@ -145,7 +145,7 @@ func (w *stages) fitOpenings() []fit.Opening {
 	}
 	for _, id := range build.SortedKeys(w.doc.Shell.Openings) {
 		o := w.doc.Shell.Openings[id]
-		out = append(out, fit.Opening{ID: id, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut)),
+		out = append(out, fit.Opening{ID: id, Name: o.Title, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut)),
 			Made: o.Door != "" || o.Through == "front" || isFitted(o.Made, w.today), In: o.In})
 	}
 	return out
@@ -215,4 +215,25 @@ func stopped(from, to build.Place, by ...float64) bool {
 // lengthen is the patch that makes a fitting longer along one axis.
 func (w *stages) lengthen(id string, axis int, by float64) (json.RawMessage, bool) {
 	return arrangement.Lengthen(id, w.doc.Fittings[id], axis, by)
+}
+
+// slideLess is the patch that has the one sliding move of a fitting go less far.
+func (w *stages) slideLess(id string, less float64) (json.RawMessage, bool) {
+	found := ""
+	for _, name := range build.SortedKeys(w.doc.Fittings[id].Moves) {
+		m := w.doc.Fittings[id].Moves[name]
+		if m.Slide.Axis == "" || m.By == nil || m.By.Form != build.Slid || found != "" {
+			return nil, false
+		}
+		found = name
+	}
+	if found == "" {
+		return nil, false
+	}
+	by := w.doc.Fittings[id].Moves[found].By.Length.Float() - less
+	if by <= 0 {
+		return nil, false
+	}
+	patch, err := json.Marshal(map[string]any{"fittings": map[string]any{id: map[string]any{"moves": map[string]any{found: map[string]float64{"by": math.Round(by)}}}}})
+	return patch, err == nil
 }

@@ -136,7 +136,7 @@ func TestMoreStatureNeverNeedsLessRoom(t *testing.T) {
 		needs := func(p people.Body) []quantity.Length {
 			low, high := p.SeatHeight()
 			return []quantity.Length{p.LyingLength(), p.BedWidth(), p.SittingHeadroom(), p.StandingHeadroom(), low, high, p.SeatDepth(),
-				p.SeatWidth(), p.KneeRoom(), p.TableAboveSeat(), p.WorktopHeight(), p.Sidling(), people.SideBySide(p, p)}
+				p.SeatWidth(), p.LeaningHeadroom(), p.ArmReach(), p.KneeRoom(), p.TableAboveSeat(), p.WorktopHeight(), p.Sidling(), people.SideBySide(p, p)}
 		}
 		for i, n := range needs(b) {
 			if n < needs(a)[i] {

@@ -37,6 +37,15 @@ func (b Body) BedWidth() quantity.Length {
 // upright. Slumped people need 35 to 50 mm less.
 func (b Body) SittingHeadroom() quantity.Length { return b.size(SittingHeight) + Clearance }
 
+// LeaningHeadroom is the least height above the compressed cushion to sit leaning back half way, as in a deck chair: a straight back
+// at 45° is as high as its length times the cosine (geometry), and the clearance.
+func (b Body) LeaningHeadroom() quantity.Length {
+	return quantity.Length(float64(b.size(SittingHeight))*math.Sqrt2/2) + Clearance
+}
+
+// ArmReach is how far from the back of the seat the tip of the thumb comes.
+func (b Body) ArmReach() quantity.Length { return b.size(Reach) }
+
 // StandingHeadroom is the least height to stand upright in shoes.
 func (b Body) StandingHeadroom() quantity.Length { return b.Stature + Shoes + Clearance }
 

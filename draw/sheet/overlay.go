@@ -15,7 +15,7 @@ type Overlay string
 const (
 	NoOverlay Overlay = ""
 	Moves     Overlay = "moves"    // the space that folding things, lids, doors and drawers pass through
-	Way       Overlay = "way"      // the floor on which one can walk, and where it is narrowest
+	Way       Overlay = "way"      // the floor on which one can walk, where it is narrowest, and the ways out
 	Upright   Overlay = "headroom" // where one can stand upright
 	Wiring    Overlay = "wiring"   // where the cables run, from the batteries to what they feed
 )

@@ -25,20 +25,50 @@ func (d *drawing) floorOf() *fit.Floor {
 	return day
 }
 
-// wayOver marks the narrowest place of the way in, as wide as it is.
+// wayOver draws the ways out of beds and seats, and marks the narrowest place of the way in, as wide as it is.
 func (d *drawing) wayOver(taken *[]draw.Rect) []draw.Mark {
 	f := d.floorOf()
 	if f == nil {
 		return nil
 	}
-	w, found := narrowest(d.r.Fit.Ways, f.Mode)
-	if !found {
+	s := sketch{view: d.views[Plan]}
+	out := fit.Route{Width: math.Inf(1)}
+	for _, r := range d.r.Fit.Routes() {
+		if r.Mode != d.Mode {
+			continue
+		}
+		if s.wayOut(r); r.Width < out.Width {
+			out = r
+		}
+	}
+	switch w, found := narrowest(d.r.Fit.Ways, f.Mode); {
+	case f.Mode != "day" && out.Width < fit.Roomy: // by night one crawls over what one walks around by day
+		s.area(draw.PenSweep, draw.NoFill, ring(out.X, out.Y, out.Width/2))
+		s.text(over("narrowest "+fives(out.Width), s.view.At(out.X, out.Y), taken))
+	case f.Mode == "day" && found:
+		s.area(draw.PenSweep, draw.NoFill, ring(w.X, w.Y, w.Width/2))
+		s.text(over("narrowest "+fives(w.Width), s.view.At(w.X, w.Y), taken))
+	}
+	if len(s.marks) == 0 {
 		return nil
 	}
-	s := sketch{view: d.views[Plan]}
-	s.area(draw.PenSweep, draw.NoFill, ring(w.X, w.Y, w.Width/2))
-	s.text(over("narrowest "+fives(w.Width), s.view.At(w.X, w.Y), taken))
 	return []draw.Mark{s.group("plan-way", "overlay", "the way in", nil)}
+}
+
+// wayOut is the line of a way out, with an arrow at its end.
+func (s *sketch) wayOut(r fit.Route) {
+	line := make([]draw.Point, len(r.Line))
+	for i, p := range r.Line {
+		line[i] = s.view.At(p.X, p.Y)
+	}
+	if len(line) < 2 {
+		return
+	}
+	s.put(draw.PenFollowed, draw.NoFill, draw.Polyline(line...))
+	end := line[len(line)-1]
+	along := end.Sub(line[len(line)-2]).Unit()
+	back := end.Sub(along.Mul(2))
+	s.put(draw.PenFollowed, draw.NoFill, draw.Polyline(back.Add(along.Left().Mul(0.9)), end, back.Sub(along.Left().Mul(0.9))))
 }
 
 // narrowest is the narrowest of the ways from the main door, which stands first, in a mode; none where one does not get everywhere on foot, as under a bed let down for the night.

@@ -28,3 +28,34 @@ func TestOverlaysAreLegibleAndShowWhatTheySay(t *testing.T) {
 		}
 	}
 }
+
+func TestTheFloorOfAnOverlayIsNotOfTheColourOfCushions(t *testing.T) {
+	var text strings.Builder
+	if err := sheet.Arrangement(demo(t, "dipper"), sheet.View{Mode: "day", Show: sheet.Way}).SVG(&text, draw.SVGOptions{}); err != nil {
+		t.Fatal(err)
+	}
+	_, floor, _ := strings.Cut(text.String(), `id="plan-floor"`)
+	floor, _, _ = strings.Cut(floor, "</g>")
+	if !strings.Contains(floor, "fill-good-wash") || strings.Contains(floor, "fill-water-2") {
+		t.Errorf("the floor is drawn as %.200s", floor)
+	}
+}
+
+func TestTheWaysOutAreDrawnWhereTheyAreToldOf(t *testing.T) {
+	r := demo(t, "dipper")
+	var text strings.Builder
+	if err := sheet.Arrangement(r, sheet.View{Mode: "night", Show: sheet.Way}).SVG(&text, draw.SVGOptions{}); err != nil {
+		t.Fatal(err)
+	}
+	told := 0
+	for _, way := range r.Fit.Routes() {
+		if way.Mode == "night" {
+			told++
+		}
+	}
+	_, ways, _ := strings.Cut(text.String(), `id="plan-way"`)
+	ways, _, _ = strings.Cut(ways, "</g>")
+	if drawn := strings.Count(ways, "pen-"+string(draw.PenFollowed)) / 2; told == 0 || drawn != told {
+		t.Errorf("%d ways out are told of, %d drawn", told, drawn)
+	}
+}

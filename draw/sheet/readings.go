@@ -47,9 +47,13 @@ func (d *drawing) readings() []reading {
 		}
 	}
 	last := stations[len(stations)-1]
-	add("Height in the middle, floor to roof, "+last.words, [3]float64{last.x, 0, 0}, [3]float64{last.x, 0, body.Roof(last.x, 0)}, true)
+	if last != mid { // one station is not read twice
+		add("Height in the middle, floor to roof, "+last.words, [3]float64{last.x, 0, 0}, [3]float64{last.x, 0, body.Roof(last.x, 0)}, true)
+	}
 	across(last, 50, "just above the floor")
-	across(stations[0], 50, "just above the floor")
+	if stations[0] != last {
+		across(stations[0], 50, "just above the floor")
+	}
 	if len(out) > most {
 		out = out[:most]
 	}

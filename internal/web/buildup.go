@@ -133,7 +133,7 @@ func baysOf(v view, key string) []bayView {
 			if !ok {
 				continue
 			}
-			out = append(out, bayView{Name: unhyphen(b.ID), Rib: words.Fine(b.Depth, "mm"), Long: words.Amount(b.To-b.From, "mm"), Depth: words.Fine(depth, "mm")})
+			out = append(out, bayView{Name: build.BayWords(b.ID), Rib: words.Fine(b.Depth, "mm"), Long: words.Amount(b.To-b.From, "mm"), Depth: words.Fine(depth, "mm")})
 		}
 	}
 	return out

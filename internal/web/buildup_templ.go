@@ -331,7 +331,7 @@ func surface(v view, s surfaceView) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 27, "\"><table><thead><tr><th scope=\"col\">bay</th><th scope=\"col\" class=\"number\">long</th><th scope=\"col\" class=\"number\">rib</th><th scope=\"col\" class=\"number\">finished, from the steel</th></tr></thead> <tbody>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 27, "\"><table><thead><tr><th scope=\"col\">where</th><th scope=\"col\" class=\"number\">long</th><th scope=\"col\" class=\"number\">rib</th><th scope=\"col\" class=\"number\">finished, from the steel</th></tr></thead> <tbody>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

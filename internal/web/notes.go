@@ -87,7 +87,7 @@ func (n note) acceptancePath(v view) string {
 // acceptance is everything of it but the reason.
 func (n note) acceptance(v view) []change {
 	at := tree.Pointer(n.acceptancePath(v))
-	out := []change{{Path: at.Then("finding"), Value: n.Code}, {Path: at.Then("date"), Value: v.Day.String()}}
+	out := []change{{Path: at.Then("finding"), Value: n.Code}, {Path: at.Then("as"), Value: n.Severity.String()}, {Path: at.Then("date"), Value: v.Day.String()}}
 	if about := tree.Pointer(n.about()).Path(); about != "" {
 		out = append(out, change{Path: at.Then("about"), Value: about})
 	}

@@ -22,7 +22,7 @@ func (v view) overlayText() string {
 	case sheet.Moves:
 		return "Thin lines are the space that lids, doors and drawers pass through, and what is folded out."
 	case sheet.Way:
-		return "Green is the floor that one can walk on; the ring is where the way in is narrowest." + v.waysOutText()
+		return "Green is the floor that one can walk on; the ring is where the way is narrowest; arrows are the ways out." + v.waysOutText()
 	case sheet.Upright:
 		return v.uprightText()
 	case sheet.Wiring:

@@ -21,6 +21,12 @@ func suitTitle(v view, s fit.Suit) string {
 
 // suitWords say of a cell whether it fits, in a word that goes with its shape.
 func suitWords(c fit.Cell) string {
+	switch {
+	case c.How != "" && c.Fits != "short":
+		return c.How
+	case c.How != "":
+		return fives(max(5, c.Need-c.Room)) + " short: " + c.How
+	}
 	short := fives(max(5, c.Need-c.Room))
 	switch c.Fits {
 	case "close":

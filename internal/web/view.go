@@ -84,7 +84,7 @@ func overlayOf(name string) sheet.Overlay {
 var overlayWords = []struct {
 	overlay sheet.Overlay
 	words   string
-}{{sheet.NoOverlay, "nothing more"}, {sheet.Moves, "what moves"}, {sheet.Way, "the way in"}, {sheet.Upright, "headroom"}, {sheet.Wiring, "the wiring"}}
+}{{sheet.NoOverlay, "nothing more"}, {sheet.Moves, "what moves"}, {sheet.Way, "ways in and out"}, {sheet.Upright, "headroom"}, {sheet.Wiring, "the wiring"}}
 
 // regionAddress is where a region fetches itself.
 func (v view) regionAddress(name string) string {

@@ -3,10 +3,9 @@ package web
 import (
 	"fmt"
 	"math"
-	"slices"
-	"strings"
 	"time"
 
+	"tumblehome/build"
 	"tumblehome/internal/words"
 	"tumblehome/trade/warmth"
 )
@@ -137,12 +136,4 @@ func wattsPerKelvin(v float64) string {
 func tens(v float64) string { return words.Amount(10*math.Round(v/10), "") }
 
 // bayNames names the bays of a build-up, each once.
-func bayNames(bays []string) string {
-	var names []string
-	for _, b := range bays {
-		if name := unhyphen(b); !slices.Contains(names, name) {
-			names = append(names, name)
-		}
-	}
-	return strings.Join(names, ", ")
-}
+func bayNames(bays []string) string { return build.BayWords(bays...) }

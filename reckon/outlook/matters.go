@@ -37,6 +37,9 @@ func Top(all []Matter, n int) []Matter {
 	return out
 }
 
+// turned is how much more it is felt that somebody who fitted fits no longer than that a number moves: judgement, no source.
+const turned = 5
+
 // felt is what change of each answer is felt: judgement, no source.
 var felt = []struct {
 	answer, unit string
@@ -122,7 +125,7 @@ func compare(one begin.Assumption, low, high First) Matter {
 		}
 	}
 	if m.Turns {
-		m.Weight *= 2
+		m.Weight *= turned
 	}
 	return m
 }

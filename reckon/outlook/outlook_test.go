@@ -3,6 +3,7 @@ package outlook_test
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"tumblehome/build"
@@ -135,4 +136,15 @@ func ExampleLook() {
 	fmt.Printf("%s: %.0f lengthwise, %.0f across, %.0f high\n", f.With.Name, f.Room.Along, f.Room.Across, f.Room.Up)
 	// Output:
 	// Settle that pulls out: 2886 lengthwise, 1647 across, 1709 high
+}
+
+// Whether somebody stands upright hangs on a few centimetres: then the height is among the two readings asked for next.
+func TestTheHeightIsAskedForWhereItDecidesWhetherSomebodyStands(t *testing.T) {
+	for _, id := range []string{"mid-mid", "mid-high", "short-mid"} {
+		b := begin.BodyOf(id)
+		top := outlook.Top(matters(t, begin.Answers{Body: id, Sleepers: []begin.Sleeper{{ID: "one", Stature: b.Height - 150}}}), 2)
+		if !slices.ContainsFunc(top, func(m outlook.Matter) bool { return m.Path == "/shell/quick/height" && m.Turns }) {
+			t.Errorf("%s: asked for next are %s and %s", id, top[0].Words, top[1].Words)
+		}
+	}
 }

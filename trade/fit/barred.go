@@ -65,18 +65,19 @@ func (w *worker) tellBarred(o Opening, by int, free float64) {
 	}
 	out := finding.Finding{
 		Code: "fit.door.barred", Severity: finding.Note, Mode: "day", About: []string{pointer("fittings", w.in.Fittings[by].ID), o.pointer()},
-		Title:    fmt.Sprintf("%s stands right behind the %s door", w.name(by), o.ID),
+		Title:    fmt.Sprintf("%s stands right behind %s", w.name(by), o.called()),
 		Words:    fmt.Sprintf("Of the %s of the door %s are left to get in by. A body wants %d.", about(wide), about(free), escapeWidth),
 		Measured: mm(free), Limit: mm(escapeWidth), Source: walkSource,
 	}
 	switch {
 	case free < touching:
-		out.Severity, out.Title = finding.Fault, fmt.Sprintf("There is no way in by the %s door: %s stands behind it", o.ID, w.name(by))
+		out.Severity, out.Title = finding.Fault, fmt.Sprintf("There is no way in by %s: %s stands behind it", o.called(), w.name(by))
 		out.Words = "What stands there takes the whole of the door."
 	case free < sidling-touching:
 		out.Severity = finding.Fault
 	case free < escapeWidth-touching:
 		out.Severity = finding.Close
 	}
+	out.Proposals = w.tried(out, (*worker).barred, w.beyondDoor(o, by, (1-barredShare)*wide)...)
 	w.find(out)
 }

@@ -148,19 +148,28 @@ const widened = 300
 // longer proposes a longer bed where there is room behind its far end.
 func (w *worker) longer(b berth, by float64) []finding.Proposal {
 	box := b.mode.Standings[b.bed].Box
+	length, _ := w.usable(b)
 	end, wall := box.MaxX, w.in.Room.Rear()
 	if b.axis == 1 {
 		end, wall = box.MaxY, w.in.Room.Right((box.MinX+box.MaxX)/2, box.MaxZ)
 	}
 	by = math.Ceil(by/5) * 5
-	if w.in.Lengthen == nil || end+by > wall {
+	room := math.Floor((wall-end+touching)/5) * 5
+	if w.in.Lengthen == nil || room <= 0 {
 		return nil
 	}
-	patch, ok := w.in.Lengthen(w.in.Fittings[b.bed].ID, b.axis, by)
-	if !ok {
-		return nil
+	for i := b.bed; i >= 0; i = w.carriers[i] { // a bed as long as what carries it grows with that
+		if patch, ok := w.in.Lengthen(w.in.Fittings[i].ID, b.axis, min(by, room)); ok {
+			words := fmt.Sprintf("make %s %.0f mm longer", w.name(i), min(by, room))
+			if by <= room {
+				return []finding.Proposal{{Words: words, Patch: patch}}
+			}
+			if least := b.person.Stature + people.Lying; length < least && length+room >= least { // then the sleeper himself has room
+				return []finding.Proposal{{Words: words + ", as far as there is room: enough to lie, not to stretch", Patch: patch}}
+			}
+		}
 	}
-	return []finding.Proposal{{Words: fmt.Sprintf("make %s %.0f mm longer", w.name(b.bed), by), Patch: patch}}
+	return nil
 }
 
 func (w *worker) bedWidth(beside []berth) {

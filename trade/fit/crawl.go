@@ -20,6 +20,19 @@ func (w *worker) passable(mode *Mode, today bool, was *crossing, i0, i1 int) []b
 	g := w.ground()
 	first, last := max(0, i0-half), min(g.nx-1, i1+half) // where squares hold a cell of those rows
 	i0, i1 = max(0, first-half), min(g.nx-1, last+half)  // which such squares hold
+	open := w.roomy(mode, today, i0, i1)
+	some := whole(open[i0*g.ny:(i1+1)*g.ny], i1+1-i0, g.ny, crawlWide/cell)
+	if was == nil {
+		return some
+	}
+	pass := slices.Clone(was.pass)
+	copy(pass[first*g.ny:(last+1)*g.ny], some[(first-i0)*g.ny:])
+	return pass
+}
+
+// roomy are the cells of some rows with 500 free above the floor, a bed or a seat, and those of the steps outside.
+func (w *worker) roomy(mode *Mode, today bool, i0, i1 int) []bool {
+	g := w.ground()
 	open := make([]bool, g.nx*g.ny)
 	w.layer(mode, today, open, w.in.Room.Floor(), g.all(i0, i1), -1)
 	for i := range mode.Standings {
@@ -33,13 +46,7 @@ func (w *worker) passable(mode *Mode, today bool, was *crossing, i0, i1 int) []b
 			g.open(open, o)
 		}
 	}
-	some := whole(open[i0*g.ny:(i1+1)*g.ny], i1+1-i0, g.ny, crawlWide/cell)
-	if was == nil {
-		return some
-	}
-	pass := slices.Clone(was.pass)
-	copy(pass[first*g.ny:(last+1)*g.ny], some[(first-i0)*g.ny:])
-	return pass
+	return open
 }
 
 // patch is a rectangle of cells.

@@ -52,6 +52,40 @@ func (w *worker) legsBefore(mode *Mode, seat int, f facing) float64 {
 	return best
 }
 
+// forKnees are the attempts to make room for knees: what stands before the seat is moved off or made smaller, or the seat is made less deep.
+func (w *worker) forKnees(mode *Mode, seat int, f facing, legs float64) []attempt {
+	to := solid.Rear
+	switch {
+	case f.axis == 1 && f.sign < 0:
+		to = solid.Left
+	case f.axis == 1:
+		to = solid.Right
+	case f.sign < 0:
+		to = solid.Front
+	}
+	less := math.Ceil(legs - f.free + touching)
+	var out []attempt
+	if f.depth-less >= easySeat && w.leans(f.box, to^1) {
+		out = append(out, attempt{thing: seat, axis: f.axis, less: less, drawsIn: to})
+	}
+	zone := f.strip((f.box.MinX+f.box.MaxX)/2, (f.box.MaxX-f.box.MinX)/2, legs)
+	if f.axis == 0 {
+		zone = f.strip((f.box.MinY+f.box.MaxY)/2, (f.box.MaxY-f.box.MinY)/2, legs)
+	}
+	zone.MinZ, zone.MaxZ = w.in.Room.Floor()+bodyFrom, max(w.in.Room.Floor()+bodyFrom+1, f.box.MaxZ-50)
+	for i := range mode.Standings {
+		s := &mode.Standings[i]
+		if i == seat || !w.inTheWay(i) || w.carries(seat, i) || w.carries(i, seat) || len(s.Solid) == 0 || !s.Box.Meets(zone) {
+			continue
+		}
+		out = append(out, moves(i, to, less))
+		if w.leans(s.Box, to) {
+			out = append(out, attempt{thing: i, axis: f.axis, less: less, drawsIn: to ^ 1})
+		}
+	}
+	return out
+}
+
 // freeAt is the free depth before a seat about one place along it.
 func (w *worker) freeAt(mode *Mode, seat int, f facing, at, half float64) float64 {
 	r, floor := w.in.Room, w.in.Room.Floor()

@@ -184,9 +184,15 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 		Code: "fit.headroom.sit", Severity: finding.Fault, Mode: s.mode,
 		About: []string{pointer("fittings", seat.ID), pointer("people", p.ID)},
 		Title: fmt.Sprintf("%s cannot sit upright on %s", p.name(), w.name(s.at)),
-		Words: fmt.Sprintf("Over the seat there is %s; sitting upright takes about %s. Lower the seat by %s, or sit leaning.",
+		Words: fmt.Sprintf("Over the seat there is %s; sitting upright takes about %s. Lower the seat by %s.",
 			about(have), about(need), about(need-have)),
 		Measured: mm(have), Limit: mm(need), Source: sitSource, Proposals: w.higher(s.at, have-need),
+	}
+	switch how := w.sitsHow(have, people.Of(quantity.Length(p.Stature))); how {
+	case "leaning back":
+		out.Words += fmt.Sprintf(" Leaning back half way, as in a deck chair, takes about %s: that goes.", about(float64(people.Of(quantity.Length(p.Stature)).LeaningHeadroom())))
+	default:
+		out.Words += " As it is, one sits there " + how + "."
 	}
 	if need-have <= slump {
 		out.Severity = finding.Close

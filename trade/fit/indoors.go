@@ -58,7 +58,7 @@ func (w *worker) doorways() []doorway {
 	var out []doorway
 	for _, o := range w.in.Openings {
 		x := (o.X[0] + o.X[1]) / 2
-		d := doorway{name: o.ID, wide: o.X[1] - o.X[0], deep: r.Right(x, r.Floor()+waist) - r.Left(x, r.Floor()+waist)}
+		d := doorway{name: o.called(), wide: o.X[1] - o.X[0], deep: r.Right(x, r.Floor()+waist) - r.Left(x, r.Floor()+waist)}
 		d.slant = math.Hypot(d.deep, max(o.X[1]-r.Front(), r.Rear()-o.X[0]))
 		if o.Through == "rear" {
 			x = r.Rear()
@@ -132,7 +132,7 @@ func (w *worker) reportIndoors(i int, doors []doorway, sides [3]float64, short f
 		Title: fmt.Sprintf("%s does not go in through any door", w.name(i)),
 		Words: fmt.Sprintf("%s is %.0f by %.0f by %.0f mm. The largest door, %s, is %s wide and %s high inside the lining, and it does not go in tilted either: %s too much. %s",
 			what, sides[0], sides[1], sides[2], largest.name, about(largest.wide), about(largest.high), about(short), how),
-		Measured: mm(short), Limit: mm(0), Source: indoorsSource,
+		Measured: mm(short), Limit: mm(0), Source: indoorsSource, Proposals: w.smaller(i, doors),
 	}
 	if short <= w.in.Error {
 		out.Severity = finding.Close

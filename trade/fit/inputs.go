@@ -2,6 +2,7 @@ package fit
 
 import (
 	"encoding/json"
+	"strings"
 
 	"tumblehome/solve/solid"
 )
@@ -34,6 +35,8 @@ type Inputs struct {
 	// longer along x (axis 0) or y (1). Either may be nil: then nothing is proposed.
 	Nudge    func(fitting string, dx, dy, dz float64) (json.RawMessage, bool)
 	Lengthen func(fitting string, axis int, by float64) (json.RawMessage, bool)
+	// Slide is the merge patch that has a fitting slide out by so much less; it may be nil as well.
+	Slide func(fitting string, less float64) (json.RawMessage, bool)
 }
 
 // Rib is a rib of a side or a bow of the roof.
@@ -118,6 +121,7 @@ type Pose struct {
 // Opening is a door, window or hatch.
 type Opening struct {
 	ID      string
+	Name    string // what it is called; the id stands in
 	About   string // JSON Pointer of what says so; empty is its own place in the document
 	Through string
 	X, Y, Z [2]float64 // extents; the axis it goes through is not used
@@ -132,6 +136,25 @@ func (p Person) name() string {
 		return p.Name
 	}
 	return p.ID
+}
+
+// called is an opening as one speaks of it: the rear doors, the side door, the cab.
+func (o Opening) called() string {
+	name := o.Name
+	if name == "" {
+		name = strings.ReplaceAll(o.ID, "-", " ")
+	}
+	switch {
+	case o.Door && o.Name == "":
+		return "the " + name + " door"
+	case o.Door:
+		return "the " + strings.TrimPrefix(name, "the ")
+	case o.Through == "front" && o.Name == "":
+		return "the cab"
+	case o.Through == "front":
+		return "the cab (" + name + ")"
+	}
+	return "the opening " + name
 }
 
 func (o Opening) pointer() string {

@@ -21,7 +21,7 @@ type Memory struct {
 }
 
 func newMemory(in Inputs) *Memory {
-	in.Before, in.Nudge, in.Lengthen, in.Parts = nil, nil, nil, nil
+	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Parts = nil, nil, nil, nil, nil
 	return &Memory{
 		in: in, pairs: map[[2]shape]solid.Way{}, exits: map[[2]shape]solid.Way{}, outs: map[placed][6]float64{}, parts: map[partAt]kept[opened]{},
 		gaps: map[gapSpot]kept[float64]{}, floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},

@@ -109,7 +109,7 @@ func (w *worker) overOpenings(i int, s *Standing) {
 		}
 		w.find(finding.Finding{
 			Code: "fit.covered", Severity: finding.Close, About: []string{pointer("fittings", w.in.Fittings[i].ID), o.pointer()},
-			Title:    fmt.Sprintf("%s covers the opening %s", w.name(i), o.ID),
+			Title:    fmt.Sprintf("%s covers %s", w.name(i), o.called()),
 			Words:    fmt.Sprintf("It lies over it with less than %d mm between. Air does not pass, and the hole cannot be reached to seal it. Move one of the two.", airGap),
 			Measured: mm(max(0, gap)), Limit: mm(airGap), Source: outdoorsSource, Proposals: w.offOpening(i, s, o),
 		})

@@ -105,6 +105,11 @@ func (w *worker) bedAbove(b berth, sleepers int) {
 	if least >= overBunk {
 		out.Severity = finding.Close
 	}
+	lower := []attempt{moves(b.bed, solid.Floor, need-least)}
+	for i := w.carriers[b.bed]; i >= 0; i = w.carriers[i] {
+		lower = append(lower, moves(i, solid.Floor, need-least))
+	}
+	out.Proposals = w.tried(out, (*worker).beds, lower...)
 	w.find(out)
 }
 

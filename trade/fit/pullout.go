@@ -44,7 +44,7 @@ func (w *worker) pullOut(mode *Mode, bed int) {
 	}
 	for _, leg := range legs(mode.Standings[bed].Box, out, w.in.Room.Floor()) {
 		if on := w.under(mode, bed, leg); on >= 0 {
-			w.reportLeg(mode, bed, on)
+			w.reportLeg(mode, bed, on, leg)
 			return
 		}
 	}
@@ -114,15 +114,18 @@ func (w *worker) reportOverlap(mode *Mode, bed int, left float64) {
 		out.Severity, out.Title = finding.Fault, fmt.Sprintf("%s is pulled out farther than it is deep", w.name(bed))
 		out.Words = fmt.Sprintf("Its slats would come out of one another. Leave %d mm of them between the fixed ones.", slatOverlap)
 	}
+	out.Proposals = w.lessOut(bed, slatOverlap-left)
 	w.find(out)
 }
 
-func (w *worker) reportLeg(mode *Mode, bed, on int) {
-	w.find(finding.Finding{
+func (w *worker) reportLeg(mode *Mode, bed, on int, leg solid.Bounds) {
+	out := finding.Finding{
 		Code: "fit.pull-out.leg", Severity: finding.Close, Mode: mode.Name,
 		About:  []string{pointer("fittings", w.in.Fittings[bed].ID), pointer("fittings", w.in.Fittings[on].ID)},
 		Title:  fmt.Sprintf("A leg of %s would stand where %s is", w.name(bed), w.name(on)),
 		Words:  "The far edge of a bed that is pulled out needs a leg at each end, or something as high as its underside to rest on.",
 		Source: pullOutSource,
-	})
+	}
+	out.Proposals = w.tried(out, (*worker).pullOuts, w.asides(on, leg, touching)...)
+	w.find(out)
 }

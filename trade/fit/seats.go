@@ -15,6 +15,7 @@ const (
 	feetHang   = 100  // above the hollow of the knee and the shoe: feet no longer reach the floor
 	squats     = 150  // below it: knees stand high
 	shallow    = 350  // of a seat
+	easySeat   = 400  // depth of a seat that one may be cut down to
 	atTable    = 400  // from the front of a seat to its table
 	tableOff   = 80   // of the height of a table
 	worktopOff = 100  // of the height of a worktop
@@ -71,9 +72,10 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		Formula: "free depth before the front of the seat, at its best place, 400 wide, up to 1000", Source: seatSource,
 		Lines: []working.Line{{Symbol: "d", Label: "free depth", Value: f.free, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[seat].ID)}}},
 	})
-	note := func(code string, severity finding.Severity, title, words string, measured, limit float64, proposals []finding.Proposal) {
+	note := func(code string, severity finding.Severity, title, words string, measured, limit float64, proposals []finding.Proposal) *finding.Finding {
 		w.find(finding.Finding{Code: code, Severity: severity, Mode: mode.Name, About: who, Title: title, Words: words, Measured: mm(measured), Limit: mm(limit),
 			Source: seatSource, Proposals: proposals})
+		return &w.result.Findings[len(w.result.Findings)-1]
 	}
 	// In a low van a higher seat would cost the headroom: then its height is no matter of choice.
 	room := w.seatSpot(mode, seat, top-pressed).under - top + pressed
@@ -92,8 +94,9 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		if w.sleptOn(seat) { // one sits on a bed with one's legs up as well
 			severity = finding.Note
 		}
-		note("fit.seat.knees", severity, fmt.Sprintf("There is no room for the knees of %s before %s", p.name(), w.name(seat)),
+		out := note("fit.seat.knees", severity, fmt.Sprintf("There is no room for the knees of %s before %s", p.name(), w.name(seat)),
 			fmt.Sprintf("Before the seat %s is free at the best place; knees and feet need about %s.", about(f.free), about(legs)), f.free, legs, nil)
+		out.Proposals = w.tried(*out, (*worker).seats, w.forKnees(mode, seat, f, legs)...)
 	}
 	w.table(mode, seat, p, body, f, top-pressed)
 }

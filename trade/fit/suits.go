@@ -32,6 +32,7 @@ type Suit struct {
 type Cell struct {
 	Room, Need float64
 	Fits       string
+	How        string // what is amiss, where it is more than too little: too high, out of reach; or how one can sit all the same
 }
 
 // suits fills the table in, by the same measures as the findings.
@@ -54,7 +55,7 @@ func (w *worker) suits() {
 		}
 		s.Rows = append(s.Rows, r)
 	}
-	w.suitPlaces(row)
+	w.suitPlaces(bodies, row)
 	if day := w.mode("day"); day != nil {
 		if most, ok := w.roomiest(); ok {
 			row("stand", "", "headroom where there is most", most.under-w.in.Room.Floor(), standing)
@@ -66,7 +67,7 @@ func (w *worker) suits() {
 }
 
 // suitPlaces are the rows of beds, seats and cookers, each place once.
-func (w *worker) suitPlaces(row func(does, at, what string, room float64, need func(people.Body) (least, good float64))) {
+func (w *worker) suitPlaces(bodies []people.Body, row func(does, at, what string, room float64, need func(people.Body) (least, good float64))) {
 	var seen []Pose
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
@@ -90,6 +91,7 @@ func (w *worker) suitPlaces(row func(does, at, what string, room float64, need f
 				row("sit", pose.At, "headroom", w.seatSpot(mode, i, top-pressed).under-top+pressed, func(b people.Body) (float64, float64) {
 					return float64(b.SittingHeadroom()) - slump, float64(b.SittingHeadroom())
 				})
+				w.suitSeat(mode, i, bodies)
 			case "cooks", "stands":
 				row(map[string]string{"cooks": "cook", "stands": "stand"}[pose.Does], pose.At, "headroom", w.before(mode, i).under-w.in.Room.Floor(), standing)
 			}

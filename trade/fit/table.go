@@ -12,17 +12,8 @@ import (
 
 // table judges the table one eats at from a seat: the nearest before it.
 func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facing, top float64) {
-	best, at := math.Inf(1), -1
-	for i := range mode.Standings {
-		s := &mode.Standings[i]
-		if w.in.Fittings[i].Make != "table" || len(s.Solid) == 0 || s.Box.MinZ <= top {
-			continue
-		}
-		if away := f.away(s.Box); away < best && f.beside(s.Box) {
-			best, at = away, i
-		}
-	}
-	if at < 0 || best > atTable {
+	at, best := w.tableBefore(mode, f, top)
+	if at < 0 {
 		return
 	}
 	b := mode.Standings[at].Box
@@ -49,10 +40,29 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		out.Severity, out.Measured, out.Limit = finding.Note, mm(above), mm(wanted)
 		out.Title = fmt.Sprintf("%s is not at the height of the elbows of %s", w.name(at), p.name())
 		out.Words = fmt.Sprintf("It is %s above the pressed seat; about %s suits best.", about(above), about(wanted))
+		out.Proposals = w.tried(out, (*worker).seats, moves(at, solid.Roof, wanted-above), moves(at, solid.Floor, above-wanted))
 	default:
 		return
 	}
 	w.find(out)
+}
+
+// tableBefore is the table one eats at from a seat, the nearest before it, and how far before the seat it begins; -1 for none.
+func (w *worker) tableBefore(mode *Mode, f facing, top float64) (at int, away float64) {
+	at, away = -1, math.Inf(1)
+	for i := range mode.Standings {
+		s := &mode.Standings[i]
+		if w.in.Fittings[i].Make != "table" || len(s.Solid) == 0 || s.Box.MinZ <= top {
+			continue
+		}
+		if off := f.away(s.Box); off < away && f.beside(s.Box) {
+			at, away = i, off
+		}
+	}
+	if away > atTable {
+		return -1, away
+	}
+	return at, away
 }
 
 // beside says whether a box lies before a seat for at least the width of one who sits.

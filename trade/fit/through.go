@@ -74,12 +74,17 @@ func (w *worker) reportEdge(mode *Mode, i int, o Opening, by float64, edge strin
 	out := finding.Finding{
 		Code: "fit.through", Severity: finding.Fault, Mode: mode.Name,
 		About: []string{pointer("fittings", w.in.Fittings[i].ID), o.pointer()},
-		Title: fmt.Sprintf("%s does not go out through the %s door", w.name(i), o.ID),
+		Title: fmt.Sprintf("%s does not go out through %s", w.name(i), o.called()),
 		Words: fmt.Sprintf("It reaches %s past the %s of the opening. Move it, or make it smaller.", about(by), edge), Measured: mm(by), Limit: mm(0),
 		Source: finding.Source{Text: "the opening and the places of this build", Sure: finding.Computed},
 	}
 	if by <= w.in.Error {
 		out.Severity = finding.Close
+	}
+	to := map[string]solid.Side{"front edge": solid.Rear, "rear edge": solid.Front, "left edge": solid.Right, "right edge": solid.Left, "sill": solid.Roof, "upper edge": solid.Floor}[edge]
+	d := solid.Directions[to]
+	if w.hasRoom(moves(i, to, by)) {
+		out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, "")
 	}
 	w.find(out)
 }

@@ -60,7 +60,21 @@ func (w *worker) reportTogether(mode *Mode, seat int, who []string, wide, need f
 		Title:    fmt.Sprintf("%d sit on %s, which has room for %s", len(who), w.name(seat), counted(int(wide/need*float64(len(who))))),
 		Words:    fmt.Sprintf("It is %s long; side by side they take up about %s. Let some sit elsewhere.", about(wide), about(need)),
 		Measured: mm(wide), Limit: mm(need), Source: finding.Source{Text: "450 mm of a bench for a grown person: common practice, no source", Sure: finding.Practice},
+		Proposals: w.longerSeat(mode, seat, need-wide),
 	})
+}
+
+// longerSeat proposes a longer seat where it has room to grow at its far end.
+func (w *worker) longerSeat(mode *Mode, seat int, by float64) []finding.Proposal {
+	b := mode.Standings[seat].Box
+	axis, far := 0, attempt{thing: seat, by: [3]float64{by, 0, 0}}
+	if b.MaxY-b.MinY > b.MaxX-b.MinX {
+		axis, far.by = 1, [3]float64{0, by, 0}
+	}
+	if by > farthest || !w.hasRoom(far) {
+		return nil
+	}
+	return w.resize(seat, axis, by, "longer", "shorter")
 }
 
 // counted is a number of people in words, where it is a small one.

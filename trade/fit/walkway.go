@@ -114,7 +114,7 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 		Notes: []string{"Between 100 and 1400 mm above the floor, in a low van three quarters of its height; on a grid of 25 mm, the narrow places then measured exactly.",
 			"Tables and steps are put aside in passing; a body turns and swerves as it likes."},
 		Lines: []working.Line{
-			{Symbol: "x", Label: "where", Value: way.X, Unit: "mm", Sum: fmt.Sprintf("at y %.0f, from %s to %s", way.Y, door.ID, w.name(to)), From: working.Origin{Here: true}},
+			{Symbol: "x", Label: "where", Value: way.X, Unit: "mm", Sum: fmt.Sprintf("at y %.0f, from %s to %s", way.Y, door.called(), w.name(to)), From: working.Origin{Here: true}},
 			{Symbol: "c", Label: "clearance there", Value: way.Width / 2, Unit: "mm", From: working.Origin{Here: true}},
 			{Symbol: "w", Label: "clear width", Value: way.Width, Unit: "mm", Sum: "2 c", From: working.Origin{Here: true}},
 		},
@@ -124,8 +124,8 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 	}
 	out := finding.Finding{
 		Code: "fit.walkway", Severity: finding.Close, About: []string{pointer("fittings", way.To), door.pointer()}, Mode: mode.Name,
-		Title:    fmt.Sprintf("The way from the %s door to %s is %s wide", door.ID, w.name(to), about(way.Width)),
-		Words:    fmt.Sprintf("At %s behind the front it is narrower than the %d mm wanted for getting out in a hurry.", about(way.X), escapeWidth),
+		Title:    fmt.Sprintf("The way from %s to %s is %s wide", door.called(), w.name(to), about(way.Width)),
+		Words:    fmt.Sprintf("%s it is narrower than the %d mm wanted for getting out in a hurry.", w.alongWords(way.X), escapeWidth),
 		Measured: mm(way.Width), Limit: mm(escapeWidth), Source: walkSource,
 	}
 	if way.Width < sidling {
@@ -133,8 +133,11 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 		out.Words += fmt.Sprintf(" Below %d mm not even sideways.", sidling)
 	}
 	if way.Width < cell {
-		out.Title = fmt.Sprintf("There is no way from the %s door to %s", door.ID, w.name(to))
-		out.Words = "Something stands between them wherever one tries."
+		out.Title = fmt.Sprintf("There is no way from %s to %s", door.called(), w.name(to))
+		out.Words = "Something stands between them wherever one tries. Hide one thing after another on the drawing to see which it is."
+		w.find(out)
+		return
 	}
+	out.Proposals = w.tried(out, (*worker).walkway, w.wider(mode, way)...)
 	w.find(out)
 }

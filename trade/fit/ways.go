@@ -103,7 +103,17 @@ func (w *worker) reportWays(mode *Mode, places []place, shut map[string]int) {
 		}
 	}
 	if free < waysWanted {
-		w.find(w.tooFew("fit.way-out", mode, places, ""))
+		out := w.tooFew("fit.way-out", mode, places, "")
+		var attempts []attempt
+		for _, o := range w.in.Openings {
+			if by, ok := shut[o.ID]; ok && by >= 0 {
+				attempts = append(attempts, w.unblock(o, by)...)
+			}
+		}
+		if out.Proposals = w.tried(out, (*worker).ways, attempts...); len(shut) == 0 {
+			out.Words += " Nothing stands before what opens: let another door or a window be opened from inside, or move what one cannot crawl past."
+		}
+		w.find(out)
 	}
 }
 
@@ -114,14 +124,14 @@ func (w *worker) waysWorking(worst place, shut map[string]int, free float64) wor
 			"One comes to them on foot, or crawling over floor, beds and seats with 500 mm above and 375 mm beside: common practice, no source."},
 	}
 	for _, o := range w.in.Openings {
-		label := o.ID + " is free"
+		label := "by " + o.called()
 		switch _, blocked := shut[o.ID]; {
 		case !o.WayOut:
 			continue
 		case blocked:
-			label = o.ID + " is blocked"
+			label = "something stands before " + o.called()
 		case !slices.Contains(worst.ways, o.ID):
-			label = "nobody comes to " + o.ID + " from " + w.name(worst.at)
+			label = "nobody comes to " + o.called() + " from " + w.name(worst.at)
 		}
 		value := 0.0
 		if slices.Contains(worst.ways, o.ID) {
@@ -174,12 +184,13 @@ func listed(names []string) string {
 func (w *worker) reportBlocked(mode *Mode, o Opening, by int) {
 	out := finding.Finding{
 		Code: "fit.way-out.blocked", Severity: finding.Note, About: []string{o.pointer()}, Mode: mode.Name,
-		Title: fmt.Sprintf("The way out %s is blocked in the mode %q", o.ID, mode.Name),
+		Title: fmt.Sprintf("The way out by %s is blocked in the mode %q", o.called(), mode.Name),
 		Words: fmt.Sprintf("No square of %d mm is left free in front of it.", exitSquare), Source: exitSource,
 	}
 	if by >= 0 {
 		out.About = append([]string{pointer("fittings", w.in.Fittings[by].ID)}, out.About...)
-		out.Title = fmt.Sprintf("%s blocks the way out %s in the mode %q", w.name(by), o.ID, mode.Name)
+		out.Title = fmt.Sprintf("%s blocks the way out by %s in the mode %q", w.name(by), o.called(), mode.Name)
+		out.Proposals = w.tried(out, (*worker).ways, w.unblock(o, by)...)
 	}
 	w.find(out)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tumblehome/build"
 	"tumblehome/trade/finding"
 )
 
@@ -115,7 +116,7 @@ func (r *Result) gathering() (finding.Finding, bool) {
 	f := &r.in.Fields[w.Field]
 	out := finding.Finding{Code: "warmth.winter.water", About: []string{f.About}, Source: iso13788, Measured: &finding.Measure{Value: w.Most, Unit: "g/m2"},
 		Limit: &finding.Measure{Value: gathers, Unit: "g/m2"}, Title: "Water gathers behind the lining over the winter",
-		Words: fmt.Sprintf("At %s up to %.0f g/m² lie on the steel by the end of %s", f.Bay, math.Max(1, round(w.Most, 10)), months[w.MostIn-1]) +
+		Words: fmt.Sprintf("Worst place: %s. There up to %.0f g/m² lie on the steel by the end of %s", build.BayWords(f.Bay), math.Max(1, round(w.Most, 10)), months[w.MostIn-1]) +
 			map[bool]string{true: ", and the summer does not dry it all.", false: "; the summer dries it."}[w.Left > dry] +
 			" Glued closed-cell sheet on the steel, or a membrane on the warm side with its edges taped, holds most of it back; airing the van while it is lived in helps as much. A gap at the edges defeats a membrane."}
 	switch {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tumblehome/build"
 	"tumblehome/solve/conduction"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -86,7 +87,7 @@ func (l *Lost) stack() []line {
 	}
 	return append(out,
 		line{Symbol: "Rse", Label: "from the skin to what is outside of it", Value: f.outer(), Unit: "m2K/W", From: origin{Assumption: "ISO 6946"}},
-		line{Symbol: "U0", Label: "the largest bay, " + f.Bay + ", without ribs", Value: l.Plain, Unit: "W/m2K", From: here})
+		line{Symbol: "U0", Label: "the largest place, " + build.BayWords(f.Bay) + ", without ribs", Value: l.Plain, Unit: "W/m2K", From: here})
 }
 
 var directions = map[conduction.Direction]string{conduction.Level: "level", conduction.Upward: "upwards", conduction.Downward: "downwards"}

@@ -1,6 +1,9 @@
 package warmth
 
-import "tumblehome/trade/working"
+import (
+	"tumblehome/build"
+	"tumblehome/trade/working"
+)
 
 func (r *Result) workingOfWinter() working.Working {
 	w := working.Working{Formula: "g = δ0·(pi − psat(θ))/Σ μ·d + q·(vi − vsat(θ)), month by month from October", Source: iso13788}
@@ -10,7 +13,7 @@ func (r *Result) workingOfWinter() working.Working {
 		return w
 	}
 	f := &r.in.Fields[worst.Field]
-	w.Lines = []line{{Symbol: "Σ μ·d", Label: "what keeps vapour from the steel at " + f.Bay + ", as still air", Value: worst.Sd, Unit: "m", From: origin{Pointer: f.About}},
+	w.Lines = []line{{Symbol: "Σ μ·d", Label: "what keeps vapour from the steel " + build.BayWords(f.Bay) + ", as still air", Value: worst.Sd, Unit: "m", From: origin{Pointer: f.About}},
 		{Symbol: "q", Label: "room air behind each m2 of lining", Value: leakPast, Unit: "m3/h", From: origin{Assumption: "edges and cable holes leak; our own extension of the standard"}}}
 	for i, m := range worst.Months {
 		w.Lines = append(w.Lines, line{Symbol: "m", Label: "at the end of " + months[m-1], Value: worst.Water[i], Unit: "g/m2", From: here})

@@ -126,7 +126,7 @@ func (r *Result) putLoad(code, label, words string, a axis, on On) {
 func (r *Result) enterBalance() {
 	heaviest := r.governing(whole)
 	x, y := r.centre(heaviest.On)
-	r.put(working.Figure{Code: "weight.centre.x", Value: x, Unit: "mm", Label: "Middle of the mass, behind the datum", Words: heaviest.name()},
+	r.put(working.Figure{Code: "weight.centre.x", Value: x, Unit: "mm", Label: "Middle of the mass, from the front edge of the load space", Words: heaviest.name()},
 		func() working.Working { return r.showCentreX(heaviest, x) })
 	r.put(working.Figure{Code: "weight.centre.y", Value: y, Unit: "mm", Label: "Middle of the mass, right of the van's middle", Words: heaviest.name()},
 		func() working.Working { return r.showSum(heaviest, 1, heaviest.Side, heaviest.Total.Mean, y) })

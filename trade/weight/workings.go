@@ -23,7 +23,7 @@ func (r *Result) showLoad(a axis, on On) working.Working {
 	if a.code != "total" {
 		w.Lines = append(w.Lines,
 			working.Line{Symbol: "L", Label: "wheelbase", Value: r.in.Wheelbase.Float(), Unit: "mm", From: at("/vehicle/wheelbase")},
-			working.Line{Symbol: "d", Label: "datum behind the front axle", Value: r.in.Datum.Float(), Unit: "mm", From: at("/vehicle/datum")})
+			working.Line{Symbol: "d", Label: "front edge of the load space behind the front axle", Value: r.in.Datum.Float(), Unit: "mm", From: at("/vehicle/datum")})
 	}
 	bare := r.showBare(a, &w)
 	w.Lines = append(w.Lines, working.Line{Symbol: symbolOf(a) + "₀", Label: "the bare van, tank empty", Value: bare, Unit: "kg", From: here()})

@@ -21,10 +21,10 @@ func (r *Result) showCentreX(c CaseLoad, x float64) working.Working {
 		Formula: "x = L·R/W − d", Source: leverRule,
 		Lines: []working.Line{
 			{Symbol: "L", Label: "wheelbase", Value: l, Unit: "mm", From: at("/vehicle/wheelbase")},
-			{Symbol: "d", Label: "datum behind the front axle", Value: d, Unit: "mm", From: at("/vehicle/datum")},
+			{Symbol: "d", Label: "front edge of the load space behind the front axle", Value: d, Unit: "mm", From: at("/vehicle/datum")},
 			{Symbol: "R", Label: "on the rear axle", Value: c.Rear.Mean, Unit: "kg", From: c.figure("rear")},
 			{Symbol: "W", Label: "in all", Value: c.Total.Mean, Unit: "kg", From: c.figure("total")},
-			{Symbol: "x", Label: "behind the datum", Value: x, Unit: "mm", Sum: fmt.Sprintf("%s × %s / %s − %s", plain(l), plain(c.Rear.Mean), plain(c.Total.Mean), plain(d)), From: here()},
+			{Symbol: "x", Label: "from the front edge of the load space", Value: x, Unit: "mm", Sum: fmt.Sprintf("%s × %s / %s − %s", plain(l), plain(c.Rear.Mean), plain(c.Total.Mean), plain(d)), From: here()},
 		},
 	}
 }

@@ -1,0 +1,18 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+)
+
+// alongWords say where along the van a place is, from what one can touch.
+func (w *worker) alongWords(x float64) string {
+	from := "the front edge of the load space"
+	if w.in.Partition {
+		from = "the partition behind the cab"
+	}
+	if x -= w.in.Room.Front(); x < 0 {
+		return fmt.Sprintf("%.0f mm before %s", math.Round(-x/10)*10, from)
+	}
+	return fmt.Sprintf("%.0f mm from %s", math.Round(x/10)*10, from)
+}

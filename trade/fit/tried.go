@@ -1,0 +1,159 @@
+package fit
+
+import (
+	"math"
+	"slices"
+
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+)
+
+// An attempt is one thing moved, or made smaller by drawing one of its faces in, that might clear a finding.
+type attempt struct {
+	thing   int
+	by      [3]float64 // moved by so much; or
+	axis    int        // narrowed along an axis
+	less    float64    // by so much; 0 is moved
+	drawsIn solid.Side // the face that comes in
+}
+
+// moves is an attempt to move a thing towards a side, at least so far, in whole mm.
+func moves(i int, to solid.Side, far float64) attempt {
+	d, far := solid.Directions[to], math.Ceil(far-1e-6)
+	return attempt{thing: i, by: [3]float64{d[0] * far, d[1] * far, d[2] * far}}
+}
+
+// tried are those of some attempts as proposals that clear a finding: each is looked at with the thing moved, or smaller, and judged again, wherever
+// it rests. One that would stand in something else, or out of the room, is left out. The least comes first, and no more than three.
+func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attempt) []finding.Proposal {
+	if w.in.Nudge == nil && w.in.Lengthen == nil {
+		return nil // this is an attempt itself
+	}
+	slices.SortStableFunc(attempts, func(a, b attempt) int { return int(a.far() - b.far()) })
+	var out []finding.Proposal
+	for _, a := range attempts {
+		if len(out) == 3 {
+			break
+		}
+		rest := w.resting(a.thing)
+		if rest == nil || w.in.Fittings[a.thing].For != "" || a.far() > farthest {
+			continue
+		}
+		proposed := w.nudge(a.thing, a.by[0], a.by[1], a.by[2], "")
+		if a.less > 0 {
+			proposed = w.resize(a.thing, a.axis, -a.less, "", [3]string{"shorter", "narrower", "lower"}[a.axis])
+		}
+		if len(proposed) == 0 || !w.hasRoom(a) {
+			continue
+		}
+		sub := newWorker(w.with(a))
+		judge(sub)
+		if !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode }) {
+			out = append(out, proposed...)
+		}
+	}
+	return out
+}
+
+// farthest is how far a thing is proposed to be moved at most [mm].
+const farthest = 800
+
+func (a attempt) far() float64 {
+	return max(math.Abs(a.by[0]), math.Abs(a.by[1]), math.Abs(a.by[2]), a.less)
+}
+
+// standing is a standing after the attempt.
+func (a attempt) standing(s Standing) Standing {
+	if a.less == 0 {
+		s.Solid, s.Box = s.Solid.Moved(a.by[0], a.by[1], a.by[2]), s.Box.Moved(a.by[0], a.by[1], a.by[2])
+		return s
+	}
+	less := math.Ceil(a.less/5-1e-9) * 5
+	ends := [6]*float64{&s.Box.MinX, &s.Box.MaxX, &s.Box.MinY, &s.Box.MaxY, &s.Box.MinZ, &s.Box.MaxZ}
+	*ends[a.drawsIn] -= less * (solid.Directions[a.drawsIn][0] + solid.Directions[a.drawsIn][1] + solid.Directions[a.drawsIn][2])
+	s.Solid = solid.Solid{solid.Box(s.Box)}
+	return s
+}
+
+// with are the inputs after an attempt; nothing is proposed for them.
+func (w *worker) with(a attempt) Inputs {
+	in := w.in
+	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
+	for m := range in.Modes {
+		all := slices.Clone(in.Modes[m].Standings)
+		for i := range all {
+			if !all[i].Moved && len(all[i].Solid) > 0 && (i == a.thing || a.less == 0 && w.carries(a.thing, i)) {
+				all[i] = a.standing(all[i])
+			}
+		}
+		in.Modes[m].Standings = all
+	}
+	return in
+}
+
+// hasRoom says whether a thing that is moved keeps in the room and out of everything else, in every mode that has it where it rests.
+func (w *worker) hasRoom(a attempt) bool {
+	if a.less > 0 {
+		return true
+	}
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		s := &mode.Standings[a.thing]
+		if s.Moved || len(s.Solid) == 0 {
+			continue
+		}
+		now := a.standing(*s)
+		for side, d := range solid.Directions {
+			if far := a.by[0]*d[0] + a.by[1]*d[1] + a.by[2]*d[2]; far > 0 && !w.roomFor(a.thing, s, solid.Side(side), far) {
+				return false
+			}
+		}
+		for j := range mode.Standings {
+			o := &mode.Standings[j]
+			if j == a.thing || len(o.Solid) == 0 || w.in.Fittings[j].Gives > 0 || w.carries(a.thing, j) || w.carries(j, a.thing) || w.in.Fittings[j].isOutside() {
+				continue
+			}
+			if deep, in := o.Solid.Deepest(now.Solid); in && deep.Depth > touching {
+				if before, was := o.Solid.Deepest(s.Solid); !was || before.Depth < deep.Depth {
+					return false
+				}
+			}
+		}
+	}
+	return true
+}
+
+// asides are the attempts to move a thing in each level direction off a space, and to make it smaller where it stands against a side of the van.
+func (w *worker) asides(i int, off solid.Bounds, more float64) []attempt {
+	s := w.resting(i)
+	if s == nil {
+		return nil
+	}
+	b := s.Box
+	far := [4]float64{b.MaxX - off.MinX, off.MaxX - b.MinX, b.MaxY - off.MinY, off.MaxY - b.MinY}
+	var out []attempt
+	for side := solid.Front; side <= solid.Right; side++ {
+		if far[side] += more; far[side] > 0 {
+			out = append(out, moves(i, side, far[side]))
+			if w.leans(b, side) {
+				out = append(out, attempt{thing: i, axis: int(side) / 2, less: far[side], drawsIn: side ^ 1})
+			}
+		}
+	}
+	return out
+}
+
+// leans says whether a box stands so near a side of the room that, made smaller, it stays there. Along the van things are measured from their front.
+func (w *worker) leans(b solid.Bounds, side solid.Side) bool {
+	const near = 60
+	x, z := (b.MinX+b.MaxX)/2, (b.MinZ+b.MaxZ)/2
+	switch side {
+	case solid.Front:
+		return true
+	case solid.Left:
+		return b.MinY < w.in.Room.Left(x, z)+near
+	case solid.Right:
+		return b.MaxY > w.in.Room.Right(x, z)-near
+	}
+	return false
+}
