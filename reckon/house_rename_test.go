@@ -32,9 +32,9 @@ func TestWhatThingsAreCalledChangesNoFigure(t *testing.T) {
 // codesWithIDs are the families of figure codes in which an id stands, where it stands marked by a star.
 var codesWithIDs = []string{
 	"weight.case.*.total", "weight.case.*.front", "weight.case.*.rear", "weight.weighing.*.off",
-	"runs.way.*.length", "runs.way.*.supports", "runs.way.*.bore", "runs.way.*.fill", "runs.circuit.*.route", "runs.source.*.route",
+	"runs.way.*.length", "runs.way.*.supports", "runs.way.*.bore", "runs.way.*.fill", "runs.circuit.*.route", "runs.source.*.route", "runs.lead.*.route",
 	"fit.bed.length.*", "fit.headroom.sit.*", "fit.headroom.stand.*", "fit.fouls.*", "fit.moves.*", "fit.ways-out.*", "fit.bed.above.*", "fit.seat.height.*", "fit.seat.knees.*", "fit.table.*", "fit.worktop.*",
-	"power.drop.to.*", "power.drop.from.*",
+	"power.drop.to.*", "power.drop.from.*", "power.drop.lead.*",
 }
 
 // code is the code of a figure after renaming.
