@@ -80,3 +80,28 @@ func BenchmarkWayOut(b *testing.B) {
 		one.WayOut(other)
 	}
 }
+
+func TestWhatIsAskedForManyIsWhatIsAskedForOne(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 21))
+	met := 0
+	for range 300 {
+		a, b := solid.Solid{randomBody(r).prism(), randomBody(r).prism()}, solid.Solid{randomBody(r).prism(), randomBody(r).prism()}
+		far := a.Exits(b)
+		for i, d := range solid.Directions {
+			if want := a.Exit(b, d[0], d[1], d[2]); far[i] != want {
+				t.Fatalf("out along %v after %g, not %g", d, far[i], want)
+			}
+		}
+		boxed := b.Boxed()
+		way, in := a.Deepest(b)
+		if got, gotIn := a.DeepestIn(boxed); got != way || gotIn != in || boxed.Bounds() != b.Bounds() {
+			t.Fatalf("deepest %+v, not %+v", got, way)
+		}
+		if in {
+			met++
+		}
+	}
+	if met < 20 {
+		t.Errorf("only %d met", met)
+	}
+}

@@ -126,8 +126,10 @@ func Lengthen(id string, f build.Fitting, axis int, by float64) (json.RawMessage
 	return fittingPatch(id, "size", map[string]any{name: dragged(*size, by).Float()}), true
 }
 
-// fittingPatch sets one key of a fitting. It cannot fail: texts, numbers and nothing are all it holds.
+// fittingPatch sets one key of a fitting. It cannot fail: texts, numbers and nothing are all it holds. Patches are made by the hundred while
+// something is dragged, so only what varies is put through the encoder.
 func fittingPatch(id, key string, value map[string]any) json.RawMessage {
-	patch, _ := json.Marshal(map[string]any{"fittings": map[string]any{id: map[string]any{key: value}}})
-	return patch
+	name, _ := json.Marshal(id)
+	to, _ := json.Marshal(value)
+	return json.RawMessage(`{"fittings":{` + string(name) + `:{"` + key + `":` + string(to) + `}}}`)
 }

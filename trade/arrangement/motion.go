@@ -47,7 +47,7 @@ const mostPieces = 8
 
 // each tilts the boxes about the prisms of a solid.
 func each(s solid.Solid, tilt func(Box) solid.Solid) solid.Solid {
-	if len(s) > mostPieces {
+	if len(s) == 1 || len(s) > mostPieces {
 		return tilt(s.Bounds())
 	}
 	var all solid.Solid
