@@ -22,10 +22,10 @@ func cableEntries(v view, at string) []entry {
 		fieldOf(at+"/fuse-away", "fuse, from what feeds it", "mm"), fieldOf(at+"/route", "measured, one way", "mm")}
 	if strings.HasPrefix(at, circuitsAt) {
 		out = append(out, entry{Path: at + "/from", Label: "from", Choices: feederChoices(v, at)}, fieldOf(at+"/current", "current when all is on", "A"), fieldOf(at+"/drop-wanted", "most voltage to lose", ""),
-			entry{Path: at + "/loads", Label: "it feeds", Ticks: true, Choices: unjoinedChoices(v, reckon.IsFed), More: boughtChoices(v)})
+			entry{Path: at + "/loads", Label: "it feeds", Ticks: true, Choices: unjoinedChoices(v, reckon.IsFed), More: electricChoices(v)})
 	} else {
 		out = append(out, entry{Path: at + "/to", Label: "charges", Choices: bankChoices(v)}, fieldOf(at+"/most", "current at most", "A"), entry{Path: at + "/by", Label: "controlled by", Choices: unjoinedChoices(v, reckon.Controls)},
-			entry{Path: at + "/is", Label: "it is", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: boughtChoices(v)})
+			entry{Path: at + "/is", Label: "it is", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: electricChoices(v)})
 	}
 	if len(v.Doc.Runs) > 0 {
 		out = append(out, entry{Path: at + "/along", Label: "the ways it takes, in this order", Ticks: true, Choices: wordsAllowed(build.SortedKeys(v.Doc.Runs)...)})
@@ -82,9 +82,9 @@ func unjoinedChoices(v view, kind string) []choice {
 	})
 }
 
-// boughtChoices are all bought fittings: what a row does not tell to draw or bring current may yet do so.
-func boughtChoices(v view) []choice {
-	return fittingChoices(v, func(id string) bool { return v.Doc.Fittings[id].Buy != "" })
+// electricChoices are all fittings that have to do with electricity as far as their rows tell, joined up or not.
+func electricChoices(v view) []choice {
+	return fittingChoices(v, func(id string) bool { return electrical(v, id) })
 }
 
 func fittingChoices(v view, want func(id string) bool) []choice {

@@ -651,11 +651,11 @@ func eachCable(v view) templ.Component {
 			}
 		}
 		if banks := bankChoices(v); len(banks) > 0 {
-			templ_7745c5c3_Err = adding(v, "/power/circuits", "add a circuit", entry{Path: "/from", Label: "from the battery", Choices: banks}, entry{Path: "/loads", Label: "it feeds", Ticks: true, Choices: unjoinedChoices(v, reckon.IsFed), More: boughtChoices(v)}).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = adding(v, "/power/circuits", "add a circuit", entry{Path: "/from", Label: "from the battery", Choices: banks}, entry{Path: "/loads", Label: "it feeds", Ticks: true, Choices: unjoinedChoices(v, reckon.IsFed), More: electricChoices(v)}).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = adding(v, "/power/sources", "add what charges it", entry{Path: "/to", Label: "charges the battery", Choices: banks}, entry{Path: "/is", Label: "panel or charger", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: boughtChoices(v)}).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = adding(v, "/power/sources", "add what charges it", entry{Path: "/to", Label: "charges the battery", Choices: banks}, entry{Path: "/is", Label: "panel or charger", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: electricChoices(v)}).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

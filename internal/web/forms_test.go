@@ -2,6 +2,7 @@ package web_test
 
 import (
 	"net/http"
+	"slices"
 	"strings"
 	"testing"
 
@@ -28,6 +29,7 @@ func formsOf(t *testing.T, page string) []sheetForm {
 		each(n, "", func(c *html.Node) {
 			name := attribute(c, "name")
 			switch {
+			case attribute(c, "type") == "checkbox" && !ticked(c):
 			case c.Data == "input" && name != "":
 				f.pairs = append(f.pairs, name, attribute(c, "value"))
 			case c.Data == "textarea":
@@ -50,6 +52,11 @@ func each(n *html.Node, tag string, do func(*html.Node)) {
 			do(c)
 		}
 	}
+}
+
+// ticked reports whether a box is: an unticked one is not sent.
+func ticked(n *html.Node) bool {
+	return slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key == "checked" })
 }
 
 func attribute(n *html.Node, name string) string {

@@ -25,6 +25,13 @@
 // From the engine the cable begins at the front axle, where starter batteries mostly are, with a metre for down and across (practice, no
 // source).
 //
+// # Laying a way
+//
+// A new way is laid along one of six usual lines (at the foot of a side, half-way up it, along the edge of the roof; practice, no source) from one
+// thing to another: over wheel arches, behind the lining as deep as the conduit wants and no deeper than leaves it clear of ribs and skin, across by the
+// floor or the roof. A cable without a way is offered written ways that serve it and new ones, those that foul least and are shortest first. A door in the
+// line is not gone round but told. Offers are for one cable: whether several would share a way better is the builder's to see.
+//
 // # Where it stops being true
 //
 // Ways lie as sharp as a tape finds them: 40 mm off a finished surface still counts as on it. Legs are straight, so on a curved side
