@@ -4,7 +4,7 @@
 import { axesOf, views } from "./drawing";
 import { gapsOf, moved } from "./gaps";
 import type { Shift } from "./geometry";
-import type { Kit } from "./kit";
+import { indexOf, type Kit } from "./kit";
 import * as kits from "./kits";
 import { Marks } from "./marks";
 import * as paper from "./paper";
@@ -45,7 +45,7 @@ function plan(): void {
 function ready(): void {
 	const kit = shifts.unsettled() ? undefined : kits.current();
 	const view = views()[0];
-	if (!kit || !view || chosen().length === 0) return;
+	if (!kit || !view || chosen().length === 0 || !chosen().every((id) => indexOf(kit).has(id))) return; // what has no place is not dragged
 	const trial = readied(kit, chosen());
 	shifts.find(trial.along.map((one) => one.id));
 	const marks = new Marks(chosen(), view, 1 / paper.nearness());
