@@ -43,6 +43,14 @@ func (r cableRow) fuseAt() string {
 	return ""
 }
 
+// strike takes back what is written: a source has a lead all the same, of a usual length and of the copper that it needs.
+func (r cableRow) strike() string {
+	if r.Role == cables.Lead {
+		return "take back what is written of " + r.Number
+	}
+	return "strike out " + r.Number
+}
+
 // leads is what it leads to; many leads lead to the fuse board.
 func (r cableRow) leads() string {
 	if r.Role == cables.Lead {

@@ -124,7 +124,7 @@ func TestAFormSentAsItStandsChangesNothing(t *testing.T) {
 func asksForMore(f sheetForm) bool {
 	for i := 0; i+1 < len(f.pairs); i += 2 {
 		name, value := f.pairs[i], f.pairs[i+1]
-		if name == "words" || name == "patch" || name == "new" || name == "path" && (strings.Contains(value, "{new}") || strings.HasSuffix(value, "/-/lay") || strings.HasPrefix(value, "/spending/") && strings.Count(value, "/") == 2 || (strings.HasPrefix(value, "/lining/") || strings.HasPrefix(value, "/power/") || strings.HasPrefix(value, "/use/trips/")) && strings.Count(value, "/") == 3) {
+		if name == "words" || name == "patch" || name == "new" || name == "path" && (strings.Contains(value, "{new}") || strings.HasSuffix(value, "/-/lay") || strings.HasPrefix(value, "/spending/") && strings.Count(value, "/") == 2 || (strings.HasPrefix(value, "/lining/") || strings.HasPrefix(value, "/power/") || strings.HasPrefix(value, "/use/trips/")) && strings.Count(value, "/") == 3 || strings.HasPrefix(value, "/power/sources/") && strings.HasSuffix(value, "/lead")) {
 			return true
 		}
 	}
