@@ -39,9 +39,9 @@ func scheduleRow(r *reckon.Reckoning, c *cables.Cable) row {
 	}
 	var ends []string
 	for _, t := range c.Terminals {
-		ends = append(ends, fmt.Sprintf("%d × %s, %s", t.Count, strings.ReplaceAll(t.Words, "mm2", "mm²"), t.At))
+		ends = append(ends, fmt.Sprintf("%d × %s, %s", t.Count, t.Words, t.At))
 	}
-	return row{sign: signOf(r, c), cells: []string{c.Number, strings.ReplaceAll(c.Label(), "mm2", "mm²"), c.From.Words, c.To.Words, along, chosen(some(c.Section.MM2, three(c.Section.MM2)), c.Section.Said), "",
+	return row{sign: signOf(r, c), cells: []string{c.Number, c.Label(), c.From.Words, c.To.Words, along, chosen(some(c.Section.MM2, three(c.Section.MM2)), c.Section.Said), "",
 		c.Positive, minus, about(some(c.Length.MM/1000, "%.1f"), c), about(some(c.Cut/1000, "%.2f"), c), chosen(some(c.Fuse.Amps, three(c.Fuse.Amps)), c.Fuse.Said), "", string(c.Fuse.Kind), strings.Join(ends, "; ")}}
 }
 

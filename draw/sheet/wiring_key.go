@@ -53,7 +53,7 @@ func (d *drawing) wiringKey(box draw.Rect, line float64) []draw.Mark {
 func cableWords(r *reckon.Reckoning, c *cables.Cable) string {
 	words := c.Title + ", " + sectionWords(c) + ", " + lengthWords(c)
 	if route := routeOf(r, c); route != nil && len(route.Circuit.Along) > 0 {
-		words += ", along " + strings.Join(route.Circuit.Along, " and ")
+		words += ", along " + strings.ReplaceAll(strings.Join(route.Circuit.Along, " and "), "-", " ")
 	}
 	if sign := signOf(r, c); sign != "" {
 		words += "; " + string(sign) + ": see margin notes before you connect it"

@@ -179,7 +179,12 @@ func (r cableRow) rule() string {
 	return ""
 }
 
-func (r cableRow) fuse() string { return fuseWords(r.Fuse) }
+func (r cableRow) fuse() string {
+	if r.Role == cables.Bond {
+		return "needs none"
+	}
+	return fuseWords(r.Fuse)
+}
 
 func fuseWords(p cables.Protection) string {
 	switch {
@@ -196,7 +201,7 @@ func fuseWords(p cables.Protection) string {
 }
 
 func (r cableRow) chosen() string {
-	if r.Section.Said && (r.Fuse.Said || r.Fuse.None) {
+	if r.Section.Said && (r.Fuse.Said || r.Fuse.None || r.Role == cables.Bond) {
 		return ""
 	}
 	return "chosen here"

@@ -14,7 +14,7 @@ func (r *Result) bonds() {
 			c.Length = Length{MM: usualTrunk, Known: Assumed}
 		}
 		need := max(leastBond, trunk.Section.MM2)
-		c.Section = Section{MM2: need, Need: need, Rule: RuleShort, Steps: []Demand{{Rule: RuleShort, MM2: need, Words: "no thinner than the battery's own cable, and at least 10 mm2", Source: bondSource}}}
+		c.Section = Section{MM2: need, Need: need, Rule: RuleShort, Steps: []Demand{{Rule: RuleShort, MM2: need, Words: "no thinner than the battery's own cable, and at least 10 mm²", Source: bondSource}}}
 		if s.Bond > 0 {
 			c.Section.MM2, c.Section.Said = s.Bond, true
 		}

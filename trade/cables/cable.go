@@ -62,7 +62,7 @@ func (c *Cable) Weakest() float64 {
 
 // Label is what is written on both ends of a cable.
 func (c Cable) Label() string {
-	words := fmt.Sprintf("%s %s, %s mm2", c.Number, c.Title, digits(c.Section.MM2, 4))
+	words := fmt.Sprintf("%s %s, %s mm²", c.Number, c.Title, digits(c.Section.MM2, 4))
 	if c.Fuse.Amps > 0 {
 		words += fmt.Sprintf(", fuse %s A", digits(c.Fuse.Amps, 4))
 	}

@@ -12,7 +12,7 @@ const (
 )
 
 var (
-	strandSource = finding.Source{Text: "ISO 10133: a cable run alone has at least 1 mm2; the US law asks for 1.3", Sure: finding.Read}
+	strandSource = finding.Source{Text: "ISO 10133: a cable run alone has at least 1 mm²; the US law asks for 1.3", Sure: finding.Read}
 	dropSource   = finding.Source{Text: "ISO 10133 as a public excerpt gives it: 3 % for feeders and what safety hangs on; 10 % for everything else and 5 % as a general value from memory", Sure: finding.Memory}
 )
 

@@ -20,7 +20,7 @@ func Example() {
 	fmt.Printf("decided by its %s; %s\n", c.Section.Rule, c.Fuse.Words())
 	fmt.Printf("%.1f %% of the voltage stays in the cables\n", 100*c.Drop.Cables()/c.Volts)
 	// Output:
-	// W2 fridge, 6 mm2, fuse 7.5 A
+	// W2 fridge, 6 mm², fuse 7.5 A
 	// decided by its drop; 7.5 A, brown blade fuse
 	// 2.6 % of the voltage stays in the cables
 }

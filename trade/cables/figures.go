@@ -34,7 +34,7 @@ func (r Result) Figures() []working.Figure {
 		}
 		limit := 100 * c.Drop.Limit
 		out = append(out, working.Figure{Code: c.code(), Label: "Voltage lost in the cables: " + c.Title, Value: c.lost(), Unit: "%", Limit: &limit, State: c.state(),
-			Words: fmt.Sprintf("%s, %.1f m of %s mm2", c.Number, c.Length.MM/1000, digits(c.Section.MM2, 4))})
+			Words: fmt.Sprintf("%s, %.1f m of %s mm²", c.Number, c.Length.MM/1000, digits(c.Section.MM2, 4))})
 	}
 	if w := r.worst(); w != nil {
 		limit := 100 * w.Drop.Limit

@@ -54,7 +54,7 @@ func (c *Cable) sectioned(mm2 float64) []finding.Proposal {
 	if mm2 <= 0 || c.ID == "" || mm2 == c.Section.MM2 {
 		return nil
 	}
-	return []finding.Proposal{propose(fmt.Sprintf("make the cable %s mm2", digits(mm2, 4)), c.way.About, "cable", fmt.Sprintf("%s mm2", digits(mm2, 4)))}
+	return []finding.Proposal{propose(fmt.Sprintf("make the cable %s mm²", digits(mm2, 4)), c.way.About, "cable", fmt.Sprintf("%s mm2", digits(mm2, 4)))}
 }
 
 // rated proposes another rating for its fuse. The key of a trunk's fuse may be the bank's.

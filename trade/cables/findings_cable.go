@@ -15,7 +15,7 @@ func (r *Result) tooThin(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.cable.thin", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: c.itself() + " is too thin for its current", Source: c.Rating.From, Caution: fireCaution,
 		Measured: measure(c.Current, "A"), Limit: measure(c.Rating.Amps, "A"),
-		Words: fmt.Sprintf("%s A flow in it; %s mm2 carry %.0f A %s.", digits(c.Current, 3), digits(c.Section.MM2, 4), c.Rating.Amps, c.Rating.Words())}
+		Words: fmt.Sprintf("%s A flow in it; %s mm² carry %.0f A %s.", digits(c.Current, 3), digits(c.Section.MM2, 4), c.Rating.Amps, c.Rating.Words())}
 	if c.Fuse.Amps <= 0 || c.Fuse.Amps > c.Rating.Amps {
 		f.Severity = finding.Danger
 	}
@@ -46,7 +46,7 @@ func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
 		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
-		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %s mm2 with %s A; no more than %s %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, digits(c.Section.MM2, 4), digits(c.Current, 3), digits(100*c.Drop.Limit, 3))}
+		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %s mm² with %s A; no more than %s %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, digits(c.Section.MM2, 4), digits(c.Current, 3), digits(100*c.Drop.Limit, 3))}
 	if volts, names := r.before(c); volts > 0 {
 		f.Words += fmt.Sprintf(" Of it %.1f V are lost in what feeds it, %s.", volts, strings.Join(names, " and "))
 	}
@@ -122,7 +122,7 @@ func (r *Result) strand(c *Cable) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.cable.strand", Severity: finding.Close, About: []string{c.sectionAbout()}, Title: c.itself() + " is thinner than a cable alone should be", Source: strandSource,
-		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%s mm2 break where they are bent and shaken. In a common sheath 0.75 mm2 will do.", digits(c.Section.MM2, 4))}
+		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%s mm² break where they are bent and shaken. In a common sheath 0.75 mm² will do.", digits(c.Section.MM2, 4))}
 	f.Proposals = c.sectioned(max(c.Section.Need, leastStrand))
 	return f, true
 }
@@ -159,7 +159,7 @@ func (r *Result) unchosen(c *Cable) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	f := finding.Finding{Code: "power.cable.unchosen", Severity: finding.Note, About: []string{c.About}, Title: c.itself() + " is not chosen yet", Source: c.Section.decided().Source,
-		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%s mm2 would do over %.1f m, since %s.", digits(c.Section.MM2, 4), c.Length.MM/1000, c.Section.decided().Words)}
+		Measured: measure(c.Section.MM2, "mm2"), Words: fmt.Sprintf("%s mm² would do over %.1f m, since %s.", digits(c.Section.MM2, 4), c.Length.MM/1000, c.Section.decided().Words)}
 	if c.takesFuse() {
 		f.Words += fmt.Sprintf(" A fuse of %s A goes with it.", digits(c.Fuse.Amps, 4))
 	}
@@ -184,7 +184,7 @@ func (r *Result) thinBond(out []finding.Finding, c *Cable) []finding.Finding {
 	}
 	return append(out, finding.Finding{Code: "power.cable.bond", Severity: finding.Fault, About: []string{c.About + "/bond"}, Title: "The bond from negative to the body is thin", Source: bondSource,
 		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(c.Section.Need, "mm2"), Words: "A positive that touches the body sends the whole current of a short through the bond. It must last until the fuse has gone.",
-		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %s mm2", digits(c.Section.Need, 4)), c.About, "bond", fmt.Sprintf("%s mm2", digits(c.Section.Need, 4)))}})
+		Caution: fireCaution, Proposals: []finding.Proposal{propose(fmt.Sprintf("make it %s mm²", digits(c.Section.Need, 4)), c.About, "bond", fmt.Sprintf("%s mm2", digits(c.Section.Need, 4)))}})
 }
 
 // mainsUnnamed notes that mains voltage is planned and nobody is named for it: it stands here as one block for somebody else.

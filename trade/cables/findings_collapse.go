@@ -38,7 +38,7 @@ func (r *Result) starved(c *Cable) (finding.Finding, bool) {
 		return f, true
 	}
 	f.Title = "The cable to " + c.To.Words + " is so long and thin that what hangs on it cannot run"
-	f.Words = fmt.Sprintf("%s m of %s mm2 can carry only %.0f %% of the %s A that it draws: the lower the voltage falls the more is drawn, until it goes out. Everything else is reckoned without it.",
+	f.Words = fmt.Sprintf("%s m of %s mm² can carry only %.0f %% of the %s A that it draws: the lower the voltage falls the more is drawn, until it goes out. Everything else is reckoned without it.",
 		digits(c.Length.MM/1000, 3), digits(c.Section.MM2, 4), share, digits(c.own, 3))
 	f.Proposals = c.sectioned(thick)
 	return f, true

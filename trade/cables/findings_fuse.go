@@ -126,7 +126,7 @@ func (r *Result) tooGreat(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.fuse.great", Severity: finding.Fault, About: []string{by.way.Fuse.About, c.sectionAbout()}, Title: by.itsFuse() + " is more than its cable stands", Source: protectSource,
 		Measured: measure(fuse, "A"), Limit: measure(c.Rating.Amps, "A"), Caution: fireCaution,
-		Words: fmt.Sprintf("The fuse lets %s A pass for good; the cable of %s mm2 carries %.0f A where it lies. The cable would burn before the fuse goes.", digits(fuse, 4), digits(c.Section.MM2, 4), c.Rating.Amps)}
+		Words: fmt.Sprintf("The fuse lets %s A pass for good; the cable of %s mm² carries %.0f A where it lies. The cable would burn before the fuse goes.", digits(fuse, 4), digits(c.Section.MM2, 4), c.Rating.Amps)}
 	if by != c {
 		f.Title = by.itsFuse() + " is more than the cable behind the relay stands"
 	}

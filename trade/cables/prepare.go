@@ -51,7 +51,7 @@ func (r *Result) bill() []Item {
 		row := c.Row()
 		for _, colour := range []string{c.Positive, c.Negative} {
 			if colour != "" {
-				add(row, fmt.Sprintf("%s cable %s mm2", colour, digits(c.Section.MM2, 4)), "m", c.Cut/1000, c.Number)
+				add(row, fmt.Sprintf("%s cable %s mm²", colour, digits(c.Section.MM2, 4)), "m", c.Cut/1000, c.Number)
 			}
 		}
 	}

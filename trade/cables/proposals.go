@@ -57,8 +57,8 @@ func (r *Result) chosen(c *Cable) finding.Proposal {
 
 // choice is its cross-section, and the fuse where none is written.
 func (c *Cable) choice() (string, []edit) {
-	words := fmt.Sprintf("%s mm2", digits(c.Section.MM2, 4))
-	edits := []edit{{c.way.About, "cable", words}}
+	area := digits(c.Section.MM2, 4)
+	words, edits := area+" mm²", []edit{{c.way.About, "cable", area + " mm2"}}
 	if !c.takesFuse() {
 		return words, edits
 	}

@@ -6,7 +6,7 @@ import "fmt"
 func (c Cable) crimps(s Supply) []Terminal {
 	plus, minus := c.pieces(s)
 	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond || c.Ends != "" {
-		words := fmt.Sprintf("ring lug %s for %s mm2, with heat-shrink", studFor(c.Section.MM2), digits(c.Section.MM2, 4))
+		words := fmt.Sprintf("ring lug %s for %s mm², with heat-shrink", studFor(c.Section.MM2), digits(c.Section.MM2, 4))
 		at := "both ends"
 		if n := plus + minus; n > c.Cores() {
 			at = fmt.Sprintf("both ends of its %d pieces", n)

@@ -34,14 +34,14 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 
 // told is how a rating comes about.
 func (r Rating) told(mm2 float64) string {
-	return fmt.Sprintf("%s mm2 carry %.0f A %s: %.0f A by the table (%s), times %.2f for the air (%s), %.2f for %d loaded cores side by side (%s) and %.2f for insulation about it (BS 7671 regulation 523.9, from memory).", digits(mm2, 4), r.Amps, r.Words(), r.Table, r.From.Text, r.Ambient, ambientSource.Text, r.Bundle, r.Cores, bundleSource.Text, r.Wrapped)
+	return fmt.Sprintf("%s mm² carry %.0f A %s: %.0f A by the table (%s), times %.2f for the air (%s), %.2f for %d loaded cores side by side (%s) and %.2f for insulation about it (BS 7671 regulation 523.9, from memory).", digits(mm2, 4), r.Amps, r.Words(), r.Table, r.From.Text, r.Ambient, ambientSource.Text, r.Bundle, r.Cores, bundleSource.Text, r.Wrapped)
 }
 
 func (d Demand) told() string {
 	if d.MM2 == 0 {
 		return fmt.Sprintf("No cable that is sold is thick enough that %s. Source: %s.", d.Words, d.Source.Text)
 	}
-	return fmt.Sprintf("From %s mm2 on %s. Source: %s.", digits(d.MM2, 4), d.Words, d.Source.Text)
+	return fmt.Sprintf("From %s mm² on %s. Source: %s.", digits(d.MM2, 4), d.Words, d.Source.Text)
 }
 
 func (c *Cable) lengthLine() line {
