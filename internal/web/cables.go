@@ -156,7 +156,10 @@ func (r cableRow) current() string {
 func (r cableRow) oneWay() string { return fmt.Sprintf("%.1f m", r.Length.MM/1000) }
 
 func (r cableRow) colours() string {
-	if r.Negative == "" {
+	switch {
+	case r.Body:
+		return r.Positive + ", minus through the body"
+	case r.Negative == "":
 		return r.Positive
 	}
 	return r.Positive + ", " + r.Negative

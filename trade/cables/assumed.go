@@ -16,6 +16,11 @@ func (r *Result) assumed() []string {
 			out = append(out, fmt.Sprintf("%s (%s): nobody has measured it yet; %.1f m are taken one way.", c.Number, c.Title, c.Length.MM/1000))
 		}
 	}
+	for _, c := range r.Cables {
+		if c.Role == Lead && c.Source == Split {
+			out = append(out, fmt.Sprintf("%s and %s lead plus only: a relay has two plus studs, and its own minus is one thin wire to the body. The minus goes back through the body, to which both batteries are joined; it is taken to lose as much as a second core.", c.FedBy, c.Number))
+		}
+	}
 	for _, s := range r.Supplies {
 		if s.FaultSaid == 0 && s.Trunk != "" {
 			out = append(out, fmt.Sprintf("Into a short the battery is taken to give about %.0f A, from its kind and size; its label or sheet knows better.", roundTo(s.Fault, 100)))

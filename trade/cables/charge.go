@@ -46,7 +46,7 @@ func (r *Result) supplyOf(bank string) int {
 }
 
 func (r *Result) charge(s Source, to Supply) Cable {
-	c := Cable{ID: s.ID, About: s.About, Bank: to.ID, Role: Charge, Source: s.Kind, Title: s.Title, Loads: s.Is, Length: s.Length, way: s.Way, Body: s.Body}
+	c := Cable{ID: s.ID, About: s.About, Bank: to.ID, Role: Charge, Source: s.Kind, Title: s.Title, Loads: s.Is, Length: s.Length, way: s.Way, Body: s.bare()}
 	if c.Length.MM == 0 {
 		c.Length = Length{MM: usualRoute, Known: Assumed}
 	}
@@ -71,6 +71,10 @@ func (r *Result) charge(s Source, to Supply) Cable {
 	c.settleCharge(0)
 	return c
 }
+
+// bare says whether a source's cables have no negative: a relay has a plus stud on each side and no stud for minus; a black cable on one of them is a dead
+// short. The body leads back, to which each battery's own minus is joined.
+func (s Source) bare() bool { return s.Body || s.Kind == Split }
 
 // fedByStarter puts the fuse of a line at the starter battery.
 func (c *Cable) fedByStarter(s Source) {

@@ -127,9 +127,9 @@ func (r *Result) strand(c *Cable) (finding.Finding, bool) {
 	return f, true
 }
 
-// body finds a circuit that uses the body as its negative.
+// body finds a circuit that uses the body as its negative. What a relay joins has no other.
 func (r *Result) body(c *Cable) (finding.Finding, bool) {
-	if !c.Body {
+	if !c.Body || c.Role != Feed {
 		return finding.Finding{}, false
 	}
 	return finding.Finding{Code: "power.cable.body", Severity: finding.Fault, About: []string{c.About + "/return"}, Title: "The negative of " + c.Title + " goes through the body of the van",

@@ -16,7 +16,7 @@ func (r *Result) prepare() {
 	for i := range r.Cables {
 		c := &r.Cables[i]
 		c.Cut = math.Ceil(((c.Length.MM+c.way.Branches)*slack+2*endLeft)/50-1e-9) * 50
-		c.Terminals = c.crimps(r.Supplies[r.supplyOf(c.Bank)])
+		c.Terminals = c.terminals(r.Supplies[r.supplyOf(c.Bank)])
 	}
 	r.Bill = r.bill()
 	r.Tests = r.tests()

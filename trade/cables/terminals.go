@@ -2,6 +2,15 @@ package cables
 
 import "fmt"
 
+// terminals are its crimps, and on the lead of a relay that of the thin wire from its coil.
+func (c Cable) terminals(s Supply) []Terminal {
+	out := c.crimps(s)
+	if c.Role == Lead && c.Source == Split {
+		out = append(out, Terminal{Words: "red ring crimp for the thin minus wire of the relay's coil (1 mm²)", Count: 1, At: "clean bare metal of the body beside the relay", Row: "terminal-crimp-set"})
+	}
+	return out
+}
+
 // crimps are what goes on its ends: lugs on studs for thick cable, insulated crimps by colour for thin.
 func (c Cable) crimps(s Supply) []Terminal {
 	plus, minus := c.pieces(s)

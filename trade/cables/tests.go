@@ -10,7 +10,7 @@ func (r *Result) tests() []Test {
 	}
 	out := append(r.off(), Test{Kind: TestEye, How: "Look at every end and tug it: covers are on, no edge touches a cable, batteries are strapped down, both ends bear the cable's number, every fuse holder is empty.",
 		Expect: "nothing moves, nothing is bare"})
-	out = append(out, r.each(r.continuity)...)
+	out = append(out, r.each(studs, r.continuity)...)
 	out = append(out, r.apart()...)
 	out = append(out, r.each(insulation, resistance, bonded)...)
 	out = append(out, r.wake()...)
@@ -70,6 +70,15 @@ func (r *Result) numberOf(s Source) string {
 		}
 	}
 	return ""
+}
+
+// studs is looked at before anything is fed: a minus on a stud of the relay shorts both batteries.
+func studs(c Cable) (Test, bool) {
+	if c.Role != Lead || c.Source != Split {
+		return Test{}, false
+	}
+	return Test{Kind: TestEye, How: fmt.Sprintf("At the relay: on its two thick studs sit plus cables only, %s and %s. Its minus is one thin wire, to the body.", c.FedBy, c.Number),
+		Expect: "no black cable on a thick stud", Otherwise: "Take it off: minus on a stud is a dead short of a battery. The body leads the minus of both batteries back."}, true
 }
 
 func pull(c Cable) (Test, bool) {

@@ -77,12 +77,12 @@ func (l *chargeLine) engine() {
 	l.falls("Engine off again. At its house side.")
 }
 
-// split is a relay: between the two batteries is nothing but cable.
+// split is a relay: between the two batteries is nothing but cable, and the body is its minus.
 func (l *chargeLine) split() {
-	l.starter("the relay, on the engine's side")
-	l.add(l.lead, "Put in the fuse beside the house battery. At the relay, on the house side.", l.rests.words()+", as at the battery", l.rests, "")
+	l.starter("the relay, on the engine's side, black tip on bare metal of the body")
+	l.add(l.lead, "Put in the fuse beside the house battery. At the relay, on the house side, black tip on bare metal of the body.", l.rests.words()+", as at the battery", l.rests, "")
 	l.runs("the house battery's posts", l.cable.Drop.Alone+l.lead.Drop.Own+l.lead.Drop.Joints)
-	l.rises("Engine running", "the relay")
+	l.rises("Engine running, black tip on bare metal of the body", "the relay")
 	l.falls("Engine off for ten minutes: the relay has opened. At the house battery's posts.")
 }
 

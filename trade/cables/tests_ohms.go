@@ -19,7 +19,7 @@ func (r *Result) continuity(c Cable) (Test, bool) {
 	if c.Role == Bond {
 		return Test{}, false
 	}
-	how := fmt.Sprintf("%s: from %s to %s.", c.Positive, c.From.Words, c.To.Words)
+	how := fmt.Sprintf("From %s to %s: plus (%s).", c.From.Words, c.To.Words, c.Positive)
 	expect := "below 1 Ω"
 	if c.Negative != "" {
 		how = fmt.Sprintf("From %s to %s: first plus (%s), then minus (%s).", c.From.Words, c.To.Words, c.Positive, c.Negative)

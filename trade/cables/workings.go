@@ -20,7 +20,7 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 	w.Lines = append(w.Lines, c.lengthLine(), c.sectionLine(),
 		line{Symbol: "r", Label: "resistance of one core, copper at 30 °C", Value: perMetre(c.Section.MM2, warmCopper) * 1000, Unit: "mΩ/m", From: origin{Assumption: "IEC 60228 class 5, the largest that is allowed"}},
 		c.currentLine(),
-		line{Symbol: "ΔU", Label: "lost in its own two cores", Value: c.Drop.Own, Unit: "V", Sum: fmt.Sprintf("2 × %.2f × %s × %s", c.Length.MM/1000, digits(perMetre(c.Section.MM2, warmCopper), 4), digits(c.Drop.Own/c.ohms(), 4)), From: here},
+		line{Symbol: "ΔU", Label: c.coresWords(), Value: c.Drop.Own, Unit: "V", Sum: fmt.Sprintf("2 × %.2f × %s × %s", c.Length.MM/1000, digits(perMetre(c.Section.MM2, warmCopper), 4), digits(c.Drop.Own/c.ohms(), 4)), From: here},
 		line{Symbol: "ΔUshared", Label: "lost in the cables that feed it, with everything on", Value: c.Drop.Shared, Unit: "V", From: here},
 		line{Symbol: "ΔUf", Label: "besides, in fuses and joints (not counted here: limits are for cables)", Value: c.Drop.Joints, Unit: "V", From: origin{Assumption: "cold fuses as makers give them, and 1 mΩ of joints"}},
 		line{Symbol: "U", Label: "the voltage that shares are of", Value: c.Volts, Unit: "V", From: origin{Assumption: c.voltsWords()}},
@@ -30,6 +30,14 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 	}
 	w.Notes = append(w.Notes, c.Rating.told(c.Section.MM2))
 	return w
+}
+
+// coresWords says in what it loses. A body is no worse than a second core of the same copper, but for its joints, which nobody knows: it is taken for one.
+func (c *Cable) coresWords() string {
+	if c.Body {
+		return "lost in its own core, and in the body, which is taken for a second core"
+	}
+	return "lost in its own two cores"
 }
 
 // told is how a rating comes about.
