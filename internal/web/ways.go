@@ -9,6 +9,7 @@ import (
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
+	"tumblehome/trade/cables"
 	"tumblehome/trade/runs"
 )
 
@@ -23,6 +24,16 @@ type led struct {
 // label is how a cable is told: its number and where it leads.
 func (c led) label() string { return strings.TrimSpace(c.Number + " " + c.Name) }
 
+// cable is its line in the schedule, or nil. The lead of a source stands there under the source too where nothing is written of it.
+func (c led) cable(v view) *cables.Cable {
+	for i := range v.Cables.Cables {
+		if known := &v.Cables.Cables[i]; known.About == c.Path && known.Role != cables.Lead && known.Role != cables.Bond {
+			return known
+		}
+	}
+	return nil
+}
+
 // ledCables are all circuits and sources that are written down.
 func ledCables(v view) []led {
 	if v.Doc.Power == nil {
@@ -31,10 +42,8 @@ func ledCables(v view) []led {
 	var out []led
 	add := func(section, id string, source bool, along []string) {
 		c := led{ID: id, Name: unhyphen(id), Path: "/power/" + section + "/" + id, Source: source, Along: along}
-		for _, known := range v.Cables.Cables {
-			if known.About == c.Path {
-				c.Number, c.Name = known.Number, known.To.Words
-			}
+		if known := c.cable(v); known != nil {
+			c.Number, c.Name = known.Number, known.To.Words
 		}
 		out = append(out, c)
 	}
@@ -55,12 +64,39 @@ func waysAnswer(v view) string {
 	}
 	without := len(withoutWay(v))
 	switch {
+	case without == 0 && len(unledWords(v)) > 0:
+		return "Every cable that wants a way has one."
 	case without == 0:
 		return "Every cable has a way."
 	case without == len(all):
 		return "No cable has a way yet: each is taken to follow the walls, floor and roof the shortest way round, which is a guess."
 	}
 	return fmt.Sprintf("%s of %s have no way yet: they are taken to follow the walls, floor and roof the shortest way round, which is a guess.", capital(count(without)), cableCount(len(all)))
+}
+
+// shortLead is up to what length a cable between things that stand together wants no way of its own [mm]: practice, no source.
+const shortLead = 1000
+
+// unledWords say of the cables that no way can be written for (leads, and the cable from the battery where nobody wrote it) which they are.
+func unledWords(v view) []string {
+	var short, long []string
+	for _, c := range v.Cables.Cables {
+		switch written := c.Role == cables.Feed || c.Role == cables.Charge || c.Role == cables.Trunk && c.ID != ""; {
+		case written:
+		case c.Length.MM <= shortLead:
+			short = append(short, c.Number)
+		default:
+			long = append(long, fmt.Sprintf("%s (%s)", c.Number, metres(c.Length.MM)))
+		}
+	}
+	var out []string
+	if len(short) > 0 {
+		out = append(out, joined(short)+": short, no way needed.")
+	}
+	if len(long) > 0 {
+		out = append(out, joined(long)+": no way can be written for what leads between battery, fuse board and chargers; its length is guessed from where they stand, unless you measure it.")
+	}
+	return out
 }
 
 func withoutWay(v view) []led {
@@ -103,10 +139,8 @@ func offersOfWays(v view, c led) []offeredWay {
 }
 
 func sectionOf(v view, c led) float64 {
-	for _, known := range v.Cables.Cables {
-		if known.About == c.Path {
-			return known.Section.MM2
-		}
+	if known := c.cable(v); known != nil {
+		return known.Section.MM2
 	}
 	return 0
 }

@@ -2,6 +2,7 @@ package web_test
 
 import (
 	"net/http"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -9,6 +10,7 @@ import (
 	"tumblehome/build/tree"
 	"tumblehome/quantity"
 	"tumblehome/reckon"
+	"tumblehome/trade/cables"
 )
 
 // at is what stands at a place of the newest revision.
@@ -115,5 +117,28 @@ func TestListsAreTicked(t *testing.T) {
 	w.answer(post("/edit", "base", "2", "back", "/power", "ticks", loads))
 	if got := w.at(t, loads); got != "" {
 		t.Errorf("with nothing ticked the lights feed %s", got)
+	}
+}
+
+// A source has a line and a lead, and both stand in the schedule under the source where nothing is written of the lead: what takes a way is
+// the line.
+func TestAWayCarriesTheLineOfASourceAndNotItsLead(t *testing.T) {
+	w := open(t, dipper)
+	for n, source := range []string{"engine", "sun"} {
+		if got := w.answer(post("/edit", "path", "/power/sources/"+source+"/lead", "value", "", "base", strconv.Itoa(n+1))); got.Code != http.StatusSeeOther {
+			t.Fatalf("striking out the lead of %s: %d", source, got.Code)
+		}
+	}
+	page := w.answer(get("/power")).Body.String()
+	_, section, _ := strings.Cut(page, `id="ways"`)
+	for _, c := range w.reckoned().Cables.Cables {
+		switch said := strings.Contains(section, c.Number+" "+c.To.Words); {
+		case c.Role == cables.Charge && !said:
+			t.Errorf("the line %s to %s is not among the cables of the ways", c.Number, c.To.Words)
+		case c.Role == cables.Lead && said:
+			t.Errorf("the lead %s to %s is told as a cable with a way", c.Number, c.To.Words)
+		case c.Role == cables.Lead && !strings.Contains(section, c.Number):
+			t.Errorf("of the lead %s nothing is said", c.Number)
+		}
 	}
 }
