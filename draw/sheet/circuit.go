@@ -24,6 +24,7 @@ func Circuit(r *reckon.Reckoning, bank, revision string) []draw.Scene {
 	if c == nil {
 		return []draw.Scene{bare("Circuit diagram of "+title, "This build has no battery yet: there is nothing to draw.")}
 	}
+	c.sign = func(one *cables.Cable) draw.Severity { return signOf(r, one) }
 	var out []draw.Scene
 	for _, page := range c.pages() {
 		out = append(out, page.sheet(title, cellsOf(r, "circuit diagram", revision)))
@@ -40,13 +41,10 @@ func (c *circuitry) sheet(title string, cells []draw.Cell) draw.Scene {
 	frame.Size.Width = max(draw.A3.Width, c.right+draw.A3.Width-field.Max.X)
 	frame.Size.Height = max(draw.A3.Height, c.bottom+low+draw.A3.Height-field.Max.Y)
 	field = frame.Field()
-	says := "Symbols of IEC 60617, from memory. Lengths are one way; what is lost is lost in the cables with everything on; a short is one at the end far from the fuse."
-	if c.sheets > 1 {
-		says = fmt.Sprintf("Sheet %d of %d. %s", c.page, c.sheets, says)
-	}
+	table := draw.Pt(field.Min.X, field.Max.Y-low+6)
 	return draw.Scene{Size: frame.Size, Title: "Circuit diagram of " + title, Description: c.words()}.With(frame.Group(),
-		draw.Group{ID: "circuit", Class: "circuit", Marks: c.marks}, circuitTable(rows, draw.Pt(field.Min.X, field.Max.Y-low+6), field.Width()),
-		draw.Lettering{Text: says, At: draw.Pt(field.Min.X, frame.Inner().Max.Y-4), Ink: draw.InkQuiet, Size: plainSize})
+		draw.Group{ID: "circuit", Class: "circuit", Marks: c.marks}, circuitTable(rows, table, field.Width()), c.tableSigns(table),
+		c.foot(draw.Pt(field.Min.X, frame.Inner().Max.Y-4)))
 }
 
 // bare is a sheet on which there is nothing but a sentence.
@@ -63,7 +61,7 @@ func cellsOf(r *reckon.Reckoning, what, revision string) []draw.Cell {
 		return append(cells, draw.Cell{Label: "revision", Value: revision})
 	}
 	if !r.Today.IsZero() {
-		cells = append(cells, draw.Cell{Label: "day", Value: r.Today.String()})
+		cells = append(cells, draw.Cell{Label: "day", Value: dateWords(r.Today)})
 	}
 	return cells
 }
@@ -74,20 +72,24 @@ type circuitry struct {
 	all    []cables.Cable // of the bank
 	supply *cables.Supply
 	names  func(id string) string
-	bank   bool // the battery is on this sheet
-	page   int  // which sheet this is, of how many
+	sign   func(*cables.Cable) draw.Severity // of its gravest note, "" for none
+	bank   bool                              // the battery is on this sheet
+	page   int                               // which sheet this is, of how many
 	sheets int
 
 	plus, loads, minus float64 // heights of the busbars and of the loads on the paper
 	first, level       float64 // where the first circuits end, and how much lower those end that they feed
 	x, gap             float64 // where the next column may begin, and how far behind the one before
 	bottom             float64
+
+	turned []post       // leads on their way to the battery
+	posts  []draw.Point // where they come down beside it
 }
 
 func newCircuitry(res *cables.Result, bank string, names func(string) string) *circuitry {
 	for i := range res.Supplies {
 		if s := &res.Supplies[i]; s.ID == bank || bank == "" {
-			c := &circuitry{supply: s, names: names, bank: true, page: 1, sheets: 1}
+			c := &circuitry{supply: s, names: names, sign: unsigned, bank: true, page: 1, sheets: 1}
 			for _, one := range res.Cables {
 				if one.Bank == s.ID {
 					c.all = append(c.all, one)
@@ -98,6 +100,9 @@ func newCircuitry(res *cables.Result, bank string, names func(string) string) *c
 	}
 	return nil
 }
+
+// unsigned is the sign of cables of which no notes are known.
+func unsigned(*cables.Cable) draw.Severity { return "" }
 
 // named is what a fitting is called, or else the words for it.
 func (c *circuitry) named(id, words string) string {

@@ -28,6 +28,7 @@ func (c *circuitry) battery() {
 			c.fuse("F"+number(one), &one.Fuse, x, rail-10)
 		}
 	}
+	c.join(draw.Pt(x, rail))
 	c.cells(x, rail, foot)
 	c.wire(draw.Pt(x, foot), draw.Pt(x, c.minus))
 	if p := c.supply.Shunt; p != nil {

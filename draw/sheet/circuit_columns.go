@@ -18,6 +18,7 @@ func (c *circuitry) shut() { c.x = c.right + c.gap }
 // label letters a cable beside its wire: number, copper, length.
 func (c *circuitry) label(one *cables.Cable, x, y float64) {
 	c.marked(x, y, one.Number, sectionWords(one), lengthWords(one))
+	c.signed(one, draw.Pt(x+besides+draw.Measure(one.Number, plainSize, true)*draw.Allowance, y))
 }
 
 // fuse stands in a wire, with its mark and rating beside it.

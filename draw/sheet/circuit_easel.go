@@ -27,12 +27,17 @@ type easel struct {
 func (e *easel) put(marks ...draw.Mark) { e.marks = append(e.marks, marks...) }
 
 // wire draws a run of straight wires.
-func (e *easel) wire(points ...draw.Point) {
+func (e *easel) wire(points ...draw.Point) { e.led(draw.PenCable, points) }
+
+// fine draws a run of wires that are no cable of the list.
+func (e *easel) fine(points ...draw.Point) { e.led(draw.PenFine, points) }
+
+func (e *easel) led(pen draw.Pen, points []draw.Point) {
 	for i := 0; i+1 < len(points); i++ {
 		e.wires = append(e.wires, [2]draw.Point{points[i], points[i+1]})
 		e.right = math.Max(e.right, math.Max(points[i].X, points[i+1].X))
 	}
-	e.put(draw.Stroke(draw.PenCable, draw.Polyline(points...)))
+	e.put(draw.Stroke(pen, draw.Polyline(points...)))
 }
 
 // dot is a joint.

@@ -39,13 +39,19 @@ func (c *circuitry) lay(at draw.Point, free float64) {
 	c.heights(at.Y, free)
 	c.x = at.X + 2
 	start := c.x
-	for _, one := range c.of(cables.Charge, "") {
-		c.source(one)
+	board, battery := c.sources()
+	for _, one := range board {
+		c.source(one, c.plus)
+	}
+	c.turned, c.posts = nil, nil
+	for i, one := range battery {
+		c.source(one, c.plus+postsDown+postsApart*float64(i))
 	}
 	if c.bank {
+		c.descents()
 		c.battery()
 	}
-	board := c.x
+	first := c.x
 	feeds := c.of(cables.Feed, "")
 	last := 0.0
 	for _, one := range feeds {
@@ -55,7 +61,7 @@ func (c *circuitry) lay(at draw.Point, free float64) {
 	end := c.x - c.gap
 	c.busbars(start, math.Max(end, c.x))
 	if len(feeds) > 0 {
-		c.board(board, last)
+		c.board(first, last)
 	}
 	c.right = math.Max(c.right, end)
 }
@@ -115,7 +121,9 @@ func (c *circuitry) busbars(from, to float64) {
 		at := draw.Pt(from+4, c.minus+9)
 		c.wire(draw.Pt(at.X, c.minus), at)
 		c.symbol("bond", "bond to the body", "", bodySymbol(at)...)
-		c.lines(at.X+module, c.minus+8.4, true, one.Number+"  "+sectionWords(one)+" to bare metal of the body, once")
+		says := one.Number + "  " + sectionWords(one) + " to bare metal of the body, once"
+		c.lines(at.X+module, c.minus+8.4, true, says)
+		c.signed(one, draw.Pt(at.X+module+besides+draw.Measure(says, plainSize, true)*draw.Allowance, c.minus+8.4))
 	}
 }
 

@@ -13,7 +13,7 @@ const (
 	goesOn   = 28.0
 )
 
-// unit is what stays together on one sheet: a source, the battery, or a circuit with all that it feeds.
+// unit is what stays together on one sheet: a source, the battery with the sources that lead to it, or a circuit with all that it feeds.
 type unit struct {
 	cables []cables.Cable
 	bank   bool
@@ -21,14 +21,19 @@ type unit struct {
 
 func (c *circuitry) units() []unit {
 	var out []unit
+	battery := unit{bank: true}
 	for _, one := range c.of(cables.Charge, "") {
 		u := unit{cables: []cables.Cable{*one}}
-		if lead := c.leadOf(one); lead != one {
+		lead := c.leadOf(one)
+		if lead != one {
 			u.cables = append(u.cables, *lead)
+		}
+		if toBattery(lead) {
+			battery.cables = append(battery.cables, u.cables...)
+			continue
 		}
 		out = append(out, u)
 	}
-	battery := unit{bank: true}
 	for _, role := range []cables.Role{cables.Trunk, cables.Bond} {
 		for _, one := range c.of(role, "") {
 			battery.cables = append(battery.cables, *one)
@@ -57,7 +62,7 @@ func (c *circuitry) pages() []*circuitry {
 	}
 	var out []*circuitry
 	for units := c.units(); len(units) > 0; {
-		p := &circuitry{supply: c.supply, names: c.names, page: len(out) + 1, sheets: len(out) + 2}
+		p := &circuitry{supply: c.supply, names: c.names, sign: c.sign, page: len(out) + 1, sheets: len(out) + 2}
 		n := 0
 		for n < len(units) && (n == 0 || p.with(units[n]).fits()) {
 			p = p.with(units[n])
@@ -72,7 +77,7 @@ func (c *circuitry) pages() []*circuitry {
 }
 
 func (c *circuitry) with(u unit) *circuitry {
-	return &circuitry{supply: c.supply, names: c.names, page: c.page, sheets: c.sheets, bank: c.bank || u.bank, all: append(append([]cables.Cable{}, c.all...), u.cables...)}
+	return &circuitry{supply: c.supply, names: c.names, sign: c.sign, page: c.page, sheets: c.sheets, bank: c.bank || u.bank, all: append(append([]cables.Cable{}, c.all...), u.cables...)}
 }
 
 // fits tries whether it goes on A3, drawn as close as may be.

@@ -8,16 +8,25 @@ import (
 )
 
 // source is the column of what charges: from the busbar a fuse, the lead, what controls or converts, its line, and the source. A charger on the mains has
-// no line here: its lead is its own cable.
-func (c *circuitry) source(one *cables.Cable) {
-	x := c.open(9)
-	lead := c.leadOf(one)
-	if !lead.Fuse.None {
-		c.fuse("F"+number(lead), &lead.Fuse, x, c.plus+fuseDown)
+// no line here: its lead is its own cable. A lead that goes to the battery turns there at the top.
+func (c *circuitry) source(one *cables.Cable, top float64) {
+	left := 9.0
+	if one.Source == cables.Split {
+		left += coilWide
 	}
-	c.label(lead, x, c.plus+labelDown)
+	x := c.open(left)
+	lead := c.leadOf(one)
+	if toBattery(lead) {
+		c.turned = append(c.turned, post{lead, draw.Pt(x, top)})
+	} else {
+		if !lead.Fuse.None {
+			c.fuse("F"+number(lead), &lead.Fuse, x, c.plus+fuseDown)
+		}
+		c.label(lead, x, c.plus+labelDown)
+		c.strokesOf(lead, x, c.plus+labelDown-4)
+	}
 	box := c.plus + controlDown
-	c.wire(draw.Pt(x, c.plus), draw.Pt(x, box-converterHalf))
+	c.wire(draw.Pt(x, top), draw.Pt(x, box-converterHalf))
 	c.control(one, x, box)
 	at := draw.Pt(x, c.loads)
 	half := batteryHalf
@@ -25,6 +34,7 @@ func (c *circuitry) source(one *cables.Cable) {
 		half = panelHalf
 	}
 	c.wire(draw.Pt(x, box+converterHalf), draw.Pt(x, c.loads-half))
+	c.strokesOf(one, x, c.loads-7)
 	if lead != one {
 		c.label(one, x, box+13)
 		if !one.Fuse.None {
@@ -62,10 +72,26 @@ func (c *circuitry) control(one *cables.Cable, x, y float64) {
 	name := c.named(end.Fitting, end.Words)
 	c.symbol("control-"+number(one), name, end.Fitting, marks...)
 	c.lines(x+converterHalf, y-lineHigh/2-1, true, shortName(name)...)
-	foot := draw.Pt(x-converterHalf-4, c.minus)
-	if one.Source != cables.Split {
-		c.wire(draw.Pt(x-converterHalf, y), draw.Pt(foot.X, y), foot)
+	if one.Source == cables.Split {
+		c.coil(x, y)
+		return
 	}
+	foot := draw.Pt(x-converterHalf-4, c.minus)
+	if c.leadOf(one).Body {
+		foot.Y -= 3
+		c.symbol("", "body", "", bodySymbol(foot)...)
+	}
+	c.wire(draw.Pt(x-converterHalf, y), draw.Pt(foot.X, y), foot)
+}
+
+// coilWide is the room for the words beside the wire of a coil [mm of the paper].
+const coilWide = 18.0
+
+// coil is the thin wire from the coil of a relay to the negative busbar. It is no cable of the list: the relay's own sheet says how it is joined.
+func (c *circuitry) coil(x, y float64) {
+	foot := draw.Pt(x-coilWide-2, c.minus)
+	c.fine(draw.Pt(x-1.25*module, y), draw.Pt(foot.X, y), foot)
+	c.lines(foot.X, y+6, false, "coil: its", "own sheet")
 }
 
 // origin is the source itself: panels, the starter battery, or the mains, which are an electrician's.
@@ -78,7 +104,6 @@ func (c *circuitry) origin(one *cables.Cable, at draw.Point) {
 			names, ids = append(names, c.named(l.ID, l.Name)), ids+" "+l.ID
 		}
 		c.symbol("source-"+number(one), one.From.Words, strings.TrimSpace(ids), panelSymbol(at)...)
-		c.pair(at.X, at.Y-7)
 		c.lines(at.X-1.5*module, at.Y+nameDown-2, true, shortName(strings.Join(names, ", "))...)
 	case cables.Shore:
 		c.marked(at.X, at.Y-2, "mains", "electrician's work")
@@ -91,7 +116,14 @@ func (c *circuitry) origin(one *cables.Cable, at draw.Point) {
 	}
 }
 
-// pair is the stroke across a wire that stands for its two conductors.
-func (c *circuitry) pair(x, y float64) {
-	c.put(strokes(seg(draw.Pt(x, y), -0.4, 0.4, 0.4, -0.1), seg(draw.Pt(x, y+0.4*module), -0.4, 0.4, 0.4, -0.1))...)
+// strokesOf are two strokes across the wire of a cable whose minus runs beside its plus and is not drawn.
+func (c *circuitry) strokesOf(one *cables.Cable, x, y float64) {
+	if paired(one) {
+		c.symbol("pair-"+number(one), one.Number+", plus and minus side by side", "", strokes(seg(draw.Pt(x, y), -0.4, 0.4, 0.4, -0.1), seg(draw.Pt(x, y+0.4*module), -0.4, 0.4, 0.4, -0.1))...)
+	}
+}
+
+// paired says of a cable from a source whether it has a minus that is not drawn: that of a line, and of a relay's lead. What converts has its own drawn.
+func paired(one *cables.Cable) bool {
+	return !one.Body && (one.Role == cables.Charge && one.Source != cables.Shore || one.Role == cables.Lead && one.Source == cables.Split)
 }

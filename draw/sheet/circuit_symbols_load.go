@@ -74,6 +74,6 @@ func socketSymbol(at draw.Point) []draw.Mark {
 // relaySymbol: the coil and the contact of a relay that joins two batteries, in one box.
 func relaySymbol(at draw.Point) []draw.Mark {
 	out := []draw.Mark{rectangle(at, 3, 3)}
-	out = append(out, strokes(seg(at, 0, -1.5, 0, -0.7), seg(at, 0, 0.7, -0.8, -0.6), seg(at, 0, 0.7, 0, 1.5))...)
-	return append(out, draw.Area(penSymbol, draw.FillPaper, draw.Rectangle(draw.Box(at.X+0.55*module, at.Y-0.35*module, 0.7*module, 0.7*module))))
+	out = append(out, strokes(seg(at, 0, -1.5, 0, -0.7), seg(at, 0, 0.7, 0.8, -0.6), seg(at, 0, 0.7, 0, 1.5))...)
+	return append(out, draw.Area(penSymbol, draw.FillPaper, draw.Rectangle(draw.Box(at.X-1.25*module, at.Y-0.35*module, 0.7*module, 0.7*module))))
 }

@@ -203,12 +203,16 @@ func randomTree(r *rand.Rand) cables.Result {
 		feeds = append(feeds, add(c))
 	}
 	for range r.IntN(4) {
-		c := cables.Cable{Role: cables.Charge, Source: []cables.SourceKind{cables.Engine, cables.Split, cables.Sun, cables.Shore}[r.IntN(4)]}
+		c := cables.Cable{Role: cables.Charge, Source: []cables.SourceKind{cables.Engine, cables.Split, cables.Sun, cables.Shore}[r.IntN(4)], Body: r.IntN(4) == 0}
 		c.Loads = []cables.Load{{ID: word(r), Name: word(r) + " " + word(r)}}
 		c.Fuse.None = r.IntN(3) == 0
 		line := add(c)
 		if c.Source != cables.Shore {
-			add(cables.Cable{Role: cables.Lead, Source: c.Source, FedBy: line.Number, Fuse: cables.Protection{None: r.IntN(4) == 0}})
+			lead := cables.Cable{Role: cables.Lead, Source: c.Source, FedBy: line.Number, Body: c.Body, Fuse: cables.Protection{None: r.IntN(4) == 0}}
+			if c.Source == cables.Split || r.IntN(4) == 0 {
+				lead.To.Symbol = cables.SymbolBattery
+			}
+			add(lead)
 		}
 	}
 	add(cables.Cable{Role: cables.Bond})

@@ -19,8 +19,15 @@ type Trial struct {
 
 // WiringOf draws the diagram of a bank, sheet by sheet.
 func WiringOf(res *cables.Result) []Trial {
+	return SignedWiringOf(res, unsigned)
+}
+
+// SignedWiringOf is that with signs at the cables.
+func SignedWiringOf(res *cables.Result, sign func(*cables.Cable) draw.Severity) []Trial {
 	var out []Trial
-	for _, c := range newCircuitry(res, "", func(string) string { return "" }).pages() {
+	whole := newCircuitry(res, "", func(string) string { return "" })
+	whole.sign = sign
+	for _, c := range whole.pages() {
 		w := Trial{Scene: c.sheet("a trial", []draw.Cell{{Label: "build", Value: "a trial"}}), Wires: c.wires, Dots: c.dots, Plus: c.plus, Minus: c.minus}
 		for _, m := range c.marks {
 			if g, ok := m.(draw.Group); ok && g.Class == "symbol" {

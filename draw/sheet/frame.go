@@ -26,7 +26,7 @@ func (d *drawing) frame() *border {
 	if d.Revision != "" {
 		b.cells = append(b.cells, draw.Cell{Label: "revision", Value: d.Revision})
 	} else if !d.r.Today.IsZero() {
-		b.cells = append(b.cells, draw.Cell{Label: "day", Value: d.r.Today.String()})
+		b.cells = append(b.cells, draw.Cell{Label: "day", Value: dateWords(d.r.Today)})
 	}
 	if b.page {
 		d.size = Page

@@ -1,8 +1,12 @@
 package sheet
 
 import (
+	"fmt"
 	"math"
 	"strconv"
+	"time"
+
+	"tumblehome/quantity"
 )
 
 // thin is the narrow blank that parts thousands.
@@ -21,4 +25,9 @@ func whole(v float64) string {
 		return "−" + text
 	}
 	return text
+}
+
+// dateWords writes a day out: 30 May 2026.
+func dateWords(d quantity.Date) string {
+	return fmt.Sprintf("%d %s %d", d.Day, time.Month(d.Month), d.Year)
 }
