@@ -7,6 +7,7 @@ import (
 	"tumblehome/build"
 	"tumblehome/catalogue/tyres"
 	"tumblehome/quantity"
+	"tumblehome/trade/arrangement"
 	"tumblehome/trade/takeoff"
 	"tumblehome/trade/weight"
 )
@@ -22,7 +23,7 @@ func (m *Machine) workWeight(w *stages) (weight.Result, Digest) {
 		Body:      weight.Body{Width: valueOf(v.Width), Height: valueOf(v.Height)},
 		Plate:     weight.Plate{Gross: v.Plate.Gross, Front: v.Plate.Front, Rear: v.Plate.Rear, Train: v.Plate.Train},
 		RoofLimit: valueOf(v.RoofLimit), Today: w.today,
-		Lines: takeoff.Gather(w.linings, w.fittings, w.wiring), OnRoof: onRoof(w.doc),
+		Lines: takeoff.Gather(w.linings, w.fittings, w.wiring), OnRoof: w.onRoof(),
 		Seats: seats(w.doc), People: people(w.doc), Tanks: w.tanks(), Gear: w.gear, Cases: cases(v),
 		Front: tyre(v, "front"), Rear: tyre(v, "rear"),
 		Weighings: w.weighings(), Movable: w.movable(),
@@ -39,15 +40,22 @@ func (m *Machine) workWeight(w *stages) (weight.Result, Digest) {
 	return work(m, "weight", 1, weight.Work, in)
 }
 
-func onRoof(doc *build.Document) []string {
+// onRoof are what is fixed through the roof and what stands outside over it, on feet or a rack that nobody wrote down.
+func (w *stages) onRoof() []string {
 	var out []string
-	for _, id := range build.SortedKeys(doc.Fittings) {
-		f := doc.Fittings[id]
-		if f.Where == "outside" && f.At != nil && f.At.Z.Form == build.LeftOut || f.For != "" && throughRoof(doc, f.For) {
+	for _, id := range build.SortedKeys(w.doc.Fittings) {
+		f := w.doc.Fittings[id]
+		if f.For != "" && throughRoof(w.doc, f.For) || f.Where == "outside" && f.At != nil && (f.At.Z.Form == build.LeftOut || w.overRoof(w.places.Find(id).Box)) {
 			out = append(out, "/fittings/"+id)
 		}
 	}
 	return out
+}
+
+// overRoof says whether a box is over the outer roof; it may have been read some millimetres too low.
+func (w *stages) overRoof(b arrangement.Box) bool {
+	const readTooLow = 20
+	return b.MinZ >= w.skin.Roof((b.MinX+b.MaxX)/2, (b.MinY+b.MaxY)/2)-readTooLow
 }
 
 func throughRoof(doc *build.Document, path string) bool {

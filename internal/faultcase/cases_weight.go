@@ -42,6 +42,10 @@ var weightCases = []Case{
 		Patch: `{"vehicle": {"roof-limit": 5}}`,
 		Finds: []string{"fault weight.roof /fittings/panel"},
 	}, {
+		Name:  "More lies on the roof than the handbook allows, raised over it on a rack nobody wrote down",
+		Patch: `{"vehicle": {"roof-limit": 5}, "fittings": {"panel": {"at": {"z": "roof + 121"}}}}`,
+		Finds: []string{"fault weight.roof /fittings/panel"},
+	}, {
 		Name:  "Car tyres are fitted that carry less than stands on them",
 		Patch: `{"vehicle": {"tyres": {"front": {"load-index": 90}}}}`,
 		Finds: []string{"fault weight.tyre.load /vehicle/tyres/front"},

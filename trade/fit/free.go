@@ -64,8 +64,8 @@ func (w *worker) shortest(i int, it *Standing, far [6]float64) solid.Way {
 
 // roomFor says whether a thing may go so far towards a side without standing out of it farther than it does.
 func (w *worker) roomFor(i int, s *Standing, to solid.Side, far float64) bool {
-	if w.in.Fittings[i].Where != "" {
-		return to != solid.Floor
+	if f := w.in.Fittings[i]; f.Where != "" { // what is screwed to the roof or under the floor stays on it: up or down it would hang in the air
+		return to != solid.Floor && (to != solid.Roof || !f.isOutside())
 	}
 	d := solid.Directions[to]
 	there := s.Box.Moved(d[0]*far, d[1]*far, d[2]*far)
