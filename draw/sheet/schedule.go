@@ -22,8 +22,8 @@ func Schedule(r *reckon.Reckoning, revision string) []draw.Scene {
 		return []draw.Scene{bare("Cable schedule of "+title, "This build has no cables yet.")}
 	}
 	rows := append(mendFirst(r), cautioned()...)
-	for i := range r.Cables.Cables {
-		rows = append(rows, scheduleRow(r, &r.Cables.Cables[i]))
+	for _, c := range r.Cables.InOrder() {
+		rows = append(rows, scheduleRow(r, &c))
 	}
 	return tabled(frame, "schedule", "Cable schedule of "+title, scheduleHeads, append(rows, scheduleKey(r)))
 }

@@ -27,7 +27,7 @@ func TestALeadIsACableOfItsOwnOnThePage(t *testing.T) {
 	if got := w.answer(post("/edit", "path", "/power/sources/sun/lead/cable", "value", "4 mm2", "base", "2")); got.Code != 303 {
 		t.Fatalf("writing the copper of a lead: %d", got.Code)
 	}
-	if text = w.answer(get("/power")).Body.String(); !strings.Contains(text, "strike out W12") {
+	if text = w.answer(get("/power")).Body.String(); !strings.Contains(text, "take back what is written of W12") {
 		t.Error("what was written of the lead is not there")
 	}
 }
