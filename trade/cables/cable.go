@@ -47,6 +47,7 @@ type Cable struct {
 	said int     // number that is written; 0 where none is
 	own  float64 // A of its own loads, without what hangs on its far end
 	sum  float64 // A of all that hangs on a trunk
+	told float64 // A that are written for a trunk; 0 where none are
 	fed  string  // id of the circuit that feeds it; "" is the board
 }
 

@@ -26,10 +26,11 @@ func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 			c.sum += f.amps(c.Volts)
 		}
 	}
+	c.told = c.Current
 	if c.Current == 0 {
-		c.Current = max(c.sum, usualLoad)
+		c.Current = usualLoad
 	}
-	c.Current = max(c.Current, r.charging(b)) // all that charges goes the other way through it
+	c.Current = max(c.Current, c.sum, r.charging(b)) // all that hangs on it at once, as its losses are reckoned; all that charges goes the other way
 	c.way.Fuse = b.mainFuse(c.way.Fuse)
 	c.Drop.Limit, c.Drop.Aim = criticalLimit, criticalAim
 	c.Drop.wish()
