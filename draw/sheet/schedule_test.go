@@ -154,3 +154,18 @@ func TestTheSignIsOnTheLeadThatIsTooThinAndNotOnItsLine(t *testing.T) {
 		}
 	}
 }
+
+// Twite does not say how its main fuse is made: the sheet must not print it as if it did, nor in the words of the document.
+func TestAKindOfFuseThatNobodyWroteIsMarkedAndInWords(t *testing.T) {
+	text := sheetsOf(t, demo(t, "twite"))["schedule"]
+	if !strings.Contains(text, "post block*") || !strings.Contains(text, "*: chosen by this program") {
+		t.Error("the kind of the main fuse is not marked as chosen")
+	}
+	for _, code := range []string{"sf30", "sf51", "class-t", "maxi"} {
+		for _, name := range demos {
+			if strings.Contains(sheetsOf(t, demo(t, name))["schedule"], code) {
+				t.Errorf("%s: %s stands on the schedule", name, code)
+			}
+		}
+	}
+}

@@ -51,3 +51,15 @@ func TestWhatConvertsHasItsMinus(t *testing.T) {
 		t.Errorf("%q and %q", line.Negative, lead.Negative)
 	}
 }
+
+// The same copper has the same crimps, whether its fuses are written or chosen.
+func TestEndsFollowTheCopperAndNotWhatIsWritten(t *testing.T) {
+	ends := map[string][]cables.Terminal{}
+	for _, said := range []string{"", "both"} {
+		line, _ := lineAndLead(t, cables.Work(charged(cables.Engine, cables.Load{ID: "converter", Amps: 20}, func(s *cables.Source) { s.Both = said })))
+		ends[said] = line.Terminals
+	}
+	if !slices.Equal(ends[""], ends["both"]) {
+		t.Errorf("%v, and written %v", ends[""], ends["both"])
+	}
+}
