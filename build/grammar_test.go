@@ -148,6 +148,8 @@ var grammarTable = []struct{ rule, takes, refuses, want string }{
 	{"a circuit may begin where another ends", "power: {circuits: {lights: {from: house}, reading: {from: lights}}}", "power: {circuits: {lights: {from: reading}, reading: {from: lights}}}",
 		"power.circuits.lights.from: `lights` feeds itself in the end; expected a circuit that begins at a battery\n" +
 			"power.circuits.reading.from: `reading` feeds itself in the end; expected a circuit that begins at a battery"},
+	{"a number is on one cable", "power: {batteries: {house: {number: 1}}, circuits: {lights: {from: house, loads: [lamp], number: 7}}}", "power: {batteries: {house: {bond-number: 7}}, circuits: {lights: {from: house, loads: [lamp], number: 7}}}",
+		"power: the number 7 is on two cables: that of the bond of house and that of the circuit lights; expected another number for one of them"},
 	{"a battery is in one bank", "power: {batteries: {second: {is: [settle]}}}", "power: {batteries: {second: {is: [lamp]}}}",
 		"power.batteries.second.is.0: `lamp` is already in power.batteries.house; expected each battery once, in one bank"},
 	{"a battery is in its bank once", "power: {batteries: {house: {is: [lamp, settle]}}}", "power: {batteries: {house: {is: [lamp, settle, lamp]}}}",

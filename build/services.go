@@ -24,17 +24,19 @@ type Metered struct {
 
 // Bank is one or several batteries joined.
 type Bank struct {
-	Is       []string                  `doc:"is,need" ref:"fittings" says:"the batteries"`
-	MainFuse *OrNone[quantity.Current] `doc:"main-fuse" range:"1..2000" says:"fuse at the battery, or none"`
-	FuseKind string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how the main fuse is made"`
-	Breaking *quantity.Current         `doc:"breaking" range:"0..100000" says:"current the main fuse can break"`
-	FuseAway *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the main fuse is from the battery's post"`
-	Shorted  *quantity.Current         `doc:"shorted" range:"50..100000" says:"current it gives into a short, from its label"`
-	Bond     *quantity.Section         `doc:"bond" range:"0.5..150" says:"copper of the cable from negative to the body"`
-	Tested   *quantity.Charge          `doc:"tested" range:"0.1..5000" says:"what a test found it to hold"`
-	CutOff   *quantity.YesNo           `doc:"cut-off" says:"its label says that it takes no charge below freezing: low-temperature charge cut-off"`
-	Heated   *quantity.YesNo           `doc:"heated" says:"it warms itself above freezing before it takes charge"`
-	Note     string                    `doc:"note" says:"a remark"`
+	Is         []string                  `doc:"is,need" ref:"fittings" says:"the batteries"`
+	MainFuse   *OrNone[quantity.Current] `doc:"main-fuse" range:"1..2000" says:"fuse at the battery, or none"`
+	FuseKind   string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how the main fuse is made"`
+	Breaking   *quantity.Current         `doc:"breaking" range:"0..100000" says:"current the main fuse can break"`
+	FuseAway   *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the main fuse is from the battery's post"`
+	Shorted    *quantity.Current         `doc:"shorted" range:"50..100000" says:"current it gives into a short, from its label"`
+	Bond       *quantity.Section         `doc:"bond" range:"0.5..150" says:"copper of the cable from negative to the body"`
+	Tested     *quantity.Charge          `doc:"tested" range:"0.1..5000" says:"what a test found it to hold"`
+	CutOff     *quantity.YesNo           `doc:"cut-off" says:"its label says that it takes no charge below freezing: low-temperature charge cut-off"`
+	Heated     *quantity.YesNo           `doc:"heated" says:"it warms itself above freezing before it takes charge"`
+	Number     int                       `doc:"number" range:"1..999" says:"the number on both ends of its main cable, where that is no circuit"`
+	BondNumber int                       `doc:"bond-number" range:"1..999" says:"the number on both ends of the cable from negative to the body"`
+	Note       string                    `doc:"note" says:"a remark"`
 }
 
 // Source is where charge comes from.
@@ -57,6 +59,7 @@ type Source struct {
 	Fused      string                    `doc:"fused" one:"both house source" says:"which ends of a line between two batteries have the fuse"`
 	Lead       *Lead                     `doc:"lead" says:"the short cable from what controls or converts it to the fuse board"`
 	Colour     string                    `doc:"colour" one:"red brown black blue green yellow white grey orange pink violet" says:"colour of its positive"`
+	Number     int                       `doc:"number" range:"1..999" says:"the number on both ends of its cable, 7 for W7"`
 	Note       string                    `doc:"note" says:"a remark"`
 }
 
@@ -66,6 +69,7 @@ type Lead struct {
 	Cable    *quantity.Section         `doc:"cable" range:"0.1..150" says:"copper of one conductor"`
 	Fuse     *OrNone[quantity.Current] `doc:"fuse" range:"0.1..2000" says:"fuse at the board, if another than that of the source; or none"`
 	FuseKind string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how that fuse is made"`
+	Number   int                       `doc:"number" range:"1..999" says:"the number on both ends of its cable, 7 for W7"`
 	Note     string                    `doc:"note" says:"a remark"`
 }
 
@@ -88,6 +92,7 @@ type Circuit struct {
 	FuseAway   *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the fuse is from what feeds it"`
 	DropWanted *quantity.Share           `doc:"drop-wanted" range:"0..1" says:"greatest loss of voltage wanted"`
 	Colour     string                    `doc:"colour" one:"red brown black blue green yellow white grey orange pink violet" says:"colour of its positive"`
+	Number     int                       `doc:"number" range:"1..999" says:"the number on both ends of its cable, 7 for W7"`
 	Note       string                    `doc:"note" says:"a remark"`
 }
 

@@ -38,7 +38,7 @@ func (w *stages) cableInputs() cables.Inputs {
 // bank is a bank of batteries with what the van has between them and the circuits: there the only thing of its kind counts.
 func (w *stages) bank(id string, b build.Bank) cables.Bank {
 	about := "/power/batteries/" + id
-	out := cables.Bank{ID: id, About: about, Bond: valueOf(b.Bond).Float(), FaultSaid: valueOf(b.Shorted).Float(),
+	out := cables.Bank{ID: id, About: about, Bond: valueOf(b.Bond).Float(), FaultSaid: valueOf(b.Shorted).Float(), Number: b.Number, BondNumber: b.BondNumber,
 		MainFuse: fuseOf(b.MainFuse, b.FuseKind, b.Breaking, b.FuseAway, about, "main-fuse"),
 		Isolator: w.only("isolator-"), Shunt: w.only("shunt-"), Busbar: w.only("busbar-"), FuseBoard: w.only("fusebox-")}
 	for _, one := range b.Is {

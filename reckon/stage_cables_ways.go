@@ -41,7 +41,7 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 	about := "/power/circuits/" + id
 	out := cables.Circuit{From: c.From, Current: valueOf(c.Current).Float(), Wanted: valueOf(c.DropWanted).Float()}
 	out.Way = cables.Way{ID: id, About: about, Title: named(id, ""), Section: valueOf(c.Cable).Float(), Insulation: valueOf(c.Insulation).Float(), Runs: c.Along,
-		Bundled: c.Bundled, Surrounded: bool(valueOf(c.Wrapped)), Hot: bool(valueOf(c.Hot)), Body: c.Return == "body", Colour: c.Colour,
+		Bundled: c.Bundled, Surrounded: bool(valueOf(c.Wrapped)), Hot: bool(valueOf(c.Hot)), Body: c.Return == "body", Colour: c.Colour, Number: c.Number,
 		Fuse: fuseOf(c.Fuse, c.FuseKind, c.Breaking, c.FuseAway, about, "fuse")}
 	if out.Bundled == 0 {
 		out.Bundled = shared.most(c.Along)
@@ -133,7 +133,7 @@ func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 		}
 	}
 	out.Way = cables.Way{ID: id, About: about, Title: chargeTitles[out.Kind], Section: valueOf(s.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Runs: s.Along,
-		Bundled: shared.most(s.Along), Surrounded: bool(valueOf(s.Wrapped)), Hot: bool(valueOf(s.Hot)), Colour: s.Colour,
+		Bundled: shared.most(s.Along), Surrounded: bool(valueOf(s.Wrapped)), Hot: bool(valueOf(s.Hot)), Colour: s.Colour, Number: s.Number,
 		Fuse: fuseOf(s.Fuse, s.FuseKind, s.Breaking, s.FuseAway, about, "fuse")}
 	out.Length = w.followed(w.runs.Route(id, true), w.length(s.Route, about, w.controllerOf(s), s.Is))
 	if by := w.controllerOf(s); by != "" && out.Kind == cables.Sun {
@@ -150,7 +150,7 @@ func (w *stages) lead(id string, s build.Source) cables.Way {
 	if s.Lead != nil {
 		said = *s.Lead
 	}
-	out := cables.Way{ID: id, About: about, Section: valueOf(said.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Colour: s.Colour,
+	out := cables.Way{ID: id, About: about, Section: valueOf(said.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Colour: s.Colour, Number: said.Number,
 		Fuse: fuseOf(said.Fuse, said.FuseKind, nil, nil, "/power/sources/"+id, "lead/fuse")}
 	out.Length = w.followed(w.runs.Lead(id), w.length(said.Route, about, w.converterOf(s), []string{w.near(s.To)}))
 	return out

@@ -34,7 +34,7 @@ func cableRow(one *cables.Cable, named func(id, words string) string) []string {
 		to = named(one.To.Fitting, one.To.Words)
 	}
 	row := []string{one.Number, one.Title, to, some(one.Current, three(one.Current)), some(one.Section.MM2, three(one.Section.MM2)), plainNumber(math.Round(one.Length.MM/100) / 10), "", one.Positive, one.Negative,
-		some(one.Fuse.Amps, three(one.Fuse.Amps)), "", string(one.Fuse.Kind), "", "", ""}
+		some(one.Fuse.Amps, three(one.Fuse.Amps)), "", chosen(one.Fuse.Kind.Words(), one.Fuse.KindSaid), "", "", ""}
 	if one.Body {
 		row[8] = "body"
 	}

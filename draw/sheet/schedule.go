@@ -22,8 +22,8 @@ func Schedule(r *reckon.Reckoning, revision string) []draw.Scene {
 		return []draw.Scene{bare("Cable schedule of "+title, "This build has no cables yet.")}
 	}
 	rows := append(mendFirst(r), cautioned()...)
-	for i := range r.Cables.Cables {
-		rows = append(rows, scheduleRow(r, &r.Cables.Cables[i]))
+	for _, c := range r.Cables.InOrder() {
+		rows = append(rows, scheduleRow(r, &c))
 	}
 	return tabled(frame, "schedule", "Cable schedule of "+title, scheduleHeads, append(rows, scheduleKey(r)))
 }
@@ -42,7 +42,7 @@ func scheduleRow(r *reckon.Reckoning, c *cables.Cable) row {
 		ends = append(ends, fmt.Sprintf("%d × %s, %s", t.Count, t.Words, t.At))
 	}
 	return row{sign: signOf(r, c), cells: []string{c.Number, c.Label(), c.From.Words, c.To.Words, along, chosen(some(c.Section.MM2, three(c.Section.MM2)), c.Section.Said), "",
-		c.Positive, minus, about(some(c.Length.MM/1000, "%.1f"), c), about(some(c.Cut/1000, "%.2f"), c), chosen(some(c.Fuse.Amps, three(c.Fuse.Amps)), c.Fuse.Said), "", string(c.Fuse.Kind), strings.Join(ends, "; ")}}
+		c.Positive, minus, about(some(c.Length.MM/1000, "%.1f"), c), about(some(c.Cut/1000, "%.2f"), c), chosen(some(c.Fuse.Amps, three(c.Fuse.Amps)), c.Fuse.Said), "", chosen(c.Fuse.Kind.Words(), c.Fuse.KindSaid), strings.Join(ends, "; ")}}
 }
 
 // about says of a length that nobody has measured it.
@@ -73,7 +73,7 @@ func scheduleKey(r *reckon.Reckoning) row {
 		}
 	}
 	for i := range r.Cables.Cables {
-		if c := &r.Cables.Cables[i]; !c.Section.Said || !c.Fuse.Said && c.Fuse.Amps > 0 {
+		if c := &r.Cables.Cables[i]; !c.Section.Said || c.Fuse.Amps > 0 && !(c.Fuse.Said && c.Fuse.KindSaid) {
 			key.says = append(key.says, chosenMark+": chosen by this program, because nothing is written. Write your own at the page Power, or what was chosen, and it stands.")
 			break
 		}

@@ -10,8 +10,12 @@ import (
 	"tumblehome/trade/finding"
 )
 
-// aboutCable says whether a note is about a cable: about its circuit or source, or, of a main cable or a bond, about its battery's.
-func aboutCable(f finding.Finding, c *cables.Cable) bool {
+// aboutCable says whether a note is about a cable: the one that it came from, or else that of its circuit or source, or, of a main cable or a bond, of its
+// battery's.
+func aboutCable(r *reckon.Reckoning, f finding.Finding, c *cables.Cable) bool {
+	if marks := r.Cables.Marks(f); len(marks) > 0 {
+		return slices.Contains(marks, c.Number)
+	}
 	known := func(e finding.Explanation) bool { return e.Code == f.Code }
 	bonds := f.Code == "power.cable.bond"
 	if len(f.About) == 0 || !slices.ContainsFunc(cables.Explanations, known) || bonds != (c.Role == cables.Bond) {
@@ -27,7 +31,7 @@ func aboutCable(f finding.Finding, c *cables.Cable) bool {
 func gravest(r *reckon.Reckoning, c *cables.Cable) []finding.Finding {
 	var out []finding.Finding
 	for _, f := range r.Findings {
-		if (f.Severity == finding.Danger || f.Severity == finding.Fault && f.Accepted == "") && aboutCable(f, c) {
+		if (f.Severity == finding.Danger || f.Severity == finding.Fault && f.Accepted == "") && aboutCable(r, f, c) {
 			out = append(out, f)
 		}
 	}

@@ -135,3 +135,37 @@ func changed(t *testing.T, name, patch string) *reckon.Reckoning {
 	}
 	return reckon.NewMachine().Reckon(doc, quantity.Date{Year: 2026, Month: 9, Day: 19})
 }
+
+// The fuse of the engine's line is written once for line and lead; only the lead is too thin for it.
+func TestTheSignIsOnTheLeadThatIsTooThinAndNotOnItsLine(t *testing.T) {
+	r := changed(t, "twite", `{"power": {"sources": {"engine": {"lead": {"cable": "2.5 mm2"}}}}}`)
+	line, lead := "", ""
+	for _, c := range r.Cables.Cables {
+		switch c.Role {
+		case cables.Charge:
+			line = c.Number
+		case cables.Lead:
+			lead = c.Number
+		}
+	}
+	for what, text := range sheetsOf(t, r) {
+		if !strings.Contains(text, lead+", fault: ") || strings.Contains(text, line+", fault: ") {
+			t.Errorf("%s: the sign of %s is on %s", what, lead, line)
+		}
+	}
+}
+
+// Twite does not say how its main fuse is made: the sheet must not print it as if it did, nor in the words of the document.
+func TestAKindOfFuseThatNobodyWroteIsMarkedAndInWords(t *testing.T) {
+	text := sheetsOf(t, demo(t, "twite"))["schedule"]
+	if !strings.Contains(text, "post block*") || !strings.Contains(text, "*: chosen by this program") {
+		t.Error("the kind of the main fuse is not marked as chosen")
+	}
+	for _, code := range []string{"sf30", "sf51", "class-t", "maxi"} {
+		for _, name := range demos {
+			if strings.Contains(sheetsOf(t, demo(t, name))["schedule"], code) {
+				t.Errorf("%s: %s stands on the schedule", name, code)
+			}
+		}
+	}
+}

@@ -152,6 +152,11 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"main": null, "fan": {"loads": null}}}}`,
 		Finds: []string{"fault power.cable.feeds-nothing /power/circuits/fan", "note power.cable.unfed /fittings/fan"},
 	}, {
+		Name:  "The main cable of Godwit is written for less than its circuits draw at once",
+		On:    "godwit",
+		Patch: `{"power": {"circuits": {"main": {"current": 30}}}}`,
+		Finds: []string{"close power.current.low /power/circuits/main/current"},
+	}, {
 		Name:  "The coolbox is written with what it draws on average",
 		On:    "dipper",
 		Patch: `{"power": {"circuits": {"coolbox": {"current": 1}}}}`,

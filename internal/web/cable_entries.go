@@ -16,10 +16,10 @@ var fuseKinds = []choice{
 // cableEntries are what the document says of one circuit, source or lead, ready to be changed.
 func cableEntries(v view, at string) []entry {
 	if strings.HasSuffix(at, "/lead") {
-		return []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "its own fuse at the board", "A"), {Path: at + "/fuse-kind", Label: "that fuse is a", Choices: fuseKinds}, fieldOf(at+"/route", "measured, one way", "mm")}
+		return []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "its own fuse at the board", "A"), {Path: at + "/fuse-kind", Label: "that fuse is a", Choices: fuseKinds}, fieldOf(at+"/route", "measured, one way", "mm"), fieldOf(at+"/number", "number on both ends", "")}
 	}
 	out := []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "fuse", "A"), {Path: at + "/fuse-kind", Label: "the fuse is a", Choices: fuseKinds},
-		fieldOf(at+"/fuse-away", "fuse, from what feeds it", "mm"), fieldOf(at+"/route", "measured, one way", "mm")}
+		fieldOf(at+"/fuse-away", "fuse, from what feeds it", "mm"), fieldOf(at+"/route", "measured, one way", "mm"), fieldOf(at+"/number", "number on both ends", "")}
 	if strings.HasPrefix(at, circuitsAt) {
 		out = append(out, entry{Path: at + "/from", Label: "from", Choices: feederChoices(v, at)}, fieldOf(at+"/current", "current when all is on", "A"), fieldOf(at+"/drop-wanted", "most voltage to lose", ""),
 			entry{Path: at + "/loads", Label: "it feeds", Ticks: true, Choices: unjoinedChoices(v, reckon.IsFed), More: electricChoices(v)})

@@ -17,7 +17,7 @@ type cableRow struct {
 
 func cableRows(v view) []cableRow {
 	var out []cableRow
-	for _, c := range v.Cables.Cables {
+	for _, c := range v.Cables.InOrder() {
 		row := cableRow{Cable: c}
 		switch {
 		case c.Role == cables.Lead:

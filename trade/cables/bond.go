@@ -8,7 +8,7 @@ func (r *Result) bonds() {
 			continue
 		}
 		trunk := r.Cables[i]
-		c := Cable{About: s.About, Bank: s.ID, Role: Bond, Title: "negative to the body", Length: s.BondLength, Volts: s.Volts,
+		c := Cable{About: s.About, Bank: s.ID, Role: Bond, said: s.BondNumber, Title: "negative to the body", Length: s.BondLength, Volts: s.Volts,
 			From: End{Words: "the negative busbar", Symbol: SymbolBoard}, To: End{Words: "clean bare metal of the body", Symbol: SymbolBody}}
 		if c.Length.MM == 0 {
 			c.Length = Length{MM: usualTrunk, Known: Assumed}

@@ -43,10 +43,12 @@ type Cable struct {
 	Cut                float64 // length of each of its two cores as cut from the reel, with the branches to all loads
 	Terminals          []Terminal
 
-	way Way
-	own float64 // A of its own loads, without what hangs on its far end
-	sum float64 // A of all that hangs on a trunk
-	fed string  // id of the circuit that feeds it; "" is the board
+	way  Way
+	said int     // number that is written; 0 where none is
+	own  float64 // A of its own loads, without what hangs on its far end
+	sum  float64 // A of all that hangs on a trunk
+	told float64 // A that are written for a trunk; 0 where none are
+	fed  string  // id of the circuit that feeds it; "" is the board
 }
 
 // charges says whether it leads from a source: it is reckoned by itself, outside the network of what is fed.

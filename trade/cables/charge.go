@@ -46,7 +46,7 @@ func (r *Result) supplyOf(bank string) int {
 }
 
 func (r *Result) charge(s Source, to Supply) Cable {
-	c := Cable{ID: s.ID, About: s.About, Bank: to.ID, Role: Charge, Source: s.Kind, Title: s.Title, Loads: s.Is, Length: s.Length, way: s.Way, Body: s.bare()}
+	c := Cable{ID: s.ID, About: s.About, Bank: to.ID, Role: Charge, Source: s.Kind, Title: s.Title, Loads: s.Is, Length: s.Length, way: s.Way, Body: s.bare(), said: s.Number}
 	if c.Length.MM == 0 {
 		c.Length = Length{MM: usualRoute, Known: Assumed}
 	}

@@ -85,6 +85,23 @@ func (r *Result) lowCurrents(s Supply) []finding.Finding {
 	return out
 }
 
+// allAtOnce finds a main cable that is written for less than what hangs on it draws at once.
+func (r *Result) allAtOnce(c *Cable) (finding.Finding, bool) {
+	if c.Role != Trunk || c.told == 0 || c.sum <= c.told*(1+1e-9) {
+		return finding.Finding{}, false
+	}
+	f := finding.Finding{Code: "power.current.low", Severity: finding.Close, About: []string{c.About + "/current"}, Title: "All at once draws more through the main cable than is written",
+		Source: finding.Source{Text: "the sum of what is written for the circuits, or what their loads draw by the catalogue", Sure: finding.Computed}, Measured: measure(c.told, "A"), Limit: measure(c.sum, "A"),
+		Words: fmt.Sprintf("%s A are written; the circuits that hang on it may draw %s A together. Cable and fuse are reckoned with %s A.", digits(c.told, 3), digits(c.sum, 3), digits(c.Current, 3))}
+	if c.Fuse.Amps > 0 && c.sum > c.Fuse.Amps {
+		f.Severity = finding.Fault
+		f.Words += fmt.Sprintf(" Its fuse of %s A would blow.", digits(c.Fuse.Amps, 4))
+	}
+	up := math.Ceil(2*c.sum-1e-9) / 2
+	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("write %s A", digits(up, 4)), c.About, "current", up)}
+	return f, true
+}
+
 func tooLow(w Way, key, who, does string, said, is, reckoned float64) finding.Finding {
 	f := finding.Finding{Code: "power.current.low", Severity: finding.Close, About: []string{w.About + "/" + key}, Title: who + " " + does + " more than is written", Source: rowsSource,
 		Measured: measure(said, "A"), Limit: measure(is, "A"),

@@ -14,17 +14,25 @@ import (
 // Findings are what the builder should know.
 func (r Result) Findings() []finding.Finding { return slices.Clone(r.found) }
 
+// Marks are the numbers of the cables that a finding came from; none where it is about a battery, a thing or a bond. The fuse of a source may be written
+// once for its line and its lead: what a finding points at does not tell them apart.
+func (r Result) Marks(f finding.Finding) []string { return r.of[f.Key()] }
+
 // judge asks every question of every cable.
 func (r *Result) judge() []finding.Finding {
 	var out []finding.Finding
+	r.of = map[string][]string{}
 	for i := range r.Cables {
 		c := &r.Cables[i]
 		if c.Role == Bond {
 			out = r.thinBond(out, c)
 			continue
 		}
-		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.unchosen, r.breaks, r.slow, r.selective} {
+		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.allAtOnce, r.unchosen, r.breaks, r.slow, r.selective} {
 			f, ok := ask(c)
+			if ok {
+				r.of[f.Key()] = append(r.of[f.Key()], c.Number)
+			}
 			if ok && !slices.ContainsFunc(out, func(g finding.Finding) bool { return g.Key() == f.Key() }) { // a line and its lead may share a fuse
 				out = append(out, f)
 			}

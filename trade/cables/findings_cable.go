@@ -44,6 +44,9 @@ func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	if share <= c.Drop.Limit*(1+1e-9) || !c.Section.Said || !r.known(c) || said {
 		return finding.Finding{}, false
 	}
+	if c.Role == Charge && c.Source == Split {
+		return r.dropWithLead(c), true
+	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
 		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
 		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %s mm² with %s A; no more than %s %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, digits(c.Section.MM2, 4), digits(c.Current, 3), digits(100*c.Drop.Limit, 3))}
@@ -62,6 +65,31 @@ func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 		f.Source = finding.Source{Text: "what the document wants; resistances of IEC 60228", Sure: finding.Read}
 	}
 	return f, true
+}
+
+// dropWithLead tells what the line of a relay loses with its lead, as the greatest loss is told: nothing between them makes up for it.
+func (r *Result) dropWithLead(line *Cable) finding.Finding {
+	lead := r.leadOf(line)
+	lost := lead.lost()
+	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{line.sectionAbout()}, Title: "The line from " + line.From.Words + " loses more voltage than is good for charging", Source: dropSource,
+		Measured: measure(lost, "%"), Limit: measure(100*lead.Drop.Limit, "%"),
+		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in line and lead together, %s and %s, with %s A; no more than %s %% should. %.1f V of it stay in the line alone.", lead.Drop.Cables(), lead.Volts, lost, line.Number, lead.Number, digits(line.Current, 3), digits(100*lead.Drop.Limit, 3), line.Drop.Own)}
+	if lost <= 100*criticalLimit {
+		f.Severity = finding.Close
+	}
+	within := func(a, b float64) bool {
+		return pair(line.Length.MM, a, warmCopper)*line.Current+pair(lead.Length.MM, b, warmCopper)*lead.Current <= lead.Drop.Limit*lead.Volts
+	}
+	if mm2, ok := nextStandard(func(a float64) bool {
+		return a > line.Section.MM2 && a >= line.Section.Need && within(a, lead.Section.MM2)
+	}); ok {
+		f.Proposals = line.sectioned(mm2)
+	}
+	if mm2, ok := nextStandard(func(a float64) bool { return a > lead.Section.MM2 && a >= line.Section.Need && within(a, a) }); ok {
+		area := digits(mm2, 4) + " mm2"
+		f.Proposals = append(f.Proposals, proposeAll("make line and lead "+digits(mm2, 4)+" mm²", edit{line.way.About, "cable", area}, edit{lead.way.About, "cable", area}))
+	}
+	return f
 }
 
 // thickEnough is the smallest standard cross-section that passes every rule and keeps the losses within what is aimed for; 0 where none does.

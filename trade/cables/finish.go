@@ -10,9 +10,8 @@ const leastBond = 10.0 // mm2, the next above American gauge 8
 
 var bondSource = finding.Source{Text: "US National Electrical Code 552: the bond is at least AWG 8 and no thinner than the battery's lead", Sure: finding.Read}
 
-// number names a cable by its place in the list, and gives it its colours.
-func (c *Cable) number(i int) {
-	c.Number = fmt.Sprintf("W%d", i+1)
+// colour gives a cable its colours.
+func (c *Cable) colour() {
 	c.Positive, c.Negative = "red", "black"
 	if c.way.Colour != "" {
 		c.Positive = c.way.Colour

@@ -25,6 +25,8 @@ type Bank struct {
 	FuseBoard  *Part
 	Bond       float64 // cross-section of the bond from negative to the body; 0 is not said
 	BondLength Length
+	Number     int // of the main cable where no circuit is it; 0 is not said
+	BondNumber int // 0 is not said
 }
 
 // Battery is one battery of a bank.
@@ -103,6 +105,7 @@ type Way struct {
 	Hot        bool     // beside an engine, an exhaust, or under a dark roof
 	Body       bool     // the body of the van is its negative
 	Colour     string   // of its positive; "" is red
+	Number     int      // on its ends; 0 is not said
 }
 
 // Circuit is a cable and what it feeds.

@@ -13,3 +13,8 @@ const (
 	ClassT  Kind = "class-t"
 	Breaker Kind = "breaker" // resettable
 )
+
+// Words is a kind in the few words that a table has room for.
+func (k Kind) Words() string {
+	return map[Kind]string{Blade: "blade", Maxi: "large blade", SF30: "small strip", SF51: "large strip", Block: "post block", ClassT: "class T", Breaker: "breaker"}[k]
+}

@@ -12,10 +12,10 @@ const (
 
 // trunk is the cable from the battery to its fuse board: that of the bank's main circuit, or one that nobody wrote.
 func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
-	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "main cable", Volts: b.volts()}
+	c := Cable{About: b.About, Bank: b.ID, Role: Trunk, Title: "main cable", Volts: b.volts(), said: b.Number}
 	c.From, c.To = b.end(), b.board()
 	if f, ok := b.main(feeds); ok {
-		c.ID, c.About, c.way, c.Current, c.Drop.Wanted = f.ID, f.About, f.Way, f.Current, f.Wanted
+		c.ID, c.About, c.way, c.Current, c.Drop.Wanted, c.said = f.ID, f.About, f.Way, f.Current, f.Wanted, f.Number
 	}
 	c.Length = c.way.Length
 	if c.Length.MM == 0 {
@@ -26,10 +26,11 @@ func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 			c.sum += f.amps(c.Volts)
 		}
 	}
+	c.told = c.Current
 	if c.Current == 0 {
-		c.Current = max(c.sum, usualLoad)
+		c.Current = usualLoad
 	}
-	c.Current = max(c.Current, r.charging(b)) // all that charges goes the other way through it
+	c.Current = max(c.Current, c.sum, r.charging(b)) // all that hangs on it at once, as its losses are reckoned; all that charges goes the other way
 	c.way.Fuse = b.mainFuse(c.way.Fuse)
 	c.Drop.Limit, c.Drop.Aim = criticalLimit, criticalAim
 	c.Drop.wish()
@@ -63,7 +64,7 @@ func (b Bank) mainFuse(also Fuse) Fuse {
 
 // feed is a circuit's cable with its cross-section and fuse.
 func (r *Result) feed(b Bank, f Circuit) Cable {
-	c := Cable{ID: f.ID, About: f.About, Bank: b.ID, Role: Feed, Title: f.Title, Loads: f.Loads, Length: f.Length, Volts: b.volts(), way: f.Way}
+	c := Cable{ID: f.ID, About: f.About, Bank: b.ID, Role: Feed, Title: f.Title, Loads: f.Loads, Length: f.Length, Volts: b.volts(), way: f.Way, said: f.Number}
 	c.From, c.To = b.board(), toLoads(f.Loads)
 	c.own = f.amps(c.Volts)
 	c.Current = c.own

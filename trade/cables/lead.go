@@ -11,7 +11,7 @@ var leadTitles = map[SourceKind]string{Engine: "lead of the charger from the eng
 // there is its fuse. What converts makes up for what its line loses, so that a lead may lose chargeLimit by itself; a relay does not, so that both
 // count together.
 func (r *Result) lead(s Source, to Supply, line Cable) Cable {
-	c := Cable{ID: s.ID, About: s.Lead.About, Bank: to.ID, Role: Lead, Source: s.Kind, Title: leadTitles[s.Kind], Length: s.Lead.Length, Volts: s.leadVolts(to), way: s.Lead, Body: s.bare()}
+	c := Cable{ID: s.ID, About: s.Lead.About, Bank: to.ID, Role: Lead, Source: s.Kind, Title: leadTitles[s.Kind], Length: s.Lead.Length, Volts: s.leadVolts(to), way: s.Lead, Body: s.bare(), said: s.Lead.Number}
 	if !s.leadWritten() {
 		c.About = s.About
 	}

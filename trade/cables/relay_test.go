@@ -51,3 +51,33 @@ func TestWhatConvertsHasItsMinus(t *testing.T) {
 		t.Errorf("%q and %q", line.Negative, lead.Negative)
 	}
 }
+
+// The same copper has the same crimps, whether its fuses are written or chosen.
+func TestEndsFollowTheCopperAndNotWhatIsWritten(t *testing.T) {
+	ends := map[string][]cables.Terminal{}
+	for _, said := range []string{"", "both"} {
+		line, _ := lineAndLead(t, cables.Work(charged(cables.Engine, cables.Load{ID: "converter", Amps: 20}, func(s *cables.Source) { s.Both = said })))
+		ends[said] = line.Terminals
+	}
+	if !slices.Equal(ends[""], ends["both"]) {
+		t.Errorf("%v, and written %v", ends[""], ends["both"])
+	}
+}
+
+// The finding tells what the figure tells.
+func TestTheLineOfARelayIsToldWithItsLead(t *testing.T) {
+	r := cables.Work(charged(cables.Split, cables.Load{ID: "relay", Name: "relay"}, func(s *cables.Source) { s.Most, s.Section, s.Length.MM = 40, 10, 6000 }))
+	i := slices.IndexFunc(r.Findings(), func(f finding.Finding) bool { return f.Code == "power.drop" })
+	if i < 0 {
+		t.Fatal("nothing is lost")
+	}
+	f := r.Findings()[i]
+	for _, worst := range r.Figures() {
+		if worst.Code == "power.drop.worst" && worst.Value != f.Measured.Value {
+			t.Errorf("the figure says %g %%, the finding %g %%", worst.Value, f.Measured.Value)
+		}
+	}
+	if len(f.Proposals) != 2 || !strings.Contains(f.Words, "line and lead together") {
+		t.Errorf("%s %v", f.Words, f.Proposals)
+	}
+}

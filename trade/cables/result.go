@@ -14,6 +14,7 @@ type Result struct {
 	in    Inputs
 	nets  map[string]net // solved, by bank
 	found []finding.Finding
+	of    map[string][]string // numbers of the cables that a finding is about, by its key
 }
 
 // Supply is a bank as the cables see it.

@@ -14,7 +14,7 @@ func (c Cable) terminals(s Supply) []Terminal {
 // crimps are what goes on its ends: lugs on studs for thick cable, insulated crimps by colour for thin.
 func (c Cable) crimps(s Supply) []Terminal {
 	plus, minus := c.pieces(s)
-	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond || c.Ends != "" {
+	if c.Section.MM2 >= 10 || c.Role == Trunk || c.Role == Bond {
 		words := fmt.Sprintf("ring lug %s for %s mm², with heat-shrink", studFor(c.Section.MM2), digits(c.Section.MM2, 4))
 		at := "both ends"
 		if n := plus + minus; n > c.Cores() {

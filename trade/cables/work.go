@@ -21,9 +21,7 @@ func Work(in Inputs) Result {
 	}
 	r.charges()
 	r.bonds()
-	for i := range r.Cables {
-		r.Cables[i].number(i)
-	}
+	r.number()
 	r.link()
 	r.shorts()
 	r.tried()
