@@ -50,7 +50,7 @@ func (w *stages) runOpenings() []runs.Opening {
 		if o.Through == shell.Front {
 			continue
 		}
-		out = append(out, runs.Opening{ID: id, Name: o.Title, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), In: o.In})
+		out = append(out, runs.Opening{ID: id, Name: o.Title, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), In: o.In, Door: o.Door != ""})
 	}
 	return out
 }

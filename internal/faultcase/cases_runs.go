@@ -10,6 +10,10 @@ var runsCases = []Case{
 		Patch: `{"runs": {"lights": {"points": [{"x": 700, "y": "mid 0", "z": "roof"}, {"x": 2000, "y": "mid 0", "z": "roof"}]}}}`,
 		Finds: []string{"fault runs.opening /runs/lights"},
 	}, {
+		Name:  "A way is laid across the open floor between kitchen and door",
+		Patch: `{"runs": {"across": {"points": [{"x": 980, "y": "right", "z": "floor + 60"}, {"x": 980, "y": "left + 200", "z": "floor + 60"}]}}}`,
+		Finds: []string{"close runs.gangway /runs/across"},
+	}, {
 		Name:  "A way runs on the left side across the sliding door",
 		Patch: `{"runs": {"front": {"points": [{"x": 100, "y": "left", "z": 900}, {"x": 1500, "y": "left", "z": 900}]}}}`,
 		Finds: []string{"fault runs.opening /runs/front"},

@@ -113,7 +113,11 @@ func lengthNow(v view, c led) string {
 	case r != nil && r.Circuit.Written != nil:
 		return metres(*r.Circuit.Written) + " one way, as measured"
 	case r != nil && r.Known:
-		return metres(r.Reckoned) + " one way, guessed"
+		said := metres(r.Reckoned) + " one way, guessed"
+		if under := v.Runs.Underfoot(r); len(under) > 0 {
+			said += "; as guessed it " + joined(under) + ": lead it"
+		}
+		return said
 	}
 	return "length not known: what it leads from or to has no place yet"
 }

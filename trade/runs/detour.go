@@ -127,7 +127,7 @@ func (w *worker) clears(l *Led, f Foul, line, corners []Point) bool {
 	same := func(g Foul) func(Foul) bool {
 		return func(h Foul) bool { return g.Kind == h.Kind && g.ID == h.ID && g.Mode == h.Mode }
 	}
-	after := w.fouls(line)
+	after := w.fouls(line, w.own(l.ID))
 	for _, g := range after {
 		if same(f)(g) || !slices.ContainsFunc(l.Fouls, same(g)) {
 			return false

@@ -29,8 +29,9 @@
 //
 // A new way is laid along one of six usual lines (at the foot of a side, half-way up it, along the edge of the roof; practice, no source) from one
 // thing to another: over wheel arches, behind the lining as deep as the conduit wants and no deeper than leaves it clear of ribs and skin, across by the
-// floor or the roof. A cable without a way is offered written ways that serve it and new ones, those that foul least and are shortest first. A door in the
-// line is not gone round but told. Offers are for one cable: whether several would share a way better is the builder's to see.
+// floor or the roof. A cable without a way is offered written ways that serve it and new ones, those that foul least and are shortest first. Where the floor between
+// two sides is walked on the way goes by the roof; to what stands out on the open floor only the floor leads, and that is told. A door in the
+// line is not gone round but told; what crosses a door or the floor where one walks is never offered before what does not. Offers are for one cable: whether several would share a way better is the builder's to see.
 //
 // # Where it stops being true
 //

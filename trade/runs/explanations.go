@@ -8,6 +8,7 @@ var Explanations = []finding.Explanation{
 	{Code: "runs.bend", Meaning: "A way turns more sharply than its thickest cable may be bent.", Why: "Strands break and insulation is squeezed where a cable is bent closer than about four times its thickness.",
 		Clear: "Give the corner longer legs, or take it in two halves."},
 	{Code: "runs.fill", Meaning: "A conduit has more cable in it than 40 % of its bore.", Why: "Cable cannot be pulled through, and it gets warm.", Clear: "Take a wider conduit, or lead some of the cables elsewhere."},
+	{Code: "runs.gangway", Meaning: "A way lies on floor that is walked on, or on the sill of a side door.", Why: "One stumbles over it, and it is trodden on until its insulation is through.", Clear: "Lead it by the roof or under furniture, or lay it in the floor under the covering."},
 	{Code: "runs.gas", Meaning: "A way leads through the locker of a gas bottle.", Why: "Leaking gas gathers there; a spark of a damaged cable lights it.", Clear: "Lead the way round the locker."},
 	{Code: "runs.opening", Meaning: "A way lies across a door, a window or another hole.", Why: "It would hang in the opening, or the hole would cut it.", Clear: "Lead it over, under or beside the opening."},
 	{Code: "runs.rib", Meaning: "Behind the lining a way meets the steel of a rib or bow.", Why: "Somebody would have to make a hole in what carries the body.", Clear: "Use a hole that the maker left, with a grommet, or lay the way nearer to the room."},

@@ -1,6 +1,7 @@
 package runs
 
 import (
+	"cmp"
 	"fmt"
 
 	"tumblehome/trade/finding"
@@ -21,6 +22,8 @@ var foulWords = map[Kind]struct {
 	Hole:   {finding.Fault, "The way %s crosses the opening %s", "Nothing can lie across a door, a window or a hole: it is in the way or cut through. Lead it round.", placed, "", "/shell/openings/"},
 	RibKind: {finding.Close, "The way %s leads through the rib %s", "Behind the lining the steel of the rib is in the way. Use a hole that the maker left, with a grommet; drill none into pillars, and lay the cable before the lining if there is room.",
 		finding.Source{Text: "converters' practice: every hole in sheet metal deburred, painted, with a grommet", Sure: finding.Memory}, "", "/shell/ribs/"},
+	Gangway: {finding.Close, "The way %s lies on the open %s", "Feet go there: one stumbles over it, and it is crushed. Lead it by the roof, under furniture, or in the floor under its covering (write its height as less than the floor's, such as floor - 15).",
+		finding.Source{Text: "common practice, no source; the places are those of this build", Sure: finding.Memory}, "", ""},
 	Bed: {finding.Close, "The way %s leads through the place where somebody lies on %s", "Somebody would lie on it or pull at it at night. Lead it along the side or under the bed.", placed, "", "/fittings/"},
 }
 
@@ -43,8 +46,12 @@ func (w *worker) tellFoul(l *Led, f Foul) finding.Finding {
 			name = s.Name
 		}
 	}
-	out := finding.Finding{Code: "runs." + string(f.Kind), Severity: say.severity, About: []string{l.pointer(), say.about + f.ID},
-		Title: fmt.Sprintf(say.title, l.ID, name), Words: fmt.Sprintf("For %.0f mm, at x %.0f, y %.0f, %.0f above the load floor. ", f.To-f.From, f.At[0], f.At[1], f.At[2]) + say.words,
+	about := []string{l.pointer()}
+	if say.about != "" {
+		about = append(about, say.about+f.ID)
+	}
+	out := finding.Finding{Code: "runs." + string(f.Kind), Severity: say.severity, About: about,
+		Title: fmt.Sprintf(say.title, l.ID, cmp.Or(name, f.Surface)), Words: fmt.Sprintf("For %.0f mm, at x %.0f, y %.0f, %.0f above the load floor. ", f.To-f.From, f.At[0], f.At[1], f.At[2]) + say.words,
 		Measured: mm(f.To - f.From), Source: say.source, Caution: say.caution, Mode: f.Mode}
 	if f.Kind != RibKind {
 		out.Proposals = w.detours(l, f)

@@ -1,6 +1,10 @@
 package runs
 
-import "tumblehome/solve/solid"
+import (
+	"slices"
+
+	"tumblehome/solve/solid"
+)
 
 // Kind of foul.
 type Kind string
@@ -14,6 +18,7 @@ const (
 	Through Kind = "through"
 	Bed     Kind = "sleeper"
 	GasAt   Kind = "gas"
+	Gangway Kind = "gangway"
 )
 
 // Foul is a part of a way that lies where it should not.
@@ -27,8 +32,8 @@ type Foul struct {
 	At       Point   // its middle
 }
 
-// fouls are those of a way, leg by leg.
-func (w *worker) fouls(line []Point) []Foul {
+// fouls are those of a way, leg by leg. What the way feeds is its own: there it may end before or behind it.
+func (w *worker) fouls(line []Point, own []string) []Foul {
 	var out []Foul
 	along := lengths(line)
 	for i := 0; i+1 < len(line); i++ {
@@ -38,12 +43,13 @@ func (w *worker) fouls(line []Point) []Foul {
 			f.Leg, f.From, f.To, f.At = i, along[i]+s.from*long, along[i]+s.to*long, between(a, b, s.middle())
 			out = append(out, f)
 		}
-		w.throughThings(line, a, b, add)
+		w.throughThings(line, own, a, b, add)
 		w.throughSleepers(a, b, add)
 		w.throughRibs(a, b, add)
 		w.throughArches(a, b, add)
 		w.throughOpenings(line, a, b, add)
 		w.throughSkin(line, a, b, add)
+		w.acrossGangway(a, b, add)
 	}
 	return once(out)
 }
@@ -71,8 +77,8 @@ func once(all []Foul) []Foul {
 // atEnd is how near its end a way may pass through what it leads to [mm].
 const atEnd = 60
 
-// leadsTo says whether a way begins or ends at or in a box.
-func leadsTo(line []Point, box solid.Bounds) bool {
+// leadsTo says whether a way begins or ends at or in a box, or so near to it.
+func leadsTo(line []Point, box solid.Bounds, atEnd float64) bool {
 	for _, p := range []Point{line[0], line[len(line)-1]} {
 		if p[0] > box.MinX-atEnd && p[0] < box.MaxX+atEnd && p[1] > box.MinY-atEnd && p[1] < box.MaxY+atEnd && p[2] > box.MinZ-atEnd && p[2] < box.MaxZ+atEnd {
 			return true
@@ -85,10 +91,13 @@ func leadsTo(line []Point, box solid.Bounds) bool {
 const grazed = 5
 
 // throughThings finds solid fittings that a leg passes through out in the room; on a surface it passes behind them.
-func (w *worker) throughThings(line []Point, a, b Point, add func(Foul, stretch)) {
+func (w *worker) throughThings(line []Point, own []string, a, b Point, add func(Foul, stretch)) {
 	for i := range w.in.Things {
-		t := &w.in.Things[i]
-		if t.Hollow && !t.Gas || inBox(a, b, t.Box).empty() || !t.Gas && leadsTo(line, t.Box) {
+		t, off := &w.in.Things[i], float64(atEnd)
+		if slices.Contains(own, t.ID) {
+			off = atSide
+		}
+		if t.Hollow && !t.Gas || inBox(a, b, t.Box).empty() || !t.Gas && leadsTo(line, t.Box, off) {
 			continue
 		}
 		for _, s := range inSolid(a, b, t.Solid) {

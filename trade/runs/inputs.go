@@ -67,6 +67,7 @@ type Opening struct {
 	ID, Name, Through string
 	X, Y, Z           [2]float64
 	In                string // the opening it lies in
+	Door              bool   // one goes through it
 }
 
 // Circuit is a cable out and back: of a circuit, or from a source to its battery.
@@ -107,4 +108,16 @@ func (c *Circuit) name() string {
 		return "The lead of " + c.ID
 	}
 	return c.ID
+}
+
+// fittings are those between which it leads.
+func (c *Circuit) fittings() []string {
+	var out []string
+	if c.Start != nil {
+		out = append(out, c.Start.Fitting)
+	}
+	for _, e := range c.Ends {
+		out = append(out, e.Fitting)
+	}
+	return out
 }

@@ -3,7 +3,6 @@ package runs
 import (
 	"fmt"
 	"math"
-	"slices"
 )
 
 // Corner is a corner of a way as the document writes it, and where that is.
@@ -36,9 +35,27 @@ func (l *layer) onFloor(x, y float64) Corner {
 	return Corner{plain(x), plain(y), "floor", Point{x, y, l.in.Room.Floor()}}
 }
 
-// apart leaves out corners that lie on the one before.
+// apart leaves out corners that lie on the one before, and those at which the way would turn straight back.
 func apart(all []Corner) []Corner {
-	return slices.CompactFunc(all, func(a, b Corner) bool { return distance(a.At, b.At) < 10 })
+	var out []Corner
+	for _, c := range all {
+		for len(out) > 1 && turnsBack(out[len(out)-2].At, out[len(out)-1].At, c.At) {
+			out = out[:len(out)-1]
+		}
+		if n := len(out); n == 0 || distance(out[n-1].At, c.At) >= 10 {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// turnsBack says whether a way goes back at b on the line on which it came from a.
+func turnsBack(a, b, c Point) bool {
+	dot, in, on := 0.0, distance(a, b), distance(b, c)
+	for axis := range a {
+		dot += (b[axis] - a[axis]) * (c[axis] - b[axis])
+	}
+	return dot < -0.99*in*on
 }
 
 func sign(side string) float64 {

@@ -18,7 +18,9 @@ func (l *layer) tail(s Spot, x float64) []Corner {
 	case at == l.path.side && !onRoof:
 		return l.upTo(at, x, z)
 	case l.path.high == low && !onRoof, l.isLow(s) && (at == "" || l.path.high == belt):
-		return l.byFloor(at, x, y, z)
+		if over := l.byFloor(at, x, y, z); at == "" || !l.underfoot(over, x) {
+			return over
+		}
 	}
 	var out []Corner
 	if l.path.high != edge {
@@ -29,6 +31,19 @@ func (l *layer) tail(s Spot, x float64) []Corner {
 	}
 	out = append(out, l.onRoof(x, sign(at)*l.edge), l.onSide(at, x, l.top))
 	return append(out, l.upTo(at, x, z)...)
+}
+
+// underfoot says whether a line from the foot of the side would lie where one walks.
+func (l *layer) underfoot(over []Corner, x float64) bool {
+	line := At(append([]Corner{l.other(l.path.side, x)}, over...))
+	for i := 0; i+1 < len(line); i++ {
+		found := false
+		l.acrossGangway(line[i], line[i+1], func(Foul, stretch) { found = true })
+		if found {
+			return true
+		}
+	}
+	return false
 }
 
 // isLow says whether something stands in the lower half of the van, from where nobody goes by the roof without need.

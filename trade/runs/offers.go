@@ -15,6 +15,7 @@ type Offer struct {
 	Corners []Corner
 	Length  float64  // of the cable one way, to the farthest of what it feeds [mm]
 	Meets   []string // what the way fouls, in words
+	barred  bool     // it lies across a door or where one walks
 }
 
 // mostOffered is how many ways are offered for a cable, and worthDetour by how much longer than along the surfaces, beside a loop, a written
@@ -24,7 +25,7 @@ const (
 	worthDetour = 1.5
 )
 
-// Offers are the ways that a circuit or source without one could take, the best first: what fouls least, written ways before new ones, then the
+// Offers are the ways that a circuit or source without one could take, the best first: what crosses no door and no floor that is walked on, then what fouls least, written ways before new ones, then the
 // shortest.
 func (r *Result) Offers(id string, source bool) []Offer {
 	route := r.Route(id, source)
@@ -36,7 +37,12 @@ func (r *Result) Offers(id string, source bool) []Offer {
 		if l := &r.Ways[i]; len(l.At) > 1 {
 			tried := r.trying(route.Circuit, l.Way)
 			if tried.laid() > loop && tried.Reckoned < worthDetour*route.Reckoned+loop {
-				out = append(out, Offer{Way: l.ID, Length: tried.Reckoned})
+				lines := tried.Assumed
+				for _, part := range tried.On {
+					lines = append(lines, part.Points)
+				}
+				under := r.underfoot(lines, route.Circuit.fittings())
+				out = append(out, Offer{Way: l.ID, Length: tried.Reckoned, Meets: under, barred: len(under) > 0})
 			}
 		}
 	}
@@ -47,21 +53,30 @@ func (r *Result) Offers(id string, source bool) []Offer {
 			continue
 		}
 		tried := r.trying(route.Circuit, Way{ID: newWay, At: At(corners)})
-		out = append(out, Offer{Path: p, Corners: corners, Length: tried.Reckoned, Meets: r.Meets(corners)})
+		if tried.laid() < length(At(corners))/2 {
+			continue // the cable would hardly use it
+		}
+		meets, barred := r.meets(At(corners), route.Circuit.fittings())
+		for _, m := range r.Underfoot(&tried) {
+			if !slices.Contains(meets, m) {
+				meets, barred = append(meets, m), true
+			}
+		}
+		out = append(out, Offer{Path: p, Corners: corners, Length: tried.Reckoned, Meets: meets, barred: barred})
 	}
 	slices.SortStableFunc(out, func(a, b Offer) int {
-		return cmp.Or(cmp.Compare(len(a.Meets), len(b.Meets)), a.fresh()-b.fresh(), cmp.Compare(a.Length, b.Length))
+		return cmp.Or(one(a.barred)-one(b.barred), cmp.Compare(len(a.Meets), len(b.Meets)), one(a.Way == "")-one(b.Way == ""), cmp.Compare(a.Length, b.Length))
 	})
 	if len(out) > 0 {
-		most := 2*out[0].Length + loop
+		most := worthDetour*out[0].Length + loop
 		out = slices.DeleteFunc(out, func(o Offer) bool { return o.Length > most })
 	}
 	return out[:min(len(out), mostOffered)]
 }
 
-// fresh is 1 of a way that has yet to be made.
-func (o *Offer) fresh() int {
-	if o.Way == "" {
+// one is 1 of what holds.
+func one(holds bool) int {
+	if holds {
 		return 1
 	}
 	return 0
@@ -136,10 +151,16 @@ func (r *Result) barely(x float64, name string) Spot {
 
 // Meets says in a few words each what a line would foul.
 func (r *Result) Meets(corners []Corner) []string {
+	out, _ := r.meets(At(corners), nil)
+	return out
+}
+
+// meets says it of a line that leads to these fittings, and whether it lies across a door or where one walks.
+func (r *Result) meets(line []Point, own []string) (out []string, barred bool) {
 	w := &worker{in: r.in}
-	var out []string
-	for _, f := range w.fouls(At(corners)) {
+	for _, f := range w.fouls(line, own) {
 		name := f.ID
+		barred = barred || f.Kind == Gangway || f.Kind == Hole
 		for i := range r.in.Things {
 			if t := &r.in.Things[i]; t.ID == f.ID && (f.Kind == Through || f.Kind == GasAt) {
 				name = t.Name
@@ -147,10 +168,28 @@ func (r *Result) Meets(corners []Corner) []string {
 		}
 		out = append(out, fmt.Sprintf(meetWords[f.Kind], cmp.Or(name, f.Surface)))
 	}
+	return out, barred
+}
+
+// Underfoot says whether what of a route is only guessed would lie on floor that is walked on or across a door.
+func (r *Result) Underfoot(route *Route) []string {
+	return r.underfoot(route.Assumed, route.Circuit.fittings())
+}
+
+func (r *Result) underfoot(lines [][]Point, own []string) []string {
+	w := &worker{in: r.in}
+	var out []string
+	for _, line := range lines {
+		for _, f := range w.fouls(line, own) {
+			if said := fmt.Sprintf(meetWords[f.Kind], cmp.Or(f.ID, f.Surface)); (f.Kind == Gangway || f.Kind == Hole) && !slices.Contains(out, said) {
+				out = append(out, said)
+			}
+		}
+	}
 	return out
 }
 
 var meetWords = map[Kind]string{
 	Skin: "leaves the body through the %s", RibKind: "leads through the rib %s", ArchAt: "leads through the wheel arch %s", Hole: "crosses the opening %s",
-	Through: "leads through %s", Bed: "leads over the bed %s", GasAt: "leads past the gas: %s",
+	Through: "leads through %s", Bed: "leads over the bed %s", GasAt: "leads past the gas: %s", Gangway: "lies on the open %s, where one walks",
 }

@@ -60,6 +60,11 @@ func TestWhatAWayFouls(t *testing.T) {
 		{"beside the hole", nil, []runs.Point{{800, 250, 1800}, {1600, 250, 1800}}, ""},
 		{"out through the roof where there is no hole", nil, []runs.Point{{2000, 0, 1700}, {2000, 0, 1900}}, "skin roof 0"},
 		{"out through the hole", nil, []runs.Point{{1200, 0, 1700}, {1200, 0, 1900}}, ""},
+		{"across the open floor from the sill of the side door to 120 before the other side, looked at every 25", nil, []runs.Point{{1600, -900, 60}, {1600, 900, 60}}, "gangway floor 1675"},
+		{"in the floor under its covering", nil, []runs.Point{{1600, -900, 30}, {1600, 900, 30}}, ""},
+		{"on the floor through a locker nobody treads on it", nil, []runs.Point{{1050, 880, 45}, {1050, 500, 45}}, ""},
+		{"at the foot of a side without a door", nil, []runs.Point{{100, -850, 45}, {450, -850, 45}}, ""},
+		{"on the sill of the door at that side, 1000 wide, looked at every 25", nil, []runs.Point{{700, -850, 45}, {1990, -850, 45}}, "gangway floor 967"},
 		{"where somebody lies", nil, []runs.Point{{2500, -700, 700}, {2500, 850, 700}}, "sleeper bed 600"},
 	} {
 		in := empty()
@@ -67,12 +72,16 @@ func TestWhatAWayFouls(t *testing.T) {
 		in.Ribs = []runs.Rib{{ID: "r3", On: "right", From: 1725, To: 1775, Depth: 45}}
 		in.Arches = []runs.Arch{{ID: "arch", Box: box(1750, 2450, 700, 1400, -500, 300)}}
 		in.Openings = []runs.Opening{{ID: "fan", Through: "roof", X: [2]float64{1000, 1400}, Y: [2]float64{-200, 200}}}
+		in.Openings = append(in.Openings, runs.Opening{ID: "side", Through: "left", X: [2]float64{800, 1800}, Z: [2]float64{0, 1500}, Door: true})
 		in.Sleepers = []runs.Sleeper{{On: "bed", Name: "bed", Mode: "night", Box: box(1900, 2900, 200, 800, 500, 850)}}
 		got := ""
 		for _, f := range led(in, c.way...).Fouls {
 			id, long := f.ID, fmt.Sprintf(" %.0f", f.To-f.From)
-			if f.Kind == runs.Skin {
+			switch f.Kind {
+			case runs.Skin:
 				id, long = f.Surface, " 0"
+			case runs.Gangway:
+				id = f.Surface
 			}
 			got += string(f.Kind) + " " + id + long
 		}

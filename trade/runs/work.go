@@ -44,8 +44,19 @@ func (w *worker) led(way Way) Led {
 	}
 	l.Length, l.Bends = length(way.At), bends(way.At)
 	l.Supports = Supports(l.Length, l.Every)
-	l.Covers, l.Fouls = w.covers(way.At), w.fouls(way.At)
+	l.Covers, l.Fouls = w.covers(way.At), w.fouls(way.At, w.own(way.ID))
 	return l
+}
+
+// own are the fittings between which the cables lead that take a way.
+func (w *worker) own(way string) []string {
+	var out []string
+	for i := range w.in.Circuits {
+		if c := &w.in.Circuits[i]; slices.Contains(c.Along, way) {
+			out = append(out, c.fittings()...)
+		}
+	}
+	return out
 }
 
 // conductors are the outer diameters of all that a way carries, two for each circuit; none if one of them is not known.
