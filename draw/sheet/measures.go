@@ -12,6 +12,9 @@ func (d *drawing) planMeasures(all []drawn) []draw.Mark {
 	top := v.At(0, d.space.MaxY).Y - 2
 	out := draw.Ruler{Zero: draw.Pt(v.At(0, 0).X, top), Along: draw.Horizontal, Metre: v.Length(1000),
 		From: math.Ceil(d.r.Body.Start()/1000*2) / 2, To: math.Floor(d.r.Body.End()/500) / 2}.Marks()
+	if d.onlyWiring() {
+		return out
+	}
 	edge := v.At(0, d.space.MinY).Y
 	foot := func(x float64) draw.Point {
 		return v.At(x, -d.r.Body.Half(clamp(x, d.r.Body.Start(), d.r.Body.End()), d.level))
@@ -74,6 +77,9 @@ func (d *drawing) bedLength(foot func(float64) draw.Point) (draw.Chain, bool) {
 
 // sideMeasures is the headroom beside the long section.
 func (d *drawing) sideMeasures() []draw.Mark {
+	if d.onlyWiring() {
+		return nil
+	}
 	v, room := d.views[Side], d.r.Lining.Room
 	x := (room.Front() + room.Rear()) / 2
 	at := v.At(d.space.MaxX, 0).X + 5
@@ -83,6 +89,9 @@ func (d *drawing) sideMeasures() []draw.Mark {
 
 // crossMeasures are the width at elbow height and, at the floor, what stands left and right with the way between.
 func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
+	if d.onlyWiring() {
+		return nil
+	}
 	v, room := d.views[Cross], d.r.Lining.Room
 	left, right := room.Left(d.cut, d.level), room.Right(d.cut, d.level)
 	edge := v.At(0, d.r.Body.Floor()-pan).Y
