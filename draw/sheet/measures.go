@@ -102,7 +102,18 @@ func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
 	}
 	outer, _ := draw.Stack(edge, true, draw.Dimension(v.At(left, d.level), v.At(right, d.level), draw.Horizontal, 0, five(right-left)+d.wide()))
 	set = append(set, outer...)
-	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: draw.Dimensions(set...)}}
+	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: grounded(draw.Dimensions(set...))}}
+}
+
+// grounded lays a ground under lettering, so that outlines of what hangs under the floor do not run through it.
+func grounded(marks []draw.Mark) []draw.Mark {
+	for i, m := range marks {
+		if l, ok := m.(draw.Lettering); ok {
+			l.Ground = draw.FillSheet
+			marks[i] = l
+		}
+	}
+	return marks
 }
 
 // acrossFloor measures what the cut goes through at the floor: the last thing on the left, the way, the first on the right.
