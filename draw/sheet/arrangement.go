@@ -23,8 +23,14 @@ func Arrangement(r *reckon.Reckoning, v View) draw.Scene {
 	s = s.With(frame.marks(d)...)
 	s = s.With(d.plan(), d.side(), d.cross())
 	s = s.With(d.viewTitles()...).With(d.keyed()...)
+	if d.onlyWiring() { // there are no notes on it that flags could lead to
+		return s
+	}
 	return s.With(d.flags()...)
 }
+
+// onlyWiring says whether it is the sheet of the wiring, which has neither flags nor dimensions.
+func (d *drawing) onlyWiring() bool { return d.Show == Wiring && d.View.Size != (draw.Size{}) }
 
 // single is one view alone.
 func (d *drawing) single() draw.Scene {

@@ -64,7 +64,10 @@ func (d *drawing) middle(view string) float64 {
 	return v.At((d.space.MinX+d.space.MaxX)/2, 0).X
 }
 
-// column sets flags one below another beside a view.
+// flagAir is what stays free between two flags [mm of the paper].
+const flagAir = 0.8
+
+// column sets flags one below another beside a view. Of those that have no room the last, which weigh least, are counted.
 func (d *drawing) column(view, side string, flags []draw.Flag) []draw.Mark {
 	if len(flags) == 0 {
 		return nil
@@ -73,8 +76,11 @@ func (d *drawing) column(view, side string, flags []draw.Flag) []draw.Mark {
 	x := v.At(s.MinX, 0).X - besideFlags/2
 	if side == "right" {
 		x = v.At(s.MaxX, 0).X + besideFlags/2
-		if view == Side {
+		switch view {
+		case Side:
 			x += besideSide
+		case Plan: // clear of the name of the rear doors
+			x = max(x, v.At(d.r.Body.End(), 0).X+besideDoors+plainSize+draw.FlagSize/2)
 		}
 	}
 	if d.Only != "" { // there is no more room than the paper has
@@ -84,12 +90,20 @@ func (d *drawing) column(view, side string, flags []draw.Flag) []draw.Mark {
 	if view != Plan {
 		from, to = v.At(0, s.MaxZ).Y-4, v.At(0, -wheelShown).Y+4
 	}
+	var out []draw.Mark
+	if room := int((to - from) / (draw.FlagSize + flagAir)); len(flags) > room {
+		to -= 3 * lineHigh
+		room = max(0, int((to-from)/(draw.FlagSize+flagAir)))
+		for i, text := range []string{"and " + strconv.Itoa(len(flags)-room), "more in", "margin"} {
+			out = append(out, draw.Lettering{Text: text, At: draw.Pt(x, to+lineHigh*(float64(i)+0.8)), Anchor: draw.Middle, Ink: draw.InkQuiet, Size: plainSize})
+		}
+		flags = flags[:room]
+	}
 	labels := make([]label.Label, len(flags))
 	for i, f := range flags {
 		labels[i] = label.Label{Place: f.Place, Width: draw.FlagSize, Height: draw.FlagSize, FromCentre: true}
 	}
-	var out []draw.Mark
-	for i, at := range label.Column(labels, x, from, to, 0.8) {
+	for i, at := range label.Column(labels, x, from, to, flagAir) {
 		flags[i].At = at.Box.Centre()
 		out = append(out, flags[i].Group())
 	}

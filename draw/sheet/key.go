@@ -17,7 +17,7 @@ func (d *drawing) letters(nameless []drawn, taken []draw.Rect) []draw.Mark {
 	var out []draw.Mark
 	for _, w := range nameless {
 		t := &d.things[w.thing]
-		if t.carrier >= 0 && !t.Moved || len(d.key) == len(alphabet) {
+		if t.carrier >= 0 && !t.Moved || len(d.key) == len(alphabet) || d.onlyWiring() && !d.wired(t.ID) {
 			continue
 		}
 		l := draw.Lettering{Text: alphabet[len(d.key) : len(d.key)+1], Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkQuiet, Ground: draw.FillPaper}

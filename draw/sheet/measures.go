@@ -12,6 +12,9 @@ func (d *drawing) planMeasures(all []drawn) []draw.Mark {
 	top := v.At(0, d.space.MaxY).Y - 2
 	out := draw.Ruler{Zero: draw.Pt(v.At(0, 0).X, top), Along: draw.Horizontal, Metre: v.Length(1000),
 		From: math.Ceil(d.r.Body.Start()/1000*2) / 2, To: math.Floor(d.r.Body.End()/500) / 2}.Marks()
+	if d.onlyWiring() {
+		return out
+	}
 	edge := v.At(0, d.space.MinY).Y
 	foot := func(x float64) draw.Point {
 		return v.At(x, -d.r.Body.Half(clamp(x, d.r.Body.Start(), d.r.Body.End()), d.level))
@@ -74,6 +77,9 @@ func (d *drawing) bedLength(foot func(float64) draw.Point) (draw.Chain, bool) {
 
 // sideMeasures is the headroom beside the long section.
 func (d *drawing) sideMeasures() []draw.Mark {
+	if d.onlyWiring() {
+		return nil
+	}
 	v, room := d.views[Side], d.r.Lining.Room
 	x := (room.Front() + room.Rear()) / 2
 	at := v.At(d.space.MaxX, 0).X + 5
@@ -83,6 +89,9 @@ func (d *drawing) sideMeasures() []draw.Mark {
 
 // crossMeasures are the width at elbow height and, at the floor, what stands left and right with the way between.
 func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
+	if d.onlyWiring() {
+		return nil
+	}
 	v, room := d.views[Cross], d.r.Lining.Room
 	left, right := room.Left(d.cut, d.level), room.Right(d.cut, d.level)
 	edge := v.At(0, d.r.Body.Floor()-pan).Y
@@ -93,7 +102,18 @@ func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
 	}
 	outer, _ := draw.Stack(edge, true, draw.Dimension(v.At(left, d.level), v.At(right, d.level), draw.Horizontal, 0, five(right-left)+d.wide()))
 	set = append(set, outer...)
-	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: draw.Dimensions(set...)}}
+	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: grounded(draw.Dimensions(set...))}}
+}
+
+// grounded lays a ground under lettering, so that outlines of what hangs under the floor do not run through it.
+func grounded(marks []draw.Mark) []draw.Mark {
+	for i, m := range marks {
+		if l, ok := m.(draw.Lettering); ok {
+			l.Ground = draw.FillSheet
+			marks[i] = l
+		}
+	}
+	return marks
 }
 
 // acrossFloor measures what the cut goes through at the floor: the last thing on the left, the way, the first on the right.

@@ -141,7 +141,10 @@ func (d *drawing) doorNames(taken *[]draw.Rect) []draw.Mark {
 			l := draw.Lettering{Text: d.openingName(o.ID), Anchor: draw.Middle, Level: draw.Midline, Ink: draw.InkGood}
 			if surface == shell.Rear {
 				l.At, l.Turn = v.At(d.r.Body.End(), 0), -90
-				l.At.X += 4
+				l.At.X += besideDoors
+				if d.Only != "" { // there stand the flags
+					l.At.X, l.Ground = v.At(d.r.Lining.Room.Rear(), 0).X-besideDoors, draw.FillSheet
+				}
 			} else if from, to, ok := extentOf(o.X); ok {
 				wall := d.r.Lining.Room.Left
 				if surface == shell.Right {
@@ -156,3 +159,6 @@ func (d *drawing) doorNames(taken *[]draw.Rect) []draw.Mark {
 	}
 	return out
 }
+
+// besideDoors is how far behind the body the name of the rear doors stands [mm of the paper].
+const besideDoors = 4.0

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"tumblehome/draw"
 	"tumblehome/reckon"
 	"tumblehome/trade/runs"
@@ -73,4 +75,15 @@ func (d *drawing) wiringEnds() []runs.Point {
 		}
 	}
 	return out
+}
+
+// wired says whether a cable leads from or to a fitting.
+func (d *drawing) wired(id string) bool {
+	for i := range d.r.Runs.Routes {
+		c := d.r.Runs.Routes[i].Circuit
+		if c.Start != nil && c.Start.Fitting == id || slices.ContainsFunc(c.Ends, func(e runs.End) bool { return e.Fitting == id }) {
+			return true
+		}
+	}
+	return false
 }

@@ -15,6 +15,10 @@ import (
 func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) place, taken *[]draw.Rect) {
 	numbers, bounds := d.cableNumbers(), d.paperOf(view)
 	var set []draw.Lettering
+	if d.onlyWiring() { // names may stand beside the van, where there are no dimensions
+		bounds = bounds.Inset(-besideFlags)
+		bounds.Min.Y += besideFlags
+	}
 	letter := func(p runs.Point, text string, beside bool) {
 		if text == "" {
 			return
@@ -31,7 +35,7 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 	}
 	for i := range d.r.Runs.Ways {
 		w := &d.r.Runs.Ways[i]
-		if len(w.At) < 2 {
+		if len(w.At) < 2 || view != Side && d.shortWay(w, s.view) {
 			continue
 		}
 		var all []string
@@ -41,17 +45,8 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 		letter(longest(w.At), strings.Join(all, " "), false)
 	}
 	if view != Side {
-		for _, e := range d.wiringStarts() {
-			letter(e.At, e.Name, true)
-		}
-		for i := range d.r.Runs.Routes {
-			c := d.r.Runs.Routes[i].Circuit
-			for _, e := range c.Ends {
-				if c.Lead && c.Start != nil { // many begin at the board, where they end
-					e = *c.Start
-				}
-				letter(e.At, numbers[cableKey{c.ID, c.Source, c.Lead}], true)
-			}
+		for _, p := range d.wiredPlaces(numbers) {
+			letter(p.at, p.words(), true)
 		}
 	}
 	for _, l := range set {
@@ -62,17 +57,17 @@ func (d *drawing) wiringLetters(s *sketch, view string, at func(runs.Point) plac
 // ledFrom is how far from its place lettering may stand without a line that leads there [mm of the paper].
 const ledFrom = 2.0
 
-// wiringStarts are the batteries, fuse boards and controllers where cables begin, each once.
-func (d *drawing) wiringStarts() []runs.End {
-	var out []runs.End
-	for i := range d.r.Runs.Routes {
-		e := d.r.Runs.Routes[i].Circuit.Start
-		if e != nil && e.Fitting != "" && !slices.ContainsFunc(out, func(o runs.End) bool { return o.Fitting == e.Fitting }) {
-			out = append(out, *e)
-		}
+// shortWay says whether a way with a single cable is so short on the paper that the number at the cable's end is enough.
+func (d *drawing) shortWay(w *runs.Led, v draw.View) bool {
+	long := 0.0
+	for i := range len(w.At) - 1 {
+		a, b := w.At[i], w.At[i+1]
+		long += v.At(a[0], a[1]).Distance(v.At(b[0], b[1]))
 	}
-	return out
+	return len(w.Carries) == 1 && long < enoughWay
 }
+
+const enoughWay = 15.0 // mm of the paper
 
 // paperOf is what a view takes of the paper.
 func (d *drawing) paperOf(view string) draw.Rect {
@@ -101,10 +96,13 @@ func tag(text string, at draw.Point, bounds draw.Rect, taken *[]draw.Rect, besid
 		}
 	}
 	if ok {
-		*taken = append(*taken, l.Bounds())
+		*taken = append(*taken, l.Bounds().Inset(-tagAir))
 	}
 	return l, ok
 }
+
+// tagAir is what stays free about it [mm of the paper].
+const tagAir = 0.5
 
 // tagReach is how far from its place lettering is looked for [mm of the paper].
 const tagReach = 36.0

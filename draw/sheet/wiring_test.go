@@ -46,3 +46,35 @@ func TestTheWiringSheetTellsWhatIsDangerousAndWhatIsAssumed(t *testing.T) {
 		t.Error("a sound van is called dangerous")
 	}
 }
+
+// A flag without its note, or a dimension through the number of a cable, helps nobody who lays cables.
+func TestTheWiringSheetHasNeitherFlagsNorDimensionsAndNamesWhereCablesBegin(t *testing.T) {
+	for _, name := range demos {
+		r := demo(t, name)
+		s := sheet.WiringPlan(r, "drive", "")
+		flawless(t, s)
+		all := found(s)
+		for _, id := range []string{"flags", "plan-measures", "side-measures", "cross-measures"} {
+			if _, ok := all[id]; ok {
+				t.Errorf("%s: it has %s", name, id)
+			}
+		}
+		lettered := letters(draw.Scene{Marks: []draw.Mark{all["plan-wiring"]}})
+		for _, supply := range r.Cables.Supplies {
+			for _, b := range supply.Batteries {
+				named := strings.ReplaceAll(b.ID, "-", " ")
+				if f := r.Document.Fittings[b.ID]; f.Called != "" {
+					named = f.Called
+				}
+				if !strings.Contains(lettered, named+"\n") {
+					t.Errorf("%s: %s has no name", name, named)
+				}
+			}
+		}
+		for _, route := range r.Runs.Routes {
+			if start := route.Circuit.Start; start != nil && start.Fitting != "" && !strings.Contains(lettered, start.Name+"\n") {
+				t.Errorf("%s: %s, where cables begin, has no name", name, start.Name)
+			}
+		}
+	}
+}
