@@ -46,7 +46,7 @@ func (w *worker) beside(mode *Mode, p solid.Point, within float64) []bound {
 	near, floor, up := around(p.X, p.Y, within), w.in.Room.Floor(), w.ground().up[w.row(p.X)]
 	var out []bound
 	for i := range mode.Standings {
-		s := &mode.Standings[i]
+		s := mode.Standings[i].passed()
 		if !w.inTheWay(i) || len(s.Solid) == 0 || !s.Box.Meets(near) {
 			continue
 		}
