@@ -19,7 +19,7 @@ func (w *worker) tightest(r *Route, t *trodden, cells []int32) {
 	r.Width = math.Inf(1)
 	for _, c := range cells {
 		p, free := g.place(c), roomAt(t.clear[c])
-		gap := straddled(w.bounds(t, p, max(free+4*cell, Roomy-free)), p, free)
+		gap := straddled(w.bounds(t, p, max(free+4*cell, Roomy-free)), p, free, 2)
 		if pair := len(gap.of) == 2; pair == r.paired && gap.wide >= r.Width || r.paired && !pair {
 			continue
 		}
@@ -46,7 +46,8 @@ type straddle struct {
 }
 
 // straddled is the gap between the nearest edge beside a place and the nearest on its other side.
-func straddled(all []bound, p solid.Point, free float64) straddle {
+// It is at least so many times as wide as the nearest edge is off: twice, if the place lies within it and not before it.
+func straddled(all []bound, p solid.Point, free, times float64) straddle {
 	near, off := -1, math.Inf(1)
 	for k, e := range all {
 		if d, _, _ := e.distance(p.X, p.Y); d < off {
@@ -64,7 +65,7 @@ func straddled(all []bound, p solid.Point, free float64) straddle {
 			continue
 		}
 		a, b := all[near].between(e.edge)
-		if wide := math.Hypot(a.X-b.X, a.Y-b.Y); wide < gap.wide && wide >= off {
+		if wide := math.Hypot(a.X-b.X, a.Y-b.Y); wide < gap.wide && wide >= times*off-touching {
 			gap = straddle{wide, []int{all[near].of, e.of}, [2]solid.Point{a, b}}
 		}
 	}

@@ -9,7 +9,7 @@ import (
 // wider are the attempts to widen the narrowest place of a way: what stands on either side is moved off, or made narrower.
 func (w *worker) wider(mode *Mode, way Way) []attempt {
 	p, more := solid.Point{X: way.X, Y: way.Y}, escapeWidth-way.Width+touching
-	g := straddled(w.beside(mode, p, way.Width/2+4*cell), p, way.Width/2)
+	g := straddled(w.beside(mode, p, way.Width/2+4*cell), p, way.Width/2, 1)
 	var out []attempt
 	for k, i := range g.of {
 		if i < 0 || len(g.of) < 2 {
