@@ -25,16 +25,17 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
 		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 5, key, func() fit.Result {
+	return workBy(m, "fit", 6, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen, in.Slide, in.Ground = w.room, w.nudge, w.lengthen, w.slideLess, m.ground(w.room)
 		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
 		for i := range w.places.Rest {
 			in.Fittings[i] = w.fitFitting(&w.places.Rest[i])
 			in.Fittings[i].Mass = key.Masses[i]
+			in.Fittings[i].Aside = w.isPassed(&w.places.Rest[i], key.Masses[i])
 		}
 		for i := range w.places.Modes {
-			in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i]))
+			in.Modes = append(in.Modes, w.fitMode(&w.places.Modes[i], key.Masses))
 		}
 		in.Parts = fitParts(w.places.Parts)
 		in.RoomKey, in.Before = string(w.room.key[:]), m.fitBefore()
@@ -91,15 +92,15 @@ func (w *stages) statures() []fit.Person {
 func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
-		Gives: t.softness(), Rests: t.rests(), Aside: t.aside(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
+		Gives: t.softness(), Rests: t.rests(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
 		Today: isFitted(t.Fitted, w.today), Later: t.later()}
 }
 
-func (w *stages) fitMode(mode *arrangement.Mode) fit.Mode {
+func (w *stages) fitMode(mode *arrangement.Mode, masses []float64) fit.Mode {
 	out := fit.Mode{Name: mode.Name, Open: w.doc.Modes[mode.Name].Open, Standings: make([]fit.Standing, len(mode.All))}
 	for i := range mode.All {
 		s := &mode.All[i]
-		out.Standings[i] = fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved, Scribed: s.Scribed}
+		out.Standings[i] = fit.Standing{Solid: s.Solid, Box: s.Box, Moved: s.Moved, Scribed: s.Scribed, Aside: w.putAside(mode, i, masses[i])}
 	}
 	for _, m := range mode.Movers {
 		out.Movers = append(out.Movers, fit.Mover(m))

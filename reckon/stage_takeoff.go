@@ -108,9 +108,6 @@ func (t thing) softness() float64 {
 	return 0
 }
 
-// aside reports whether a thing is put aside in passing.
-func (t thing) aside() bool { return t.Make == "table" || t.Make == "step" || t.Make == "ladder" }
-
 // later reports whether only the place of a thing is kept.
 func (t thing) later() bool { return bool(valueOf(t.Later)) }
 

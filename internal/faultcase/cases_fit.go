@@ -129,6 +129,11 @@ var fitCases = []Case{
 		Finds: []string{"fault fit.walkway /fittings/kitchen in day"},
 		Also:  "it stands before a way out as well",
 	}, {
+		Name:  "A table that nothing folds is made a wall behind the sliding door",
+		Patch: `{"fittings": {"wall": {"make": "table", "at": {"x": 120, "y": -720, "z": "floor"}, "size": {"x": 1220, "y": 30, "z": 1500}, "mass": 9, "held": "screwed"}}}`,
+		Finds: []string{"fault fit.way-out /fittings/bed in night", "close fit.way-out /fittings/bench in day", "fault fit.walkway /fittings/kitchen in day",
+			"fault fit.door.barred /fittings/wall in day", "note fit.way-out.blocked /fittings/wall in night"},
+	}, {
 		Name:  "A rack is hung before the rear doors and leaves one way out at night",
 		Patch: `{"fittings": {"left-box": {"size": {"y": 660}}, "rack": {"make": "shelf", "at": {"x": "rear", "y": "mid 0", "z": 700}, "size": {"x": 300, "y": 1500, "z": 900}, "mass": 9}}}`,
 		Finds: []string{"fault fit.way-out /fittings/bed in night", "close fit.way-out /fittings/bench in day", "note fit.way-out.blocked /fittings/rack in night"},

@@ -39,7 +39,11 @@ func (v view) waysOut() []placeOut {
 
 // routeWords say one way out: feet first past the galley to the side door: 1.9 m, narrowest 430 mm between galley and bench.
 func (v view) routeWords(r fit.Route) string {
-	text := map[string]string{"feet": "feet first ", "head": "head first ", "side": "over its long side "}[r.First]
+	text := ""
+	if table := v.some(r.Aside); table != "" {
+		text = "put " + table + " away, then "
+	}
+	text += map[string]string{"feet": "feet first ", "head": "head first ", "side": "over its long side "}[r.First]
 	if over := v.some(r.Over); over != "" {
 		text += "over " + over + " "
 	}

@@ -38,7 +38,7 @@ func (w *worker) doorWidth(day *Mode, o Opening) {
 	}
 	var all []taken
 	for i := range day.Standings {
-		s, f := &day.Standings[i], w.in.Fittings[i]
+		s, f := day.Standings[i].passed(), w.in.Fittings[i]
 		if len(s.Solid) == 0 || f.Gives > 0 || f.Aside || f.For != "" || f.isOutside() || !s.Box.Meets(zone) {
 			continue
 		}

@@ -100,7 +100,7 @@ func (w *worker) layer(mode *Mode, today bool, open []bool, z float64, at patch,
 	}
 	from, to := g.atX(at.x0), g.atX(at.x1)
 	for k := range mode.Standings {
-		s := &mode.Standings[k]
+		s := mode.Standings[k].passed()
 		if s.Box.MaxZ <= low || s.Box.MinZ >= z+crawlUnder || s.Box.MaxX < from || s.Box.MinX > to ||
 			k == on || !w.hard(k) || today && !w.in.Fittings[k].Today || len(s.Solid) == 0 {
 			continue
@@ -118,7 +118,7 @@ func (w *worker) layer(mode *Mode, today bool, open []bool, z float64, at patch,
 	}
 }
 
-// hard says whether a fitting bars the way of one who crawls: what is soft is pressed, a table or a step put aside.
+// hard says whether a fitting bars the way of one who crawls: what is soft is pressed, a step put aside.
 func (w *worker) hard(i int) bool {
 	f := &w.in.Fittings[i]
 	return !f.isOutside() && f.For == "" && f.Gives == 0 && !f.Aside && !f.In

@@ -14,7 +14,7 @@ func (w *worker) edges(mode *Mode, x, y, within float64) []edge {
 	out, near := w.near[:0], around(x, y, within)
 	floor, up := w.in.Room.Floor(), w.ground().up[w.row(x)]
 	for i := range mode.Standings {
-		s := &mode.Standings[i]
+		s := mode.Standings[i].passed()
 		if !s.Box.Meets(near) || len(s.Solid) == 0 || !w.inTheWay(i) {
 			continue
 		}

@@ -40,7 +40,7 @@ func (w *worker) blocked(mode *Mode, o Opening, today bool) (by int, blocked boo
 	taken := make([]bool, n*m)
 	by, most := -1, 0
 	for i := range mode.Standings {
-		s, f := &mode.Standings[i], w.in.Fittings[i]
+		s, f := mode.Standings[i].passed(), w.in.Fittings[i]
 		if len(s.Solid) == 0 || f.Gives > 0 || f.Aside || f.For != "" || f.isOutside() || today && !f.Today || !s.Box.Meets(zone) {
 			continue
 		}

@@ -87,7 +87,7 @@ func (w *worker) lay(mode *Mode, was *laid, i0, i1 int) *laid {
 	}
 	for i := range mode.Standings {
 		if w.inTheWay(i) {
-			w.paint(&f.Floor, mode.Standings[i].Solid, i0, i1)
+			w.paint(&f.Floor, mode.Standings[i].passed().Solid, i0, i1)
 		}
 	}
 	if was != nil && slices.Equal(f.Free, was.Free) {

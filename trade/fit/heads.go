@@ -66,7 +66,7 @@ func (w *worker) over(mode *Mode, x, y, z float64, seat int, aside bool) float64
 		if b := &s.Box; b.MaxX <= x-half || b.MinX >= x+half || b.MaxY <= y-half || b.MinY >= y+half || b.MaxZ <= z || b.MinZ >= top {
 			continue
 		}
-		if f := &w.in.Fittings[i]; len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || f.Aside && !aside || seat >= 0 && w.carries(seat, i) && w.yields(i) {
+		if f := &w.in.Fittings[i]; len(s.Solid) == 0 || f.Where != "" || f.For != "" || f.Gives >= 1 || i == seat || w.asideAbed(s, i) && !aside || seat >= 0 && w.carries(seat, i) && (w.yields(i) || w.asideAbed(s, i)) {
 			continue
 		}
 		for _, p := range s.Solid {
@@ -201,8 +201,16 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 	w.find(out)
 }
 
-// yields says whether a thing that a seat carries is no matter to who sits or lies there: cushions, slats, what stands inside, what is put aside.
+// yields says whether a thing that a seat carries is no matter to who sits or lies there: cushions, slats, what stands inside.
 func (w *worker) yields(i int) bool {
 	f := w.in.Fittings[i]
-	return f.Rests || f.Gives > 0 || f.Aside || f.In
+	return f.Rests || f.Gives > 0 || f.In
+}
+
+// aside says whether a fitting can be put aside from where it stands.
+func (w *worker) aside(s *Standing, i int) bool { return w.in.Fittings[i].Aside || s.Aside != nil }
+
+// asideAbed says whether a fitting is put aside for the night or to sit: a table is, wherever it then goes.
+func (w *worker) asideAbed(s *Standing, i int) bool {
+	return w.in.Fittings[i].Make == "table" || w.aside(s, i)
 }

@@ -56,7 +56,7 @@ type Fitting struct {
 	For     string  // the opening it belongs to
 	Gives   float64 // share of its least dimension by which it may be pressed: 0 hard, 1 a curtain
 	Rests   bool    // people sit or lie on it
-	Aside   bool    // it is put aside in passing: a table, a step
+	Aside   bool    // it is put aside in passing, or trodden on: a light step
 	Make    string  // what kind of thing is made; empty for what is bought or found
 	Board   float64 // thickness of a made thing's board [mm]
 	Mass    float64 // with what it holds when full [kg]
@@ -99,6 +99,23 @@ type Standing struct {
 	Box     solid.Bounds
 	Moved   bool         // not where it rests
 	Scribed []solid.Side // faces cut to the room from within: not judged while it rests
+	Aside   *Standing    // where it is once it is put out of one's way, for a table that folds or is light enough to lift; nil if it stays where it is
+}
+
+// passed is where a fitting is while somebody passes.
+func (s *Standing) passed() *Standing {
+	if s.Aside != nil {
+		return s.Aside
+	}
+	return s
+}
+
+// reach is the box about where a fitting is and where it is put aside.
+func (s *Standing) reach() solid.Bounds {
+	if s.Aside == nil || len(s.Aside.Solid) == 0 {
+		return s.Box
+	}
+	return s.Box.Join(s.Aside.Box)
 }
 
 // Person is one who lives aboard.

@@ -89,11 +89,19 @@ func (w *worker) compare() {
 			if alike && shapeOf(s.Solid) != shapeOf(old.Solid) && slices.EqualFunc(s.Solid, old.Solid, samePrism) {
 				s.Solid = old.Solid
 			}
-			if !alike || shapeOf(s.Solid) != shapeOf(old.Solid) {
-				w.changes[mode.Name] = append(w.changes[mode.Name], change{i, old.Box, s.Box})
+			if !alike || shapeOf(s.Solid) != shapeOf(old.Solid) || !sameAside(s.Aside, old.Aside) {
+				w.changes[mode.Name] = append(w.changes[mode.Name], change{i, old.reach(), s.reach()})
 			}
 		}
 	}
+}
+
+// sameAside says whether a thing is put aside as it was before.
+func sameAside(s, old *Standing) bool {
+	if s == nil || old == nil {
+		return s == old
+	}
+	return slices.EqualFunc(s.Solid, old.Solid, samePrism)
 }
 
 func samePrism(p, q solid.Prism) bool {

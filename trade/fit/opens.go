@@ -139,7 +139,7 @@ func (w *worker) onItsWay(mode *Mode, p *Part, path solid.Bounds) (near []int) {
 		if !s.Box.Meets(about) || i == p.Fitting {
 			continue
 		}
-		if f := &w.in.Fittings[i]; f.In || f.Aside || w.belong(i, p.Fitting) {
+		if f := &w.in.Fittings[i]; f.In || w.aside(s, i) || w.belong(i, p.Fitting) {
 			continue
 		}
 		if p.Kind == "lid" && w.liesOn(i, s, mode.Standings[p.Fitting].Box.MaxZ) {
@@ -187,7 +187,7 @@ func (w *worker) onLid(mode *Mode, p *Part) (fitting int, stands bool) {
 	top := host.MaxZ
 	for i := range mode.Standings {
 		s, f := &mode.Standings[i], w.in.Fittings[i]
-		if len(s.Solid) > 0 && !f.In && !f.Rests && f.Gives == 0 && !f.Aside && w.carries(p.Fitting, i) && math.Abs(s.Box.MinZ-top) <= touching &&
+		if len(s.Solid) > 0 && !f.In && !f.Rests && f.Gives == 0 && !w.aside(s, i) && w.carries(p.Fitting, i) && math.Abs(s.Box.MinZ-top) <= touching &&
 			s.Box.MinX < host.MaxX && host.MinX < s.Box.MaxX && s.Box.MinY < host.MaxY && host.MinY < s.Box.MaxY {
 			return i, true
 		}

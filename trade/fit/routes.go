@@ -14,6 +14,7 @@ type Route struct {
 	OutCalled       string // the opening as one speaks of it: the rear doors
 	Lies            bool
 	First           string   // which end leaves the bed first: feet, head, side; empty for a seat
+	Aside           []string // tables put away first, over whose place it leads
 	Over            []string // beds and seats crawled over on the way, in their order
 	Past            []string // what one passes closely, in its order
 	Length          float64  // [mm]
@@ -50,7 +51,7 @@ func (r *Result) Routes() []Route {
 		}
 		w.count(mode, places, w.shut(mode, false), false)
 		open := w.roomy(mode, false, 0, w.ground().nx-1)
-		trod := trodden{mode: mode, pass: w.crossing(mode, false), clear: distances(open, w.ground().nx, w.ground().ny)}
+		trod := trodden{mode: mode, pass: w.crossing(mode, false), clear: distances(open, w.ground().nx, w.ground().ny), floor: w.overFloor(mode)}
 		for _, p := range places {
 			for _, o := range w.in.Openings {
 				if slices.Contains(p.ways, o.ID) {
@@ -67,6 +68,8 @@ type trodden struct {
 	mode  *Mode
 	pass  *crossing
 	clear []int32
+	floor []int32 // the clearance of the floor alone, whatever hangs or stands over it
+	wants float64 // how wide a body the way is for
 }
 
 func (w *worker) route(t *trodden, p place, o Opening) Route {
@@ -78,6 +81,7 @@ func (w *worker) route(t *trodden, p place, o Opening) Route {
 	}
 	var cells []int32
 	for want := float64(escapeWidth); cells == nil && want > 0; want -= cell {
+		t.wants = want
 		cells = w.ground().shortest(from, goals, func(c int32) bool {
 			return t.pass.part[c] != 0 && (2*roomAt(t.clear[c])+cell >= want || want <= crawlWide)
 		})
@@ -92,9 +96,22 @@ func (w *worker) route(t *trodden, p place, o Opening) Route {
 	if p.lies {
 		r.First = w.leaves(t.mode, p.at, r.Line)
 	}
-	w.passes(&r, t.mode, p.at)
+	w.passes(&r, t, p.at)
 	w.tightest(&r, t, cells)
 	return r
+}
+
+// overFloor is the clearance of the floor and the steps outside for one who goes under what hangs at least 500 over it.
+func (w *worker) overFloor(mode *Mode) []int32 {
+	g := w.ground()
+	open := make([]bool, g.nx*g.ny)
+	w.layer(mode, false, open, w.in.Room.Floor(), g.all(0, g.nx-1), -1)
+	for _, o := range w.in.Openings {
+		if o.WayOut {
+			g.open(open, o)
+		}
+	}
+	return distances(open, g.nx, g.ny)
 }
 
 // startOf is the passable cell nearest the middle of a bed or seat from which one comes to an opening, and the cells of its step.
@@ -169,17 +186,21 @@ func over(from, to, at, step float64) float64 {
 	return math.Inf(1)
 }
 
-// passes gathers what a way leads over, and what hard and large things it leads closely past, in the order of the way.
-func (w *worker) passes(r *Route, mode *Mode, from int) {
+// passes gathers what is put away for a way, what it leads over, and what hard and large things it leads closely past, in the order of the way.
+func (w *worker) passes(r *Route, t *trodden, from int) {
+	mode := t.mode
 	bed := mode.Standings[from].Box
 	for _, p := range stepped(r.Line) {
-		if on := w.treads(mode, p); on >= 0 && on != from && !w.carries(on, from) && !w.carries(from, on) {
+		if on := w.treads(t, p); on >= 0 && on != from && !w.carries(on, from) && !w.carries(from, on) {
 			if b := mode.Standings[on].Box; b.MinX >= bed.MaxX || b.MaxX <= bed.MinX || b.MinY >= bed.MaxY || b.MaxY <= bed.MinY { // not the bunk above
 				r.Over = with(r.Over, w.in.Fittings[on].ID)
 			}
 		}
 		for i := range mode.Standings {
-			s, waist := &mode.Standings[i], w.in.Room.Floor()+climbed
+			if s := &mode.Standings[i]; s.Aside != nil && within(s.Box.Grown(crawlWide/2), p) {
+				r.Aside = with(r.Aside, w.in.Fittings[i].ID)
+			}
+			s, waist := mode.Standings[i].passed(), w.in.Room.Floor()+climbed
 			if len(s.Solid) == 0 || !w.hard(i) || w.in.Fittings[i].Rests || s.Box.MaxZ <= waist || s.Box.MinZ >= waist || w.carries(i, from) {
 				continue
 			}

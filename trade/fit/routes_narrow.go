@@ -12,20 +12,14 @@ type bound struct {
 	of int
 }
 
-// tightest measures the narrow cells of a way from edge to edge and keeps the narrowest. Where the way only cuts a corner it is not narrow: that
+// tightest measures the cells of a way from edge to edge, as far as gaps narrower than Roomy go, and keeps the narrowest. Where the way only cuts a corner it is not narrow: that
 // counts if nothing else does.
 func (w *worker) tightest(r *Route, t *trodden, cells []int32) {
-	g, least := w.ground(), int32(far*far)
-	for _, c := range cells {
-		least = min(least, t.clear[c])
-	}
+	g := w.ground()
 	r.Width = math.Inf(1)
 	for _, c := range cells {
-		if math.Sqrt(float64(t.clear[c])) > math.Sqrt(float64(least))+1.5 {
-			continue
-		}
-		p := g.place(c)
-		gap := straddled(w.bounds(t.mode, p, roomAt(t.clear[c])+4*cell), p, roomAt(t.clear[c]))
+		p, free := g.place(c), roomAt(t.clear[c])
+		gap := straddled(w.bounds(t, p, max(free+4*cell, Roomy-free)), p, free, 2)
 		if pair := len(gap.of) == 2; pair == r.paired && gap.wide >= r.Width || r.paired && !pair {
 			continue
 		}
@@ -52,7 +46,8 @@ type straddle struct {
 }
 
 // straddled is the gap between the nearest edge beside a place and the nearest on its other side.
-func straddled(all []bound, p solid.Point, free float64) straddle {
+// It is at least so many times as wide as the nearest edge is off: twice, if the place lies within it and not before it.
+func straddled(all []bound, p solid.Point, free, times float64) straddle {
 	near, off := -1, math.Inf(1)
 	for k, e := range all {
 		if d, _, _ := e.distance(p.X, p.Y); d < off {
@@ -70,7 +65,7 @@ func straddled(all []bound, p solid.Point, free float64) straddle {
 			continue
 		}
 		a, b := all[near].between(e.edge)
-		if wide := math.Hypot(a.X-b.X, a.Y-b.Y); wide < gap.wide && wide >= off {
+		if wide := math.Hypot(a.X-b.X, a.Y-b.Y); wide < gap.wide && wide >= times*off-touching {
 			gap = straddle{wide, []int{all[near].of, e.of}, [2]solid.Point{a, b}}
 		}
 	}
@@ -90,15 +85,16 @@ func boundsOf(q solid.Prism, of int) []bound {
 }
 
 // bounds are the edges near a place that one who crawls there does not pass: fittings that stand higher than what one crawls on, and the van.
-func (w *worker) bounds(mode *Mode, p solid.Point, within float64) []bound {
-	near, on := around(p.X, p.Y, within), w.treads(mode, p)
+func (w *worker) bounds(t *trodden, p solid.Point, within float64) []bound {
+	mode := t.mode
+	near, on := around(p.X, p.Y, within), w.treads(t, p)
 	low := w.in.Room.Floor() + bodyFrom
 	if on >= 0 {
 		low = mode.Standings[on].Box.MaxZ + touching
 	}
 	var out []bound
 	for i := range mode.Standings {
-		s := &mode.Standings[i]
+		s := mode.Standings[i].passed()
 		if i == on || len(s.Solid) == 0 || !w.hard(i) || w.in.Fittings[i].Rests || !s.Box.Meets(near) {
 			continue
 		}
@@ -114,10 +110,12 @@ func (w *worker) bounds(mode *Mode, p solid.Point, within float64) []bound {
 	return out
 }
 
-// treads is what one goes on at a place: the floor (-1), or the lowest bed or seat with room to crawl over it.
-func (w *worker) treads(mode *Mode, p solid.Point) int {
-	on, at := -1, math.Inf(1)
-	if w.crawls(mode, p, w.in.Room.Floor()+bodyFrom, -1) {
+// treads is what one goes on at a place: the floor (-1) where it is wide enough for the way, or the lowest bed or seat with room to crawl over it.
+func (w *worker) treads(t *trodden, p solid.Point) int {
+	mode, on, at := t.mode, -1, math.Inf(1)
+	g := w.ground()
+	c := w.row(p.X)*g.ny + min(max(int(math.Round((p.Y-g.y)/cell)), 0), g.ny-1)
+	if 2*roomAt(t.floor[c])+cell >= t.wants {
 		return on
 	}
 	for i := range mode.Standings {
@@ -132,7 +130,7 @@ func (w *worker) treads(mode *Mode, p solid.Point) int {
 // crawls says whether nothing hard but what one crawls on stands over a place from some height to where one who crawls ends.
 func (w *worker) crawls(mode *Mode, p solid.Point, low float64, on int) bool {
 	for i := range mode.Standings {
-		s := &mode.Standings[i]
+		s := mode.Standings[i].passed()
 		if i == on || !w.hard(i) || len(s.Solid) == 0 || s.Box.MaxZ <= low || s.Box.MinZ >= low+crawlUnder || !within(s.Box, p) {
 			continue
 		}

@@ -61,3 +61,16 @@ func TestRoutesDoNotDependOnWhatWasRemembered(t *testing.T) {
 		t.Errorf("remembered %+v, fresh %+v", a, b)
 	}
 }
+
+func TestAWayOverALoweredBedIsTold(t *testing.T) {
+	v := lane(400)
+	v.in.Modes = nil
+	v.put(fit.Fitting{ID: "lowered", Rests: true}, box(780, 1395, -890, 890, 1100, 1160))
+	v.mode("night", nil, fit.Pose{Person: "ada", Does: "lies", At: "bed", Head: "rear"})
+	r := fit.Work(v.in)
+	for _, route := range r.Routes() {
+		if over := len(route.Over) == 1 && route.Over[0] == "lowered"; route.Out == "side" && !over {
+			t.Errorf("over %v, though the lane under the lowered bed is only 400", route.Over)
+		}
+	}
+}

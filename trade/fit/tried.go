@@ -66,6 +66,10 @@ func (a attempt) far() float64 {
 func (a attempt) standing(s Standing) Standing {
 	if a.less == 0 {
 		s.Solid, s.Box = s.Solid.Moved(a.by[0], a.by[1], a.by[2]), s.Box.Moved(a.by[0], a.by[1], a.by[2])
+		if s.Aside != nil {
+			aside := a.standing(*s.Aside)
+			s.Aside = &aside
+		}
 		return s
 	}
 	less := math.Ceil(a.less/5-1e-9) * 5

@@ -112,7 +112,7 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 	}, working.Working{
 		Formula: "the width of the widest body that gets from the door to the fitting: twice its least clearance on the widest way", Source: walkSource,
 		Notes: []string{"Between 100 and 1400 mm above the floor, in a low van three quarters of its height; on a grid of 25 mm, the narrow places then measured exactly.",
-			"Tables and steps are put aside in passing; a body turns and swerves as it likes."},
+			"A table that folds or drops is put away first, a light step put aside; a body turns and swerves as it likes."},
 		Lines: []working.Line{
 			{Symbol: "x", Label: "where", Value: way.X, Unit: "mm", Sum: fmt.Sprintf("at y %.0f, from %s to %s", way.Y, door.called(), w.name(to)), From: working.Origin{Here: true}},
 			{Symbol: "c", Label: "clearance there", Value: way.Width / 2, Unit: "mm", From: working.Origin{Here: true}},

@@ -120,7 +120,7 @@ func (w *worker) reportWays(mode *Mode, places []place, shut map[string]int) {
 func (w *worker) waysWorking(worst place, shut map[string]int, free float64) working.Working {
 	how := working.Working{
 		Formula: "number of ways out with a free square of 450 mm before them that one comes to from the bed or seat", Source: exitSource,
-		Notes: []string{"Openings marked way-out, looked at 300 mm deep; soft things, tables and steps do not block.",
+		Notes: []string{"Openings marked way-out, looked at 300 mm deep; soft things and light steps do not block, nor a table that is folded first.",
 			"One comes to them on foot, or crawling over floor, beds and seats with 500 mm above and 375 mm beside: common practice, no source."},
 	}
 	for _, o := range w.in.Openings {

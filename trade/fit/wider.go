@@ -9,7 +9,7 @@ import (
 // wider are the attempts to widen the narrowest place of a way: what stands on either side is moved off, or made narrower.
 func (w *worker) wider(mode *Mode, way Way) []attempt {
 	p, more := solid.Point{X: way.X, Y: way.Y}, escapeWidth-way.Width+touching
-	g := straddled(w.beside(mode, p, way.Width/2+4*cell), p, way.Width/2)
+	g := straddled(w.beside(mode, p, way.Width/2+4*cell), p, way.Width/2, 1)
 	var out []attempt
 	for k, i := range g.of {
 		if i < 0 || len(g.of) < 2 {
@@ -46,7 +46,7 @@ func (w *worker) beside(mode *Mode, p solid.Point, within float64) []bound {
 	near, floor, up := around(p.X, p.Y, within), w.in.Room.Floor(), w.ground().up[w.row(p.X)]
 	var out []bound
 	for i := range mode.Standings {
-		s := &mode.Standings[i]
+		s := mode.Standings[i].passed()
 		if !w.inTheWay(i) || len(s.Solid) == 0 || !s.Box.Meets(near) {
 			continue
 		}
