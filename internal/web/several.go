@@ -74,7 +74,7 @@ func (s *Server) saveAnother(r *http.Request, base int) ([]string, error) {
 		return nil, errUnreadable("that is more than is changed at once")
 	}
 	names := then.copyNames(ids)
-	patch, placed, err := s.beside(then, ids, names)
+	patch, placed, err := s.beside(then, ids, names, len(asked) == 1)
 	if err != nil {
 		return nil, err
 	}
@@ -121,8 +121,8 @@ func (s *state) copyNames(ids []string) []string {
 }
 
 // beside is the patch that puts copies behind, before, to the right or to the left of the originals, where they are in nobody's way and not
-// in the cab; where there is no such place they wait for one, as new things do.
-func (s *Server) beside(then *state, ids, names []string) (patch tree.Patch, found bool, err error) {
+// in the cab. Where there is no such place, one alone waits for one, as new things do; several stay together, in the way of something.
+func (s *Server) beside(then *state, ids, names []string, alone bool) (patch tree.Patch, found bool, err error) {
 	inPlace := copied(then.Node, ids, names)
 	doc, err := build.DecodeTree(inPlace, s.desk.rows)
 	if err != nil {
@@ -135,7 +135,7 @@ func (s *Server) beside(then *state, ids, names []string) (patch tree.Patch, fou
 	}
 	long, wide := math.Ceil(box.MaxX-box.MinX), math.Ceil(box.MaxY-box.MinY)
 	var first tree.Patch
-	for i, way := range [][2]float64{{long, 0}, {-long, 0}, {0, wide}, {0, -wide}} {
+	for _, way := range [][2]float64{{long, 0}, {-long, 0}, {0, wide}, {0, -wide}} {
 		var moves []reckon.Move
 		for _, name := range names {
 			if one := there.Places.Find(name); one != nil && one.Placed() {
@@ -147,14 +147,17 @@ func (s *Server) beside(then *state, ids, names []string) (patch tree.Patch, fou
 			return tree.Difference(then.Node, inPlace), true, nil
 		}
 		patch := tree.Difference(then.Node, tree.Merge(inPlace, moved))
-		if i == 0 {
+		if leavesRoom(there, box, way[0]) {
+			continue
+		}
+		if first.Empty() {
 			first = patch
 		}
-		if !leavesRoom(there, box, way[0]) && s.isFree(then, patch, "", names...) {
+		if s.isFree(then, patch, "", names...) {
 			return patch, true, nil
 		}
 	}
-	if waits := waiting(inPlace, names); !tree.Equal(waits, inPlace) {
+	if waits := waiting(inPlace, names); alone && !tree.Equal(waits, inPlace) {
 		return tree.Difference(then.Node, waits), false, nil
 	}
 	return first, true, nil // what stands in another thing stays in it
