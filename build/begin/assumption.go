@@ -3,6 +3,7 @@ package begin
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/quantity"
@@ -55,7 +56,8 @@ func (a Answers) assumedReadings() []Assumption {
 		{r.DoorWidth, "door-width", "width of the side door", "what can be carried in, where the galley may stand", b.DoorWidth, 80},
 		{r.DoorHeight, "door-height", "height of the side door", "what can be carried in", b.DoorHeight, 60},
 	} {
-		if one.read == nil {
+		noDoor := strings.HasPrefix(one.key, "door-") && a.doorSide() == "none"
+		if one.read == nil && !noDoor {
 			all = append(all, lengthAssumed("/shell/quick/"+one.key, one.words, one.typical, one.off, one.what, "tape"))
 		}
 	}

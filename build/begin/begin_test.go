@@ -307,6 +307,17 @@ func TestWhatIsSaidIsNoLongerAssumed(t *testing.T) {
 	}
 }
 
+func TestWhereThereIsNoSideDoorItsSizeIsNotAssumed(t *testing.T) {
+	for side, want := range map[string]bool{"left": true, "none": false} {
+		_, all, _ := begin.Document(begin.Answers{Readings: begin.Readings{DoorSide: side}})
+		for _, path := range []string{"/shell/quick/door-width", "/shell/quick/door-height"} {
+			if slices.Contains(paths(all), path) != want {
+				t.Errorf("door %s: %s among what is assumed: %v", side, path, !want)
+			}
+		}
+	}
+}
+
 func TestWhatIsChangedElsewhereIsNoLongerAssumed(t *testing.T) {
 	doc := document(t, begin.Answers{})
 	changed, err := build.Apply(doc, tree.Setting("/vehicle/wheelbase", tree.Plain("3400")), catalogue.Builtin())

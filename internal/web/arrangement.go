@@ -194,12 +194,12 @@ func fittingEntries(id string, f build.Fitting) []entry {
 	out := []entry{{Path: at + "/called", Label: "name"}}
 	if f.For == "" {
 		out = append(out,
-			fieldOf(at+"/at/x", "along, from the front", "mm"), fieldOf(at+"/at/y", "across", "mm"), fieldOf(at+"/at/z", "up", "mm"),
-			fieldOf(at+"/turn", "turned", ""))
+			fieldOf(at+"/at/x", "place along, from the front", "mm"), fieldOf(at+"/at/y", "place across, from the middle", "mm"),
+			fieldOf(at+"/at/z", "height above the floor", "mm"), fieldOf(at+"/turn", "turned, seen from above", "degrees"))
 	}
 	out = append(out, fieldOf(at+"/size/x", "length", "mm"), fieldOf(at+"/size/y", "width", "mm"), fieldOf(at+"/size/z", "height", "mm"))
 	if f.Make != "" {
-		out = append(out, fieldOf(at+"/of", "of which board", ""))
+		out = append(out, fieldOf(at+"/of", "made of the board", ""))
 	}
 	return append(out,
 		fieldOf(at+"/mass", "mass", "kg"),
@@ -221,13 +221,13 @@ func (v view) modeWords() string {
 }
 
 // nudge is a small move made by a button.
-type nudge struct{ Step, Words, Picture string }
+type nudge struct{ Step, Short, Words, Picture string }
 
 // nudgeSteps are the moves without a pointer.
 var nudgeSteps = []nudge{
-	{"x -10", "10 mm forwards", "go-forwards"}, {"x 10", "10 mm rearwards", "go-rearwards"},
-	{"y -10", "10 mm to the left", "go-left"}, {"y 10", "10 mm to the right", "go-right"},
-	{"z 10", "10 mm up", "go-up"}, {"z -10", "10 mm down", "go-down"}, {"turn 90", "turn by a quarter", "go-round"},
+	{"x -10", "forwards", "10 mm forwards", "go-forwards"}, {"x 10", "rearwards", "10 mm rearwards", "go-rearwards"},
+	{"y -10", "left", "10 mm to the left", "go-left"}, {"y 10", "right", "10 mm to the right", "go-right"},
+	{"z 10", "up", "10 mm up", "go-up"}, {"z -10", "down", "10 mm down", "go-down"}, {"turn 90", "turn", "turn by a quarter", "go-round"},
 }
 
 // free is an id that a collection does not hold yet: the one wished, or with a number.

@@ -50,6 +50,7 @@ func TestArrangingByHand(t *testing.T) {
 			holds: []string{`"made":["galley-2","worktop-2"]`}},
 		{name: "what waits without a place has buttons for one", before: []*http.Request{post("/edit", "path", "/fittings/table/at", "value", "undecided", "base", "1")},
 			request: get("/region/fittings"), status: 200, holds: []string{"on the floor in the middle", `action="/fittings/table/put"`}},
+		{name: "a place in words has no unit", request: get("/region/fittings"), status: 200, holds: []string{"made of the board", "<span>rearwards</span>", `value="right" size="6"></label>`}, lacks: []string{"of which board"}},
 		{name: "nowhere is no place", request: post("/fittings/table/put", "at", "moon", "base", "1"), status: http.StatusBadRequest},
 		{name: "many notes about one thing stand under one line", before: []*http.Request{moved(`{"fitting": "galley", "dx": 700}`)}, request: get("/region/notes?mode=day"), status: 200,
 			holds: []string{`class="notes-of fault"`, "faults where it stands"}},
@@ -83,6 +84,36 @@ func TestACopyStandsOnCopies(t *testing.T) {
 	}
 	if w.fitting("galley-2").Fitted != nil {
 		t.Error("a copy is in the van already")
+	}
+}
+
+func TestACopyIsNotPutIntoTheCab(t *testing.T) {
+	w := open(t, dipper)
+	if got := w.answer(post("/fittings/galley/duplicate", "base", "1", "back", "/arrangement")); got.Code != http.StatusSeeOther {
+		t.Fatal(got.Code, got.Body)
+	}
+	if at := w.fitting("galley-2").At; !at.Undecided {
+		t.Errorf("where there is no free place beside the galley its copy stands at %v", *at)
+	}
+	if page := w.answer(get("/arrangement")).Body.String(); !strings.Contains(page, `action="/fittings/galley-2/put"`) {
+		t.Error("the copy is not offered a place")
+	}
+}
+
+func TestCopiesOfSeveralStayTogether(t *testing.T) {
+	w := open(t, dipper)
+	for i, request := range []*http.Request{
+		postJSON("/edit", `{"revision": 1, "mode": "day", "moves": [{"fitting": "dry-locker", "dx": -280}]}`), // beside the table, where there is no room for two more
+		post("/fittings/table,dry-locker/duplicate", "base", "2", "back", "/arrangement"),
+	} {
+		if got := w.answer(request); got.Code >= http.StatusBadRequest {
+			t.Fatal(i, got.Code, got.Body)
+		}
+	}
+	for _, id := range []string{"table-2", "dry-locker-2"} {
+		if at := w.fitting(id).At; at.Undecided {
+			t.Errorf("%s has lost its place beside the other", id)
+		}
 	}
 }
 

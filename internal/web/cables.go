@@ -122,7 +122,7 @@ func (r cableRow) known() string {
 
 func (r cableRow) section() string { return copperWords(r.Section.MM2) }
 
-func copperWords(mm2 float64) string { return fmt.Sprintf("%v mm²", mm2) }
+func copperWords(mm2 float64) string { return fmt.Sprintf("%v\u00a0mm²", mm2) }
 
 // need is what the rules ask for, where it is more than there is.
 func (r cableRow) need() string {

@@ -73,7 +73,7 @@ func (d *desk) renew(ctx context.Context) error {
 	next := d.stateOf(revision, doc, day)
 	next.Undo, next.Redo = undo, redo
 	if before != nil && before.Revision.N != revision.N {
-		next.Said = sentence(revision.Words, reckon.Compare(before.Reckoning, next.Reckoning))
+		next.Said = sentence(revision.Words, withIt(before.Reckoning, next.Reckoning), reckon.Compare(before.Reckoning, next.Reckoning))
 	}
 	d.now.Store(next)
 	d.news.tell(bulletin{Revision: revision.N, Stages: stagesAtHand})

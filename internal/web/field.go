@@ -108,5 +108,11 @@ func (f entry) under(item string) entry {
 // fieldOf is a field with a label and a unit.
 func fieldOf(path, label, unit string) entry { return entry{Path: path, Label: label, Unit: unit} }
 
+// isNumber reports whether what stands at a place begins with a number, or nothing stands there yet: words such as "right" have no unit.
+func (v view) isNumber(path string) bool {
+	first, _ := firstRune(v.text(path))
+	return first == "" || strings.ToLower(first) == strings.ToUpper(first)
+}
+
 // quietly is a field in a table whose head says what it is.
 func quietly(path, label string) entry { return entry{Path: path, Label: label, Quiet: true} }

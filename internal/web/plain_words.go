@@ -17,13 +17,13 @@ var keyWords = map[string]string{
 	"at.x": "place along the van", "at.y": "place across", "at.z": "height above the floor",
 	"size.x": "length", "size.y": "width", "size.z": "height", "turn": "turn", "of": "board", "at": "place",
 	"plate.gross": "most in all", "plate.front": "most on the front axle", "plate.rear": "most on the rear axle", "plate.train": "most with a trailer",
-	"half": "half widths", "mass": "mass", "called": "name", "lay": "material", "take": "position",
+	"half": "half widths", "mass": "mass", "called": "name", "lay": "material", "take": "position", "head": "head towards",
 }
 
 // hushed are keys that say nothing to a reader where something follows them.
 var hushed = map[string]bool{
 	"fittings": true, "vehicle": true, "use": true, "shell": true, "build": true, "offsets": true, "stations": true, "openings": true,
-	"cases": true, "people": true, "quick": true, "ribs": true, "arches": true, "defects": true, "spending": true, "accepted": true,
+	"cases": true, "people": true, "quick": true, "ribs": true, "arches": true, "defects": true, "spending": true, "accepted": true, "modes": true,
 }
 
 // pathWords says in plain words which place of the document a dotted path means: "settle, place along the van".
@@ -44,7 +44,7 @@ func pathWords(path string) string {
 			if hushed[step] && i == 0 {
 				continue
 			}
-			if hushed[step] && len(parts) == 0 {
+			if hushed[step] && (len(parts) == 0 || steps[0] == "modes" && i == 2) {
 				continue
 			}
 		}

@@ -54,11 +54,12 @@ func (s *Server) preview(w http.ResponseWriter, r *http.Request) {
 		s.refuse(w, r, err, wanted.changes)
 		return
 	}
+	n := newsIn(would.Difference)
 	sendJSON(w, http.StatusOK, previewAnswer{
 		Revision: would.from.Revision.N,
 		Figures:  figuresMoved(would.Difference),
-		Appeared: notesSeen(would.Appeared), Cleared: notesSeen(would.Cleared),
-		Sentence: sentence(e.Words, would.Difference),
+		Appeared: notesSeen(slices.Concat(n.Appeared, n.Graver)), Cleared: notesSeen(n.Cleared),
+		Sentence: sentence(e.Words, withIt(would.from.Reckoning, would.to), would.Difference),
 		Fouls:    fouls(would.to.Findings, wanted.Mode),
 	})
 }

@@ -74,11 +74,15 @@ func (s *Server) saveAnother(r *http.Request, base int) ([]string, error) {
 		return nil, errUnreadable("that is more than is changed at once")
 	}
 	names := then.copyNames(ids)
-	patch, err := s.beside(then, ids, names)
+	patch, placed, err := s.beside(then, ids, names, len(asked) == 1)
 	if err != nil {
 		return nil, err
 	}
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "another one like " + namesWords(asked)})
+	words := "another one like " + namesWords(asked)
+	if !placed {
+		words += ", which waits for a place"
+	}
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: words})
 	var made []string // what was asked for; what it carries goes without saying
 	for i, id := range ids {
 		if slices.Contains(asked, id) {
@@ -116,22 +120,22 @@ func (s *state) copyNames(ids []string) []string {
 	return names
 }
 
-// beside is the patch that puts copies behind, before, to the right or to the left of the originals, where they are in nobody's way;
-// behind them where there is no such place.
-func (s *Server) beside(then *state, ids, names []string) (tree.Patch, error) {
+// beside is the patch that puts copies behind, before, to the right or to the left of the originals, where they are in nobody's way and not
+// in the cab. Where there is no such place, one alone waits for one, as new things do; several stay together, in the way of something.
+func (s *Server) beside(then *state, ids, names []string, alone bool) (patch tree.Patch, found bool, err error) {
 	inPlace := copied(then.Node, ids, names)
 	doc, err := build.DecodeTree(inPlace, s.desk.rows)
 	if err != nil {
-		return tree.Patch{}, err
+		return tree.Patch{}, false, err
 	}
 	there := s.desk.reckon(doc, then.Day)
 	box, placed := boxAbout(there, names)
 	if !placed {
-		return tree.Difference(then.Node, inPlace), nil
+		return tree.Difference(then.Node, inPlace), true, nil
 	}
 	long, wide := math.Ceil(box.MaxX-box.MinX), math.Ceil(box.MaxY-box.MinY)
 	var first tree.Patch
-	for i, way := range [][2]float64{{long, 0}, {-long, 0}, {0, wide}, {0, -wide}} {
+	for _, way := range [][2]float64{{long, 0}, {-long, 0}, {0, wide}, {0, -wide}} {
 		var moves []reckon.Move
 		for _, name := range names {
 			if one := there.Places.Find(name); one != nil && one.Placed() {
@@ -140,17 +144,41 @@ func (s *Server) beside(then *state, ids, names []string) (tree.Patch, error) {
 		}
 		moved, ok := there.MovePatch(moves...)
 		if !ok {
-			return tree.Difference(then.Node, inPlace), nil
+			return tree.Difference(then.Node, inPlace), true, nil
 		}
 		patch := tree.Difference(then.Node, tree.Merge(inPlace, moved))
-		if i == 0 {
+		if leavesRoom(there, box, way[0]) {
+			continue
+		}
+		if first.Empty() {
 			first = patch
 		}
 		if s.isFree(then, patch, "", names...) {
-			return patch, nil
+			return patch, true, nil
 		}
 	}
-	return first, nil
+	if waits := waiting(inPlace, names); alone && !tree.Equal(waits, inPlace) {
+		return tree.Difference(then.Node, waits), false, nil
+	}
+	return first, true, nil // what stands in another thing stays in it
+}
+
+// leavesRoom reports whether a move along the van takes what stands in the living space out of it, into the cab for one.
+func leavesRoom(r *reckon.Reckoning, box arrangement.Box, along float64) bool {
+	room := r.Lining.Room
+	inside := func(by float64) bool { return box.MinX+by >= room.Front()-1 && box.MaxX+by <= room.Rear()+1 }
+	return room != nil && inside(0) && !inside(along)
+}
+
+// waiting is a document in which those copies that nothing carries have no place yet.
+func waiting(doc *tree.Node, names []string) *tree.Node {
+	for _, name := range names {
+		at := tree.PointerTo("fittings", name)
+		if one := doc.At(at); one.Get("in") == nil && one.Get("upon") == nil {
+			doc = tree.Merge(doc, tree.Setting(at.Then("at"), tree.Plain(undecidedPlace)))
+		}
+	}
+	return doc
 }
 
 // copied is a document with copies of some fittings: planned, free to move, and standing on one another as the originals do.

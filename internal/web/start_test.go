@@ -77,6 +77,15 @@ func TestTheFirstHourAsksOneQuestionAScreen(t *testing.T) {
 	}
 }
 
+// Among the cards what is wrong would take the place of one, and push the others along.
+func TestWhatIsWrongStandsBeforeTheCards(t *testing.T) {
+	page := openNew(t).answer(post("/start/outline", "go", "next")).Body.String()
+	wrong, cards := strings.Index(page, `id="wrong-body"`), strings.Index(page, `class="start-outlines"`)
+	if wrong < 0 || cards < 0 || wrong > cards {
+		t.Errorf("what is wrong stands at %d, the cards begin at %d", wrong, cards)
+	}
+}
+
 func TestTheFirstHourFromEndToEnd(t *testing.T) {
 	w := openNew(t)
 	for _, c := range []struct {

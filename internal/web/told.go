@@ -19,8 +19,10 @@ var tellingFigures = []string{
 
 const mostTold = 4 // figures in one sentence
 
-// sentence says what a change moves: "Settle 100 mm rearwards: on the rear axle +2 kg, on the front axle −2 kg."
-func sentence(what string, d reckon.Difference) string {
+// sentence says what a change moves: "Settle 100 mm rearwards: on the rear axle +2 kg, on the front axle −2 kg." What moves with the thing
+// that was moved, because it is tied to it, stands in brackets.
+func sentence(what, with string, d reckon.Difference) string {
+	n := newsIn(d)
 	var told []string
 	for _, c := range telling(d.Changes) {
 		told = append(told, decapital(c.Label)+" "+changeOf(c))
@@ -29,17 +31,25 @@ func sentence(what string, d reckon.Difference) string {
 		}
 	}
 	text := capital(cmp.Or(what, "this change"))
-	if len(told) == 0 && len(d.Appeared)+len(d.Cleared) == 0 {
+	if with != "" {
+		text += " (with it: " + with + ")"
+	}
+	if len(told)+len(n.Appeared)+len(n.Cleared)+len(n.Graver)+len(n.Milder) == 0 {
 		return text + ": nothing else moves that you would notice."
 	}
 	if len(told) > 0 {
 		text += ": " + strings.Join(told, ", ")
 	}
 	text += "."
-	return text + someNotes(d.Appeared, func(f finding.Finding) string {
+	return text + someNotes(n.Appeared, func(f finding.Finding) string {
 		return " New " + severityWords(f.Severity) + ": " + f.Title + inMode(f) + "."
 	}, "new") +
-		someNotes(d.Cleared, func(f finding.Finding) string { return " Cleared: " + f.Title + inMode(f) + "." }, "cleared")
+		someNotes(n.Graver, noteAfter("Graver now"), "graver") + someNotes(n.Milder, noteAfter("Less grave now"), "less grave") +
+		someNotes(n.Cleared, noteAfter("Cleared"), "cleared")
+}
+
+func noteAfter(word string) func(finding.Finding) string {
+	return func(f finding.Finding) string { return " " + word + ": " + f.Title + inMode(f) + "." }
 }
 
 // inMode says of a note that holds in one way the van stands only which that is, unless its title does: " (night)".

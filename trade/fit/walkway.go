@@ -134,7 +134,7 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 	}
 	if way.Width < cell {
 		out.Title = fmt.Sprintf("There is no way from %s to %s", door.called(), w.name(to))
-		out.Words = "Something stands between them wherever one tries. Hide one thing after another on the drawing to see which it is."
+		out.Words = "Something stands between them wherever one tries. Take out one thing after another, and bring each back with undo, to see which it is."
 		w.find(out)
 		return
 	}

@@ -48,7 +48,7 @@ export function begin(): void {
 	marquee.whenArmed(() => frame.setAttribute("aria-pressed", String(marquee.on())));
 	measure.whenUsed(() => {
 		tape.setAttribute("aria-pressed", String(measure.on()));
-		ruler.replaceChildren(...(measure.on() ? [hint("Press two points, or choose two things:"), measure.betweenTwo()] : []));
+		steady(() => ruler.replaceChildren(...(measure.on() ? [hint("Press two points, or choose two things:"), measure.betweenTwo()] : [])));
 	});
 	bar.append(words, one, many, tools);
 	sheet()!.before(bar, putting, asking, ruler, keys);

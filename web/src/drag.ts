@@ -12,6 +12,7 @@ import { bedsFirst, next } from "./pile";
 import { refusesMove } from "./refusals";
 import { all as chosen, select, toggle } from "./selection";
 import { snap, type Caught } from "./snap";
+import * as strip from "./strip";
 import type { Faces } from "./wire";
 
 const threshold = 4; // px before a press becomes a drag
@@ -110,6 +111,7 @@ function choose(id: string | undefined, touch: boolean): void {
 function move(e: PointerEvent): void {
 	if (e.pointerId !== drag?.pointer) return;
 	drag.at = e;
+	strip.keepAwayFrom(e.clientY);
 	if (!drag.motion) {
 		if (apart(e, drag.from) < threshold) return;
 		start(drag);

@@ -16,6 +16,7 @@ import { all as chosen, whenChosen } from "./selection";
 import { axes, axisOf, stretched, turned, type Pull } from "./shape";
 import { snapFace, type Caught } from "./snap";
 import * as shifts from "./shifts";
+import * as strip from "./strip";
 
 const detent = 15; // degrees
 const pull = 15; // mm from which a face catches, at the drawing's whole size
@@ -111,6 +112,7 @@ const listeners = [["pointermove", move], ["pointerup", lift], ["pointercancel",
 function move(e: PointerEvent): void {
 	if (!hold || e.pointerId !== hold.from.pointerId) return;
 	hold.at = e;
+	strip.keepAwayFrom(e.clientY);
 	hold.frame ||= requestAnimationFrame(frame);
 }
 

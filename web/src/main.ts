@@ -15,6 +15,7 @@ import * as opens from "./opens";
 import * as paper from "./paper";
 import * as practice from "./practice";
 import { begin as watchRegions, check, refresh } from "./regions";
+import * as removal from "./removal";
 import * as selection from "./selection";
 import * as tools from "./tools";
 
@@ -22,6 +23,7 @@ watchRegions();
 anew.begin();
 paper.begin();
 selection.begin();
+removal.begin();
 marquee.begin();
 measure.begin();
 drag.begin();

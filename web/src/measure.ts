@@ -155,10 +155,13 @@ function draw(hovered?: Spot): void {
 		t.textContent = text;
 		layer.append(t);
 	};
-	const above = by < ay ? 1 : -1;
-	if (Math.abs(bx - ax) > 40 * px) say(`${words[across]} ${rounded(du)}`, (ax + bx) / 2, ay + (above > 0 ? 16 : -6) * px, "middle");
-	if (Math.abs(by - ay) > 18 * px) say(`${words[along]} ${rounded(dv)}`, bx + (bx < ax ? -6 : 6) * px, (ay + by) / 2, bx < ax ? "end" : "start");
-	say(`${rounded(Math.hypot(du, dv))}`, (ax + bx) / 2 - 6 * px * Math.sign(bx - ax || 1), (ay + by) / 2 - 6 * px, bx > ax === by > ay ? "start" : "end", true);
+	// Each length stands outside the triangle, on its own side; where there is hardly a triangle, one length says all.
+	const [wide, high] = [Math.abs(bx - ax) > 40 * px, Math.abs(by - ay) > 18 * px];
+	const straight = rounded(Math.hypot(du, dv));
+	const [outside, anchor] = bx < ax ? [6, "start"] : [-6, "end"];
+	if (wide) say(`${words[across]} ${rounded(du)}`, (ax + bx) / 2, ay + (by < ay ? 16 : -6) * px, "middle", !high);
+	if (high) say(`${words[along]} ${rounded(dv)}`, bx - outside * px, (ay + by) / 2, bx < ax ? "end" : "start", !wide);
+	if (wide === high) say(straight, (ax + bx) / 2 + outside * px, (ay + by) / 2 + (by > ay ? 16 : -6) * px, anchor, true);
 }
 
 /** Two things of the list, and the clear space between them. */

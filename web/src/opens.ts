@@ -24,17 +24,30 @@ export function begin(): void {
 /** Shows a piece beside the drawing; where that fails the browser goes there. */
 async function open(address: string, from: HTMLElement): Promise<void> {
 	const beside = document.getElementById("beside");
+	home ??= beside?.parentElement;
 	flight?.abort();
 	const mine = (flight = new AbortController());
 	try {
 		const answer = await fetch(address, { headers: head(), signal: mine.signal });
 		if (!beside || !answer.ok) throw new Error(`${answer.status}`);
 		const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+		place(beside, from);
 		beside.replaceChildren(...page.body.childNodes, closer(beside, from));
 		beside.scrollIntoView({ block: "nearest" });
 	} catch {
 		if (!mine.signal.aborted) location.assign(address);
 	}
+}
+
+const narrow = window.matchMedia("(max-width: 640px)");
+let home: Element | null | undefined; // the margin
+
+/** On a phone the margin is far below: there answers stand right under the form that asked. */
+function place(beside: HTMLElement, from: HTMLElement): void {
+	const under = narrow.matches && from instanceof HTMLFormElement;
+	beside.toggleAttribute("data-keep", under);
+	if (under) from.after(beside);
+	else if (beside.parentElement !== home) home?.append(beside);
 }
 
 function closer(beside: HTMLElement, from: HTMLElement): HTMLButtonElement {

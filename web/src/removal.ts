@@ -2,12 +2,20 @@
 
 import { nameOf } from "./drawing";
 import * as edits from "./edits";
+import { afterSwap, newest } from "./regions";
 import { Refused } from "./wire";
 
 /** Where it is asked, and how the page is changed there so that the drawing stays where it is. */
 interface Place {
 	readonly at: HTMLElement;
 	readonly changed: (change: () => void) => void;
+}
+
+/** A question is about one revision: when a newer one is shown, the thing may be gone or another. */
+export function begin(): void {
+	afterSwap(() => {
+		for (const open of document.querySelectorAll<HTMLElement>(".removal")) if (Number(open.dataset["asked"]) !== newest()) open.remove();
+	});
 }
 
 /** Asks for one fitting or for several, in the line or elsewhere; only one question is open at a time. With a reason it asks whether to take out also what hangs on them. */
@@ -17,6 +25,7 @@ export function confirm(line: HTMLElement, ids: readonly string[], place: Place 
 	const ask = document.createElement("div");
 	ask.className = "removal";
 	ask.dataset["keep"] = "";
+	ask.dataset["asked"] = String(newest());
 	ask.setAttribute("role", "group");
 	ask.setAttribute("aria-label", `Take ${what} out?`);
 	const words = document.createElement("p");

@@ -31,6 +31,13 @@ function turn(to: State): void {
 	e.classList.toggle("is-refused", to === "refused");
 }
 
+/** On a small screen the strip keeps to the edge away from the finger; about the middle it stays where it is. */
+export function keepAwayFrom(hand: number): void {
+	const share = hand / window.innerHeight;
+	if (share > 0.6) document.body.classList.add("is-hand-low");
+	if (share < 0.4) document.body.classList.remove("is-hand-low");
+}
+
 /** Says that what is seen is only predicted. */
 export const reckoning = (): void => turn("reckoning");
 
