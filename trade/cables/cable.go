@@ -43,10 +43,11 @@ type Cable struct {
 	Cut                float64 // length of each of its two cores as cut from the reel, with the branches to all loads
 	Terminals          []Terminal
 
-	way Way
-	own float64 // A of its own loads, without what hangs on its far end
-	sum float64 // A of all that hangs on a trunk
-	fed string  // id of the circuit that feeds it; "" is the board
+	way  Way
+	own  float64 // A of its own loads, without what hangs on its far end
+	sum  float64 // A of all that hangs on a trunk
+	also Fuse    // what the circuit of a trunk says of the main fuse
+	fed  string  // id of the circuit that feeds it; "" is the board
 }
 
 // charges says whether it leads from a source: it is reckoned by itself, outside the network of what is fed.
