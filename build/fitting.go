@@ -58,6 +58,6 @@ type Pose struct {
 // Run is a way for cables, hoses or ducts.
 type Run struct {
 	Points []Point3         `doc:"points,need" says:"corners of the way, in order"`
-	Bore   *quantity.Length `doc:"bore" range:"0..300" says:"inner diameter"`
+	Bore   *quantity.Length `doc:"bore" range:"1..300" says:"inner diameter"`
 	Note   string           `doc:"note" says:"a remark"`
 }

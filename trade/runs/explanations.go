@@ -9,6 +9,7 @@ var Explanations = []finding.Explanation{
 		Clear: "Give the corner longer legs, or take it in two halves."},
 	{Code: "runs.fill", Meaning: "A conduit has more cable in it than 40 % of its bore.", Why: "Cable cannot be pulled through, and it gets warm.", Clear: "Take a wider conduit, or lead some of the cables elsewhere."},
 	{Code: "runs.gas", Meaning: "A way leads through the locker of a gas bottle.", Why: "Leaking gas gathers there; a spark of a damaged cable lights it.", Clear: "Lead the way round the locker."},
+	{Code: "runs.outside", Meaning: "A corner of a way lies more than half a metre outside the van.", Why: "Nothing leads there; its length would be bought and reckoned with.", Clear: "Put the number right that is wrong."},
 	{Code: "runs.opening", Meaning: "A way lies across a door, a window or another hole.", Why: "It would hang in the opening, or the hole would cut it.", Clear: "Lead it over, under or beside the opening."},
 	{Code: "runs.rib", Meaning: "Behind the lining a way meets the steel of a rib or bow.", Why: "Somebody would have to make a hole in what carries the body.", Clear: "Use a hole that the maker left, with a grommet, or lay the way nearer to the room."},
 	{Code: "runs.route", Meaning: "The measured length of a cable and that along its ways differ by more than a fifth.", Why: "One of them is wrong, and the thickness of the cable follows from it.", Clear: "Measure again, or write the way that the cable really takes."},
