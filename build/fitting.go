@@ -4,7 +4,7 @@ import "tumblehome/quantity"
 
 // Fitting is anything placed in or on the van: bought, made or found.
 type Fitting struct {
-	Called    string                          `doc:"called" says:"plain name, if the id does not say it"`
+	Called    string                          `doc:"called" letters:"200" says:"plain name, if the id does not say it"`
 	Make      string                          `doc:"make" ref:"setting" says:"what kind of thing is made"`
 	Buy       string                          `doc:"buy" ref:"row" says:"catalogue row of what is bought"`
 	Found     *quantity.YesNo                 `doc:"found" says:"given or found: it costs nothing"`

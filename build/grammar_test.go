@@ -158,6 +158,8 @@ var grammarTable = []struct{ rule, takes, refuses, want string }{
 		"power.circuits.reading.loads.0: `lamp` is already in power.circuits.lights; expected each load once, on one circuit"},
 	{"a cable takes a way once", "runs: {side: {points: [{x: 0, y: 0, z: 0}]}}\npower: {circuits: {lights: {from: house, along: [side]}}}", "runs: {side: {points: [{x: 0, y: 0, z: 0}]}}\npower: {circuits: {lights: {from: house, along: [side, side]}}}",
 		"power.circuits.lights.along.1: `side` stands here twice; expected each way once"},
+	{"a name is no story", "fittings: {lamp: {called: " + strings.Repeat("é", 200) + "}}", "fittings: {lamp: {called: " + strings.Repeat("é", 201) + "}}",
+		"fittings.lamp.called: `" + strings.Repeat("é", 40) + "…` is too long for a name; expected at most 200 letters"},
 	{"a conduit has some room inside", "runs: {side: {points: [{x: 0, y: 0, z: 0}], bore: 20}}", "runs: {side: {points: [{x: 0, y: 0, z: 0}], bore: 0}}",
 		"runs.side.bore: `0` is too little; expected 1 to 300"},
 	{"what a battery was tested to hold is more than nought", "power: {batteries: {house: {tested: 60}}}", "power: {batteries: {house: {tested: 0}}}",
