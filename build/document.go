@@ -50,7 +50,7 @@ type Build struct {
 
 // Person is somebody who sleeps, sits or works here.
 type Person struct {
-	Called  string                         `doc:"called" says:"plain name, if the id does not say it"`
+	Called  string                         `doc:"called" letters:"200" says:"plain name, if the id does not say it"`
 	Stature quantity.Length                `doc:"stature,need" range:"400..2300" says:"height without shoes"`
 	Mass    quantity.Spread[quantity.Mass] `doc:"mass,need" range:"2..250" says:"mass with clothes"`
 	Grows   *Growth                        `doc:"stature-in" says:"how tall in some years, of somebody still growing"`

@@ -4,7 +4,7 @@ import "tumblehome/quantity"
 
 // Fitting is anything placed in or on the van: bought, made or found.
 type Fitting struct {
-	Called    string                          `doc:"called" says:"plain name, if the id does not say it"`
+	Called    string                          `doc:"called" letters:"200" says:"plain name, if the id does not say it"`
 	Make      string                          `doc:"make" ref:"setting" says:"what kind of thing is made"`
 	Buy       string                          `doc:"buy" ref:"row" says:"catalogue row of what is bought"`
 	Found     *quantity.YesNo                 `doc:"found" says:"given or found: it costs nothing"`
@@ -58,6 +58,6 @@ type Pose struct {
 // Run is a way for cables, hoses or ducts.
 type Run struct {
 	Points []Point3         `doc:"points,need" says:"corners of the way, in order"`
-	Bore   *quantity.Length `doc:"bore" range:"0..300" says:"inner diameter"`
+	Bore   *quantity.Length `doc:"bore" range:"1..300" says:"inner diameter"`
 	Note   string           `doc:"note" says:"a remark"`
 }

@@ -57,6 +57,7 @@ type rules struct {
 	ref       string
 	words     []string
 	low, high *float64
+	letters   int      // how many a text may have; 0 is not limited
 	keys      string   // what the keys of the map are
 	reserved  []string // keys that may not be chosen
 	axis      string   // of an axis rule
@@ -173,6 +174,9 @@ func rulesOf(key string, tag reflect.StructTag) rules {
 	}
 	if low, high, ok := strings.Cut(tag.Get("range"), ".."); ok {
 		r.low, r.high = bound(low), bound(high)
+	}
+	if n, err := strconv.Atoi(tag.Get("letters")); err == nil {
+		r.letters = n
 	}
 	if key == "x" || key == "y" || key == "z" {
 		r.axis = key

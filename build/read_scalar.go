@@ -2,10 +2,12 @@ package build
 
 import (
 	"encoding"
+	"fmt"
 	"reflect"
 	"regexp"
 	"slices"
 	"strconv"
+	"unicode/utf8"
 
 	"tumblehome/build/tree"
 	"tumblehome/quantity"
@@ -44,6 +46,9 @@ func (r *reader) text(p *plan, n *tree.Node, v reflect.Value) bool {
 	case len(p.rules.words) > 0 && !slices.Contains(p.rules.words, n.Text):
 		f := &quantity.Fault{Wrong: "`" + clip(n.Text) + "` is not known here", Expected: quantity.OrList(p.rules.words), Near: quantity.Near(n.Text, p.rules.words)}
 		r.fault(Values, n, f)
+		return false
+	case p.rules.letters > 0 && utf8.RuneCountInString(n.Text) > p.rules.letters:
+		r.fault(Values, n, &quantity.Fault{Wrong: "`" + clip(n.Text) + "` is too long for a name", Expected: fmt.Sprintf("at most %d letters", p.rules.letters)})
 		return false
 	case p.rules.ref != "":
 		return r.refer(p.rules.ref, n)

@@ -233,6 +233,8 @@ func (s *schemer) text(p *plan) schemaOf {
 	switch {
 	case len(p.rules.words) > 0:
 		return schemaOf{"enum": p.rules.words}
+	case p.rules.letters > 0:
+		return schemaOf{"type": []string{"string", "number", "boolean"}, "minLength": 1, "maxLength": p.rules.letters, "description": "a name", "examples": []string{"reading lamp"}}
 	case p.rules.ref == "path":
 		return s.named("path", func() schemaOf {
 			return schemaOf{

@@ -9,7 +9,7 @@ import (
 
 // Weather is a place of the builder's own, month by month, January first.
 type Weather struct {
-	Called   string                 `doc:"called" says:"plain name, if the id does not say it"`
+	Called   string                 `doc:"called" letters:"200" says:"plain name, if the id does not say it"`
 	Lat      quantity.Angle         `doc:"lat,need" range:"-90..90" says:"how far north; south with a minus"`
 	Lon      quantity.Angle         `doc:"lon,need" range:"-180..180" says:"how far east; west with a minus"`
 	Altitude *int                   `doc:"altitude" range:"-450..9000" says:"height above the sea, in metres; left out, at the sea"`

@@ -3,6 +3,8 @@ package reckon
 import (
 	"cmp"
 	"math"
+	"slices"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/quantity"
@@ -47,7 +49,9 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 		out.Bundled = shared.most(c.Along)
 	}
 	for _, l := range c.Loads {
-		out.Loads = append(out.Loads, w.load(l))
+		if !w.things[l].distributes() {
+			out.Loads = append(out.Loads, w.load(l))
+		}
 	}
 	route := w.runs.Route(id, false)
 	if route != nil {
@@ -110,10 +114,21 @@ func (w *stages) length(route *quantity.Length, about, from string, to []string)
 
 const roundAbout = 1.2 // of the way along x, y and z; common practice
 
+// distributes says whether a thing only passes current on to circuits: as the load of one it is where that one ends.
+func (t thing) distributes() bool {
+	if t.row == nil || valueOf(t.row.Watts).Float() > 0 {
+		return false
+	}
+	return slices.ContainsFunc([]string{"fusebox-", "busbar-", "isolator-", "shunt-"}, func(kind string) bool { return strings.HasPrefix(t.Buy, kind) })
+}
+
 func (w *stages) load(id string) cables.Load {
 	t := w.things[id]
 	l := cables.Load{ID: id, Name: named(id, t.Called), About: "/fittings/" + id, Row: t.Buy, Kind: appliance(t)}
 	if t.row != nil {
+		if valueOf(t.row.AmpHours).Float() > 0 {
+			l.Kind = cables.Store
+		}
 		l.Watts, l.Amps, l.Volts = valueOf(t.row.Watts).Float(), valueOf(t.row.Amps).Float(), valueOf(t.row.Volts).Float()
 	}
 	return l

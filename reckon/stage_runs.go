@@ -25,7 +25,7 @@ func (m *Machine) workRuns(w *stages) (runs.Result, Digest) {
 }
 
 func (w *stages) runsInputs() runs.Inputs {
-	in := runs.Inputs{Room: w.room, Skin: w.skin, Laid: w.laidOver()}
+	in := runs.Inputs{Room: w.room, Skin: w.skin, Nose: -w.doc.Vehicle.Datum.Float(), Laid: w.laidOver()}
 	for _, id := range build.SortedKeys(w.doc.Runs) {
 		in.Ways = append(in.Ways, w.way(id, w.doc.Runs[id]))
 	}

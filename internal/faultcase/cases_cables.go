@@ -116,6 +116,33 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"fan": {"return": "body"}}}}`,
 		Finds: []string{"fault power.cable.body /power/circuits/fan/return"},
 	}, {
+		Name:  "The body is the negative of Dipper's main cable",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"main": {"return": "body"}}}}`,
+		Finds: []string{"fault power.cable.body /power/circuits/main/return"},
+	}, {
+		Name:  "A battery stands among the loads of a circuit",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"fan": {"loads": ["fan", "battery"]}}}}`,
+		Finds: []string{"danger power.battery.load /power/circuits/fan/loads"},
+	}, {
+		Name:  "The fuse of the lights breaks hardly anything",
+		On:    "dipper",
+		Patch: `{"power": {"circuits": {"lights": {"breaking": 10}}}}`,
+		Finds: []string{"danger power.fuse.breaking /power/circuits/lights/fuse"},
+	}, {
+		Name:  "The main fuse is of 20 A in both places",
+		On:    "dipper",
+		Patch: `{"power": {"batteries": {"house": {"main-fuse": 20}}, "circuits": {"main": {"fuse": 20}}}}`,
+		Finds: []string{"fault power.fuse.small /power/batteries/house/main-fuse"},
+		Also:  "those behind it are hardly smaller, or greater",
+	}, {
+		Name:  "A fuse for more than the lead stands protects the charger's line",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"engine": {"most": 90, "fuse": 125, "cable": "50 mm2"}}}}`,
+		Finds: []string{"danger power.fuse.great /power/sources/engine/fuse"},
+		Also:  "it is no smaller than the main fuse, and its cable fills its conduit",
+	}, {
 		Name:  "The bond to the body is a thin one",
 		On:    "dipper",
 		Patch: `{"power": {"batteries": {"house": {"bond": "2.5 mm2"}}}}`,

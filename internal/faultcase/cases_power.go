@@ -91,7 +91,7 @@ var powerCases = []Case{
 		Name:  "The charger from the engine draws more than the engine may give",
 		On:    "dipper",
 		Patch: `{"fittings": {"charger-engine": {"buy": "dcdc-50a"}}}`,
-		Finds: []string{"fault power.engine.overload /power/sources/engine"},
+		Finds: []string{"fault power.engine.overload /power/sources/engine", "fault power.fuse.small /power/sources/engine/fuse", "close power.drop /power/sources/engine/cable"},
 	}, {
 		Name:  "A switch joins a lithium battery to the engine",
 		On:    "dipper",

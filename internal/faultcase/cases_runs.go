@@ -26,6 +26,14 @@ var runsCases = []Case{
 		Patch: `{"runs": {"gland": {"points": [{"x": 1900, "y": 0, "z": 1850}, {"x": 1900, "y": 0, "z": 1960}]}}}`,
 		Finds: []string{"close runs.skin /runs/gland"},
 	}, {
+		Name:  "A digit too many puts a corner of a way nine metres before the van",
+		Patch: `{"runs": {"far": {"points": [{"x": -9000, "y": 0, "z": 300}, {"x": -9000, "y": 0, "z": 400}]}}}`,
+		Finds: []string{"fault runs.outside /runs/far"},
+	}, {
+		Name:  "A way has no corners",
+		Patch: `{"runs": {"none": {"points": []}}}`,
+		Finds: []string{"note runs.unknown /runs/none"},
+	}, {
 		Name:  "A way leads through the water can",
 		Patch: `{"runs": {"low": {"points": [{"x": -100, "y": 690, "z": 250}, {"x": 700, "y": 690, "z": 250}]}}}`,
 		Finds: []string{"fault runs.through /runs/low"},

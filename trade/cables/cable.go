@@ -48,6 +48,7 @@ type Cable struct {
 	own  float64 // A of its own loads, without what hangs on its far end
 	sum  float64 // A of all that hangs on a trunk
 	told float64 // A that are written for a trunk; 0 where none are
+	also Fuse    // what the circuit of a trunk says of the main fuse
 	fed  string  // id of the circuit that feeds it; "" is the board
 }
 

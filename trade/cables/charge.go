@@ -126,10 +126,21 @@ const (
 	usualCharge = 20.0 // A of a source of which nothing is known
 )
 
-// amps is the greatest current in a source's own cable: what is written, unless far more is certain, else what its rows say.
+// converts is what a converter on the engine is made to give [A]: it takes no less, whatever the engine may give.
+func (s Source) converts() float64 {
+	sum := 0.0
+	if s.Kind == Engine {
+		for _, l := range s.Is {
+			sum += l.Amps
+		}
+	}
+	return sum
+}
+
+// amps is the greatest current in a source's own cable: what is written, unless more is certain, else what its rows say.
 func (s Source) amps(to Supply) float64 {
 	if s.Most > 0 && !low(s.Most, s.certain(to)) {
-		return s.Most
+		return max(s.Most, s.converts())
 	}
 	sum := 0.0
 	for _, l := range s.Is {

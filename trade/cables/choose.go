@@ -84,6 +84,7 @@ func (c *Cable) protectMain(behind, meets float64) {
 	c.choose()
 	c.Fuse.Where = "within 200 mm of the battery's post"
 	if c.Fuse.Said {
+		c.lift(behind, meets)
 		return
 	}
 	c.Fuse.Least = max(c.Fuse.Least, nextFuse(behind*bladeRatio))
@@ -96,6 +97,16 @@ func (c *Cable) protectMain(behind, meets float64) {
 	}
 	c.Fuse.Amps = min(c.Fuse.Least, c.Fuse.Most)
 	c.Fuse.Colour = bladeColours[c.Fuse.Amps]
+}
+
+// lift takes for the least rating of a main fuse that is written, and may have to be another, one that suits what is behind it and what its circuit says,
+// as far as its cable stands that.
+func (c *Cable) lift(behind, meets float64) {
+	for _, wanted := range []float64{breakable(nextFuse(behind*bladeRatio), meets), c.also.Amps} {
+		if wanted > c.Fuse.Least && wanted <= c.Fuse.Most {
+			c.Fuse.Least = wanted
+		}
+	}
 }
 
 // Ratio of ratings from one level to the next so that only the lower fuse goes, from memory.

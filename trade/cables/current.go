@@ -36,6 +36,35 @@ func (l Load) amps(volts float64) float64 {
 // glow is what the plug that lights a fuel heater takes for two to four minutes at each start [W]; from memory (90 to 120).
 const glow = 120.0
 
+// throughOf is what flows in a circuit's cable with everything on [A]: what it and all that hangs on it draws. Where it has no loads of its own what is
+// written for it counts if that is more.
+func (r *Result) throughOf(f Circuit, volts float64) float64 {
+	sum := r.ownAmps(f, volts) + r.throughAll(f.ID, "", volts)
+	if len(f.Loads) == 0 {
+		return max(sum, f.Current)
+	}
+	return sum
+}
+
+// throughAll adds up what flows in the circuits that begin at a bank or circuit, or at the bank's main circuit.
+func (r *Result) throughAll(from, main string, volts float64) float64 {
+	sum := 0.0
+	for _, c := range r.in.Circuits {
+		if c.ID != main && (c.From == from || main != "" && c.From == main) {
+			sum += r.throughOf(c, volts)
+		}
+	}
+	return sum
+}
+
+// ownAmps is what a circuit's own loads draw [A]: none where it only feeds others.
+func (r *Result) ownAmps(f Circuit, volts float64) float64 {
+	if len(f.Loads) == 0 && len(r.in.feeds(f.ID)) > 0 {
+		return 0
+	}
+	return f.amps(volts)
+}
+
 // certain is drawn without sockets: what is plugged into those is the builder's to say, and their rows have the most that they bear.
 func (f Circuit) certain(volts float64) float64 {
 	sum := 0.0

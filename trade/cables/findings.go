@@ -28,7 +28,7 @@ func (r *Result) judge() []finding.Finding {
 			out = r.thinBond(out, c)
 			continue
 		}
-		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.allAtOnce, r.unchosen, r.breaks, r.slow, r.selective} {
+		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.allAtOnce, r.unchosen, r.breaks, r.slow, r.selective, r.feedsBattery} {
 			f, ok := ask(c)
 			if ok {
 				r.of[f.Key()] = append(r.of[f.Key()], c.Number)
@@ -65,16 +65,29 @@ func (c *Cable) sectioned(mm2 float64) []finding.Proposal {
 	return []finding.Proposal{propose(fmt.Sprintf("make the cable %s mm²", digits(mm2, 4)), c.way.About, "cable", fmt.Sprintf("%s mm2", digits(mm2, 4)))}
 }
 
-// rated proposes another rating for its fuse. The key of a trunk's fuse may be the bank's.
+// rated proposes another rating for its fuse, wherever that is written.
 func (c *Cable) rated(amps float64) []finding.Proposal {
-	if amps <= 0 || amps == c.Fuse.Amps && c.Fuse.Said {
+	edits := c.fuseEdits(amps)
+	if amps <= 0 || amps == c.Fuse.Amps && c.Fuse.Said || len(edits) == 0 {
 		return nil
 	}
+	return []finding.Proposal{proposeAll(fmt.Sprintf("take a fuse of %s A", digits(amps, 4)), edits...)}
+}
+
+// fuseEdits write a rating for its fuse. The key of a trunk's may be the bank's, and the circuit may say it too; a lead whose line needs a greater one has its own.
+func (c *Cable) fuseEdits(amps float64) []edit {
 	about, key := c.fuseKey()
 	if key == "" {
 		return nil
 	}
-	return []finding.Proposal{propose(fmt.Sprintf("take a fuse of %s A", digits(amps, 4)), about, key, amps)}
+	if c.Role == Lead && c.Source == Engine && c.Fuse.Said {
+		about, key = c.way.About, "fuse"
+	}
+	edits := []edit{{about, key, amps}}
+	if c.also.Said && c.also.Amps != amps && c.About != about {
+		edits = append(edits, edit{c.About, "fuse", amps})
+	}
+	return edits
 }
 
 // fuseKey is where its fuse is written, or would be.

@@ -49,7 +49,7 @@ func (r *Result) drop(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.drop", Severity: finding.Fault, About: []string{c.sectionAbout()}, Title: "Much voltage is lost on the way to " + c.To.Words, Source: dropSource,
 		Measured: measure(100*share, "%"), Limit: measure(100*c.Drop.Limit, "%"), Proposals: c.sectioned(r.thickEnough(c)),
-		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %s mm² with %s A; no more than %s %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, digits(c.Section.MM2, 4), digits(c.Current, 3), digits(100*c.Drop.Limit, 3))}
+		Words: fmt.Sprintf("%.1f V of %.1f V (%.1f %%) stay in the cables over %.1f m of %s mm² with %s; no more than %s %% should.", c.Drop.Cables(), c.Volts, 100*share, c.Length.MM/1000, digits(c.Section.MM2, 4), c.flows(), digits(100*c.Drop.Limit, 3))}
 	if volts, names := r.before(c); volts > 0 {
 		f.Words += fmt.Sprintf(" Of it %.1f V are lost in what feeds it, %s.", volts, strings.Join(names, " and "))
 	}
@@ -90,6 +90,15 @@ func (r *Result) dropWithLead(line *Cable) finding.Finding {
 		f.Proposals = append(f.Proposals, proposeAll("make line and lead "+digits(mm2, 4)+" mm²", edit{line.way.About, "cable", area}, edit{lead.way.About, "cable", area}))
 	}
 	return f
+}
+
+// flows is the current of a cable in words: what converts draws more at a lower voltage.
+func (c *Cable) flows() string {
+	words := digits(c.Current, 3) + " A"
+	if now := digits(c.Drop.Own/c.ohms(), 3) + " A"; c.Role == Feed && now != words {
+		return words + ", " + now + " at the voltage that is left"
+	}
+	return words
 }
 
 // thickEnough is the smallest standard cross-section that passes every rule and keeps the losses within what is aimed for; 0 where none does.
@@ -157,10 +166,14 @@ func (r *Result) strand(c *Cable) (finding.Finding, bool) {
 
 // body finds a circuit that uses the body as its negative. What a relay joins has no other.
 func (r *Result) body(c *Cable) (finding.Finding, bool) {
-	if !c.Body || c.Role != Feed {
+	if !c.Body || c.charges() {
 		return finding.Finding{}, false
 	}
-	return finding.Finding{Code: "power.cable.body", Severity: finding.Fault, About: []string{c.About + "/return"}, Title: "The negative of " + c.Title + " goes through the body of the van",
+	of := c.Title
+	if c.Role == Trunk {
+		of = "the " + of
+	}
+	return finding.Finding{Code: "power.cable.body", Severity: finding.Fault, About: []string{c.About + "/return"}, Title: "The negative of " + of + " goes through the body of the van",
 		Source:  finding.Source{Text: "a dealer's advice page on 12 V in motor caravans: return in copper of the same section; common practice in building in", Sure: finding.Practice},
 		Words:   "Seams, glue and paint carry current badly and rust where they do. Every circuit of the living space wants its own negative cable, as thick as the positive.",
 		Caution: "Joints in the body heat up where nobody looks.", Proposals: []finding.Proposal{propose("lead the negative back by a cable", c.About, "return", "cable")}}, true

@@ -40,8 +40,7 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 	default:
 		return f, false
 	}
-	if about, key := c.fuseKey(); choose > 0 && key != "" {
-		edits := []edit{{about, key, choose}}
+	if edits := c.fuseEdits(choose); choose > 0 && len(edits) > 0 {
 		if c.Role == Trunk {
 			edits = append(edits, c.kindEdit()...)
 		}
@@ -180,9 +179,24 @@ func (r *Result) tooSmall(c *Cable) (finding.Finding, bool) {
 	}
 	if choose := c.fuseChoice(); choose > 0 {
 		f.Proposals = c.rated(choose)
+	} else {
+		f.Proposals = c.thickerFor(c.Fuse.Least)
 	}
 	f.Caution = "Never a larger fuse than the cable stands."
 	return f, true
+}
+
+// thickerFor proposes a greater fuse together with the cable that stands it.
+func (c *Cable) thickerFor(amps float64) []finding.Proposal {
+	edits := c.fuseEdits(amps)
+	mm2, ok := nextStandard(func(a float64) bool {
+		return a > c.Section.MM2 && a >= c.Section.Need && c.way.rating(a).Amps >= amps
+	})
+	if !ok || !c.Section.Said || c.ID == "" || len(edits) == 0 {
+		return nil
+	}
+	area := digits(mm2, 4)
+	return []finding.Proposal{proposeAll(fmt.Sprintf("make the cable %s mm² and take a fuse of %s A", area, digits(amps, 4)), append(edits, edit{c.way.About, "cable", area + " mm2"})...)}
 }
 
 const nearSource = 200.0 // mm
@@ -193,8 +207,14 @@ func (r *Result) far(c *Cable) (finding.Finding, bool) {
 	if away < 0 || away <= nearSource || c.Fuse.Amps <= 0 {
 		return finding.Finding{}, false
 	}
-	about := c.way.Fuse.About
+	about, owner := c.way.Fuse.About, c.About
+	switch c.Role {
+	case Trunk: // what the bank says wins over its circuit
+		owner = "/power/batteries/" + c.Bank
+	case Lead:
+		owner = "/power/sources/" + c.ID
+	}
 	return finding.Finding{Code: "power.fuse.far", Severity: finding.Fault, About: []string{about}, Title: c.itsFuse() + " is far from what feeds it", Source: placeSource, Caution: fireCaution,
-		Measured: measure(away, "mm"), Limit: measure(nearSource, "mm"),
+		Measured: measure(away, "mm"), Limit: measure(nearSource, "mm"), Proposals: []finding.Proposal{propose("move the fuse to within 150 mm", owner, "fuse-away", 150)},
 		Words: fmt.Sprintf("%.0f mm of cable lie before the fuse and are protected by nothing. It belongs within %.0f mm.", away, nearSource)}, true
 }

@@ -6,10 +6,10 @@ import (
 	"tumblehome/trade/finding"
 )
 
-// breaks finds a fuse that cannot break what the battery gives into a short at its place.
+// breaks finds a fuse that cannot break what the battery gives into a short at its place. The main fuse stands in for one that breaks at least as much as a blade.
 func (r *Result) breaks(c *Cable) (finding.Finding, bool) {
 	f, p := c.way.Fuse, c.Fuse
-	if p.Amps <= 0 || f.Kind == Unsaid && f.Breaking == 0 || p.Backed || p.Breaking >= p.Meets {
+	if p.Amps <= 0 || f.Kind == Unsaid && f.Breaking == 0 || p.Breaking >= p.Meets || p.Backed && p.Breaking >= makes[Blade].breaking {
 		return finding.Finding{}, false
 	}
 	about, _ := c.fuseKey()
@@ -51,7 +51,27 @@ func (r *Result) slow(c *Cable) (finding.Finding, bool) {
 	f := finding.Finding{Code: "power.fuse.slow", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: "A short at the end of " + c.Title + " would not open its fuse at once", Source: clearSource, Caution: fireCaution,
 		Measured: measure(end, "A"), Limit: measure(clearsAt*p.Amps, "A"),
 		Words: fmt.Sprintf("So long and thin a cable lets only %.0f A pass into a short at its far end, %.1f times the rating of its fuse. It would heat for seconds or minutes.", end, times)}
+	f.Proposals = r.quicker(c)
 	return f, true
+}
+
+// quicker proposes a smaller fuse that a short at the far end would open at once, or a cable that lets enough pass into one.
+func (r *Result) quicker(c *Cable) []finding.Proposal {
+	if least := c.fuseChoice(); least > 0 && least < c.Fuse.Amps && clearsAt*least <= c.Weakest() {
+		return c.rated(least)
+	}
+	drive := r.Supplies[r.supplyOf(c.Bank)].Drive
+	if c.Role == Charge && c.Source != Shore {
+		drive = full[Flooded] // the starter battery's
+	}
+	before := drive/c.Weakest() - c.ohms() // Ω of all else on the way
+	mm2, ok := nextStandard(func(a float64) bool {
+		return a > c.Section.MM2 && a >= c.Section.Need && drive/(before+pair(c.Length.MM, a, warmCopper)) >= clearsAt*c.Fuse.Amps
+	})
+	if !ok || !c.Section.Said {
+		return nil
+	}
+	return c.sectioned(mm2)
 }
 
 // selective finds a fuse that goes together with the one above it.
@@ -120,9 +140,13 @@ func (r *Result) weakPart(s Supply) (finding.Finding, bool) {
 		if p == nil || p.Amps <= 0 || p.Amps >= fuse {
 			continue
 		}
-		return finding.Finding{Code: "power.part.weak", Severity: finding.Fault, About: []string{p.About, r.Cables[i].way.Fuse.About}, Title: "What sits behind the main fuse is made for less than it lets pass", Source: protectSource, Caution: fireCaution,
+		f := finding.Finding{Code: "power.part.weak", Severity: finding.Fault, About: []string{p.About, r.Cables[i].way.Fuse.About}, Title: "What sits behind the main fuse is made for less than it lets pass", Source: protectSource, Caution: fireCaution,
 			Measured: measure(p.Amps, "A"), Limit: measure(fuse, "A"),
-			Words: fmt.Sprintf("The %s is made for %.0f A; the main fuse lets %.0f A pass for good.", p.Name, p.Amps, fuse)}, true
+			Words: fmt.Sprintf("The %s is made for %.0f A; the main fuse lets %.0f A pass for good.", p.Name, p.Amps, fuse)}
+		if main := &r.Cables[i]; main.Fuse.Least <= p.Amps && main.fuseChoice() > 0 {
+			f.Proposals = main.rated(main.Fuse.Least)
+		}
+		return f, true
 	}
 	return finding.Finding{}, false
 }

@@ -141,6 +141,7 @@ const (
 	Light    Appliance = "light"
 	Socket   Appliance = "socket"
 	Inverter Appliance = "inverter"
+	Store    Appliance = "battery"
 	Other    Appliance = "other"
 )
 

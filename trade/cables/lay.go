@@ -16,17 +16,14 @@ func (r *Result) trunk(b Bank, feeds []Circuit) Cable {
 	c.From, c.To = b.end(), b.board()
 	if f, ok := b.main(feeds); ok {
 		c.ID, c.About, c.way, c.Current, c.Drop.Wanted, c.said = f.ID, f.About, f.Way, f.Current, f.Wanted, f.Number
+		c.Body, c.also = f.Body, f.Fuse
 	}
 	c.Length = c.way.Length
 	if c.Length.MM == 0 {
 		c.Length = Length{MM: usualTrunk, Known: Assumed}
 	}
-	for _, f := range feeds {
-		if f.ID != c.ID {
-			c.sum += f.amps(c.Volts)
-		}
-	}
 	c.told = c.Current
+	c.sum = r.throughAll(b.ID, c.ID, c.Volts)
 	if c.Current == 0 {
 		c.Current = usualLoad
 	}
@@ -66,11 +63,7 @@ func (b Bank) mainFuse(also Fuse) Fuse {
 func (r *Result) feed(b Bank, f Circuit) Cable {
 	c := Cable{ID: f.ID, About: f.About, Bank: b.ID, Role: Feed, Title: f.Title, Loads: f.Loads, Length: f.Length, Volts: b.volts(), way: f.Way, said: f.Number}
 	c.From, c.To = b.board(), toLoads(f.Loads)
-	c.own = f.amps(c.Volts)
-	c.Current = c.own
-	for _, other := range r.in.feeds(f.ID) {
-		c.Current += other.amps(c.Volts)
-	}
+	c.own, c.Current = r.ownAmps(f, c.Volts), r.throughOf(f, c.Volts)
 	if f.From != b.ID && f.From != r.Cables[r.trunkOf(b.ID)].ID {
 		c.fed = f.From
 	}

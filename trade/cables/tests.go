@@ -1,6 +1,9 @@
 package cables
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // tests are done in the order in which a new installation is woken: nothing is fed before it was looked at and measured, and nothing is
 // plugged in before plus and minus were found to be right at its plug.
@@ -48,10 +51,21 @@ func (r *Result) off() []Test {
 			engine = " Then the negative of the starter battery, as the vehicle's manual says, and the fuse of " + r.numberOf(s) + " beside it."
 		}
 	}
+	for _, s := range r.Supplies {
+		out = append(out, Test{Kind: TestOff, How: capital(r.bankWords(s)) + ": negative off first, then plus; tape over both lugs. Main fuse out, every other fuse out." + engine, Expect: "no lug can spring back to a post"})
+		engine = ""
+	}
 	return append(out,
-		Test{Kind: TestOff, How: "House battery: negative off first, then plus; tape over both lugs. Main fuse out, every other fuse out." + engine, Expect: "no lug can spring back to a post"},
 		Test{Kind: TestOff, How: "Meter on V: between plus and minus at the fuse board, and on both sides of every charger, controller and inverter.",
 			Expect: "below 0.5 V everywhere; a charger or inverter may hold more for some minutes", High: 0.5, Unit: "V"})
+}
+
+// bankWords are what a bank is called: by its name where there are several.
+func (r *Result) bankWords(s Supply) string {
+	if len(r.Supplies) == 1 {
+		return "house battery"
+	}
+	return "battery bank " + strings.ReplaceAll(s.ID, "-", " ")
 }
 
 // name is what a source is called: its panels or chargers, else what it is for.

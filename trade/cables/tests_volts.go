@@ -57,18 +57,24 @@ func (s Supply) blocks() float64 {
 func (r *Result) wake() []Test {
 	var out []Test
 	for _, s := range r.Supplies {
-		i := r.trunkOf(s.ID)
-		if i < 0 {
-			continue
+		main, rests, named, of := Cable{}, s.rests(), "the battery", ""
+		if len(r.Supplies) > 1 {
+			named = "the " + r.bankWords(s)
+			of = " of " + named
 		}
-		main, rests := r.Cables[i], s.rests()
+		if i := r.trunkOf(s.ID); i >= 0 {
+			main = r.Cables[i]
+		}
 		line := func(how, expect, otherwise string) {
 			out = append(out, Test{Cable: main.Number, Kind: TestFirst, How: how, Expect: expect, Otherwise: otherwise, Low: rests.low, High: rests.high, Unit: "V"})
 		}
-		line("Connect the battery: plus first, negative last. Measure at its posts.", rests.words(),
+		line("Connect "+named+": plus first, negative last. Measure at its posts.", rests.words(),
 			"Lower: charge the battery by itself before you go on. A minus: it is only the tips of your meter that are changed.")
-		line("Main fuse still out: from the battery's side of its holder to the negative busbar.", "the same as at the posts, to 0.1 V", "")
-		line(fmt.Sprintf("Put the main fuse in%s. Measure between plus and minus at the fuse board.", ampsIn(main.Fuse)), "the same as at the posts, to 0.1 V; no spark",
+		if main.Role != Trunk { // nothing is fed by it
+			continue
+		}
+		line("Main fuse"+of+" still out: from the battery's side of its holder to the negative busbar.", "the same as at the posts, to 0.1 V", "")
+		line(fmt.Sprintf("Put the main fuse%s in%s. Measure between plus and minus at its fuse board.", of, ampsIn(main.Fuse)), "the same as at the posts, to 0.1 V; no spark",
 			"A minus or a spark: main fuse out at once. Swap the cables, or look for what is still plugged in.")
 	}
 	return out

@@ -7,13 +7,14 @@ import (
 	"tumblehome/trade/finding"
 )
 
-// main is the circuit that leads from a bank to its fuse board: one without loads. Among several it is the one that others begin at, whose fuse is
-// the battery's, that is thickest and carries most, in this order. One that is smaller than what feeds things is no main cable: it lost its loads.
+// main is the circuit that leads from a bank to its fuse board: one without loads. Among several it is the one whose fuse is
+// the battery's, that is thickest and carries most, in this order. One that is smaller than what feeds things is no main cable: it lost its loads, or it
+// feeds a second board.
 func (b Bank) main(feeds []Circuit) (Circuit, bool) {
 	var best Circuit
 	found := false
 	for _, f := range feeds {
-		if f.From == b.ID && len(f.Loads) == 0 && !b.lostLoads(f, feeds) && (!found || slices.Compare(b.rank(f, feeds), b.rank(best, feeds)) > 0) {
+		if f.From == b.ID && len(f.Loads) == 0 && !b.lostLoads(f, feeds) && !b.secondBoard(f, feeds) && (!found || slices.Compare(b.rank(f, feeds), b.rank(best, feeds)) > 0) {
 			best, found = f, true
 		}
 	}
@@ -21,7 +22,22 @@ func (b Bank) main(feeds []Circuit) (Circuit, bool) {
 }
 
 func (b Bank) rank(f Circuit, feeds []Circuit) []float64 {
-	return []float64{truth(feedsOthers(f, feeds)), truth(b.sameFuse(f)), f.Section, f.Fuse.Amps, f.Current}
+	return []float64{truth(b.sameFuse(f)), f.Section, f.Fuse.Amps, f.Current, truth(feedsOthers(f, feeds))}
+}
+
+// secondBoard says whether a circuit that feeds others is too small for what begins at the bank beside it: then that does not go through it.
+func (b Bank) secondBoard(f Circuit, feeds []Circuit) bool {
+	if !feedsOthers(f, feeds) || b.sameFuse(f) {
+		return false
+	}
+	beside, any := 0.0, false
+	for _, other := range feeds {
+		if other.From == b.ID && len(other.Loads) > 0 {
+			beside, any = beside+other.amps(b.volts()), true
+		}
+	}
+	thin := f.Section == 0 || f.rating(f.Section).Amps < b.MainFuse.Amps
+	return any && (less(f.Fuse.Amps, beside) || less(f.Fuse.Amps, b.MainFuse.Amps) && thin)
 }
 
 func truth(is bool) float64 {
@@ -84,8 +100,12 @@ func (r *Result) twice(s Supply) (finding.Finding, bool) {
 		Source:   finding.Source{Text: "the two places in the document", Sure: finding.Computed},
 		Measured: measure(main.Amps, "A"), Limit: measure(bank.Amps, "A"),
 		Words: fmt.Sprintf("The battery has %s, its circuit %s has %s. It is one fuse; what the battery has is reckoned with.", bank.words(), c.Title, main.words())}
-	if !bank.None {
+	trunk := r.find(s.ID, c.ID)
+	switch choose := trunk.fuseChoice(); {
+	case !bank.None && bank.Amps <= trunk.Rating.Amps:
 		f.Proposals = []finding.Proposal{propose("write "+bank.words()+" there too", c.About, "fuse", bank.Amps)}
+	case choose > 0: // what the battery has is more than the cable stands
+		f.Proposals = trunk.rated(choose)
 	}
 	return f, true
 }

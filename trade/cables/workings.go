@@ -28,7 +28,11 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 	for _, d := range c.Section.Steps {
 		w.Notes = append(w.Notes, d.told())
 	}
-	w.Notes = append(w.Notes, c.Rating.told(c.Section.MM2))
+	w.Notes = append(w.Notes, c.Rating.told(c.Section.MM2), fmt.Sprintf("More than %s %% is found fault with; where the program chooses, it aims for %s %% in the cable itself.", digits(100*c.Drop.Limit, 3), digits(100*c.Drop.Aim, 3)))
+	if p := c.Fuse; p.Backed && p.Breaking < p.Meets {
+		main := r.Cables[r.trunkOf(c.Bank)].Fuse
+		w.Notes = append(w.Notes, fmt.Sprintf("Into a short just behind it about %.0f A flow, and its fuse breaks %.0f A. That is borne since the main fuse (%s) breaks %.0f A and goes with it; from memory of how fuses back each other up, ask its maker.", whole(p.Meets), p.Breaking, main.Words(), main.Breaking))
+	}
 	return w
 }
 

@@ -17,12 +17,15 @@ func (r *Result) tryHelps(sky *Sky) {
 		r.Helps = append(r.Helps, Help{Of: of, Share: t.share()})
 	}
 	try(LimitBattery, func(k *kit) { k.enlarge(1.5) })
-	half := 0.0
+	half, shade := 0.0, (*float64)(nil)
 	for _, s := range r.in.Sources {
 		half += s.Watts / 2
+		if s.Kind == Sun { // more of it would stand in the same shade
+			shade = s.Shade
+		}
 	}
 	try(LimitPanel, func(k *kit) {
-		k.addPanel(panelOf(&Source{Kind: Sun, Watts: max(100, half), Panels: 1}, k.takes))
+		k.addPanel(panelOf(&Source{Kind: Sun, Watts: max(100, half), Panels: 1, Shade: shade}, k.takes))
 	})
 	if r.run.engine != [12]float64{} {
 		try(LimitEngine, func(k *kit) { k.engine *= 1.5 })

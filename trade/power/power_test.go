@@ -232,3 +232,18 @@ func TestNoSmallBatteryHasALimitOfNought(t *testing.T) {
 		}
 	}
 }
+
+// More panel would stand in the shade of those that are there.
+func TestWhereNoLightFallsMorePanelHelpsNothing(t *testing.T) {
+	in := some(30, standing())
+	all := 1.0
+	for i := range in.Sources {
+		in.Sources[i].Shade = &all
+	}
+	r := power.Work(in)
+	for _, h := range r.Helps {
+		if h.Of == power.LimitPanel && h.Share < r.Flat.Share {
+			t.Errorf("in full shade half as much panel again leaves %g of nights flat instead of %g", h.Share, r.Flat.Share)
+		}
+	}
+}

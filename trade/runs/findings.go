@@ -16,8 +16,11 @@ func (w *worker) judge(r *Result) []finding.Finding {
 	var out []finding.Finding
 	for i := range r.Ways {
 		l := &r.Ways[i]
-		if len(l.Way.Corners) > 0 && len(l.At) < 2 {
+		if len(l.At) < 2 {
 			out = append(out, l.unknown())
+		}
+		if f, ok := w.farOutside(l); ok {
+			out = append(out, f)
 		}
 		for _, f := range l.Fouls {
 			out = append(out, w.tellFoul(l, f))
@@ -38,7 +41,7 @@ func (w *worker) judge(r *Result) []finding.Finding {
 func (l *Led) unknown() finding.Finding {
 	return finding.Finding{Code: "runs.unknown", Severity: finding.Note, About: []string{l.pointer()},
 		Title:  "Nobody knows yet where the way " + l.ID + " runs",
-		Words:  "One of its corners is at a fitting that has no place, or it has one corner only. Its length is not known until that is settled.",
+		Words:  "One of its corners is at a fitting that has no place, or it has fewer than two corners. Its length is not known until that is settled.",
 		Source: finding.Source{Text: "the places of this build", Sure: finding.Computed}}
 }
 

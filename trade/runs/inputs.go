@@ -12,6 +12,7 @@ type Point = [3]float64
 type Inputs struct {
 	Room     solid.Region // inside the finished surfaces
 	Skin     solid.Region // inside the bare skin
+	Nose     float64      // x of the foremost of the vehicle
 	Ways     []Way        // sorted by id
 	Circuits []Circuit    // circuits, then sources
 	Things   []Thing
