@@ -65,6 +65,7 @@ func (r *Result) wake() []Test {
 		line := func(how, expect, otherwise string) {
 			out = append(out, Test{Cable: main.Number, Kind: TestFirst, How: how, Expect: expect, Otherwise: otherwise, Low: rests.low, High: rests.high, Unit: "V"})
 		}
+		out = append(out, r.apartFirst(s, main)...)
 		line("Connect the battery: plus first, negative last. Measure at its posts.", rests.words(),
 			"Lower: charge the battery by itself before you go on. A minus: it is only the tips of your meter that are changed.")
 		line("Main fuse still out: from the battery's side of its holder to the negative busbar.", "the same as at the posts, to 0.1 V", "")
