@@ -68,6 +68,7 @@ func (r *Result) wake() []Test {
 		line := func(how, expect, otherwise string) {
 			out = append(out, Test{Cable: main.Number, Kind: TestFirst, How: how, Expect: expect, Otherwise: otherwise, Low: rests.low, High: rests.high, Unit: "V"})
 		}
+		out = append(out, r.apartFirst(s, main)...)
 		line("Connect "+named+": plus first, negative last. Measure at its posts.", rests.words(),
 			"Lower: charge the battery by itself before you go on. A minus: it is only the tips of your meter that are changed.")
 		if main.Role != Trunk { // nothing is fed by it
