@@ -105,15 +105,15 @@ func (d *drawing) crossMeasures(all []drawn) []draw.Mark {
 	return []draw.Mark{draw.Group{ID: "cross-measures", Class: "measures", Marks: grounded(draw.Dimensions(set...))}}
 }
 
-// grounded lays a ground under lettering, so that outlines of what hangs under the floor do not run through it.
+// grounded lays a ground under lettering, so that outlines of what hangs under the floor do not run through it; the dimension lines do not break at it.
 func grounded(marks []draw.Mark) []draw.Mark {
-	for i, m := range marks {
+	var grounds []draw.Mark
+	for _, m := range marks {
 		if l, ok := m.(draw.Lettering); ok {
-			l.Ground = draw.FillSheet
-			marks[i] = l
+			grounds = append(grounds, draw.Area(draw.NoPen, draw.FillSheet, draw.Polygon(l.Outline()...)))
 		}
 	}
-	return marks
+	return append(grounds, marks...)
 }
 
 // acrossFloor measures what the cut goes through at the floor: the last thing on the left, the way, the first on the right.
