@@ -7,7 +7,6 @@ import (
 	"slices"
 	"strings"
 
-	"tumblehome/build/tree"
 	"tumblehome/catalogue/people"
 	"tumblehome/draw/sheet"
 	"tumblehome/internal/words"
@@ -44,9 +43,8 @@ func (v view) waysOutText() string {
 	how, _ := v.Working(code)
 	var by []string
 	for _, line := range how.Lines {
-		steps := tree.Pointer(line.From.Pointer).Steps()
-		if line.Symbol == "" && line.Value > 0 && len(steps) > 0 {
-			by = append(by, openingName(v, steps[len(steps)-1]))
+		if line.Symbol == "" && line.Value > 0 {
+			by = append(by, strings.TrimPrefix(line.Label, "by "))
 		}
 	}
 	slices.Sort(by)
