@@ -25,7 +25,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
 		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 5, key, func() fit.Result {
+	return workBy(m, "fit", 6, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen, in.Slide, in.Ground = w.room, w.nudge, w.lengthen, w.slideLess, m.ground(w.room)
 		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
@@ -92,7 +92,8 @@ func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
 		Gives: t.softness(), Rests: t.rests(), Aside: t.aside(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
-		Today: isFitted(t.Fitted, w.today), Later: t.later()}
+		OnDoors: strings.HasPrefix(t.Buy, "carrier-rear-"),
+		Today:   isFitted(t.Fitted, w.today), Later: t.later()}
 }
 
 func (w *stages) fitMode(mode *arrangement.Mode) fit.Mode {
