@@ -199,10 +199,14 @@ func (w *worker) bedWidth(beside []berth) {
 		Measured: mm(width), Limit: mm(need),
 		Source: finding.Source{Text: "shoulder breadths of the public US Army survey of 2012, scaled by stature; turning room is common practice", Sure: finding.Practice},
 	}
+	if about(width) == about(need) {
+		out.Words = fmt.Sprintf("At the height of shoulders it is %s wide; shoulders side by side and room to turn over need %s more.", about(width), about(need-width))
+	}
 	if need-width <= widened {
 		out.Proposals = w.resize(first.bed, 1-first.axis, need-width, "wider", "narrower")
 	}
-	if width < shoulders {
+	const hardly = 10 // less than a sleeper notices [mm]: common practice, no source
+	if width < shoulders-hardly {
 		out.Severity = finding.Fault
 		out.Title = fmt.Sprintf("%s is narrower than the shoulders of who lies there", w.name(first.bed))
 		if n := int(width / (shoulders / float64(len(beside)))); n < len(beside) && len(beside) > 1 {
