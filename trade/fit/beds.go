@@ -205,8 +205,7 @@ func (w *worker) bedWidth(beside []berth) {
 	if need-width <= widened {
 		out.Proposals = w.resize(first.bed, 1-first.axis, need-width, "wider", "narrower")
 	}
-	const hardly = 10 // less than a sleeper notices [mm]: common practice, no source
-	if width < shoulders-hardly {
+	if width < shoulders {
 		out.Severity = finding.Fault
 		out.Title = fmt.Sprintf("%s is narrower than the shoulders of who lies there", w.name(first.bed))
 		if n := int(width / (shoulders / float64(len(beside)))); n < len(beside) && len(beside) > 1 {

@@ -27,17 +27,3 @@ func TestATableLetDownInAModeIsNotEatenAt(t *testing.T) {
 		t.Error(told(r))
 	}
 }
-
-func TestTheWidthOfABedIsNotToldToNeedWhatItHas(t *testing.T) {
-	for wide := 1180.0; wide < 1300; wide++ {
-		v := in(high).person("a", 1756).person("b", 1756).put(fit.Fitting{ID: "bed", Make: "slat-bed", Rests: true}, box(800, 2800, -wide/2, wide/2, 40, 400))
-		r := fit.Work(v.mode("night", nil, fit.Pose{Person: "a", Does: "lies", At: "bed", Head: "front"}, fit.Pose{Person: "b", Does: "lies", At: "bed", Head: "front"}).in)
-		for _, f := range r.Findings {
-			_, after, ok := strings.Cut(f.Words, " it is ")
-			has, needs, both := strings.Cut(after, " wide; shoulders side by side and room to turn over need about ")
-			if f.Code == "fit.bed.width" && ok && both && strings.HasPrefix(needs, has+".") {
-				t.Fatalf("%.0f wide: %s", wide, f.Words)
-			}
-		}
-	}
-}
