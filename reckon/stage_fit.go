@@ -93,7 +93,8 @@ func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
 		Gives: t.softness(), Rests: t.rests(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
-		Today: isFitted(t.Fitted, w.today), Later: t.later()}
+		OnDoors: strings.HasPrefix(t.Buy, "carrier-rear-"),
+		Today:   isFitted(t.Fitted, w.today), Later: t.later()}
 }
 
 func (w *stages) fitMode(mode *arrangement.Mode, masses []float64) fit.Mode {

@@ -28,6 +28,23 @@ var fitCases = []Case{
 		Finds: []string{"fault fit.astray /fittings/panel"},
 		Also:  "its weight counts there",
 	}, {
+		Name:  "The panel of the roof is held by nothing, just behind the roof",
+		Patch: `{"fittings": {"panel": {"at": {"x": 3050}}}}`,
+		Finds: []string{"fault fit.astray /fittings/panel"},
+	}, {
+		Name:  "The panel of the roof lies in the air under the floor",
+		Patch: `{"fittings": {"panel": {"at": {"z": -500}}}}`,
+		Finds: []string{"fault fit.astray /fittings/panel"},
+	}, {
+		Name:  "The panel of the roof lies in the room over the heads",
+		Patch: `{"fittings": {"panel": {"at": {"z": 1500}}}}`,
+		Finds: []string{"fault fit.astray /fittings/panel"},
+	}, {
+		Name:  "The panel of the roof stands behind the van before its doors",
+		Patch: `{"fittings": {"panel": {"at": {"x": 3000, "z": 900}}}}`,
+		Finds: []string{"fault fit.door.barred /fittings/panel in day"},
+		Also:  "the rear doors are no way out",
+	}, {
 		Name:  "A tank is hung under the floor where the rear axle is",
 		Patch: `{"fittings": {"tank": {"buy": "container-20", "where": "under", "at": {"x": 1900, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 300}, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.wheel /fittings/tank"},

@@ -14,13 +14,16 @@ const (
 	climbed     = 500     // what stands lower behind a door is sat on and climbed over, as a bed is [mm]: common practice, no source
 )
 
-// barred tells by day of side doors in which something stands right behind the door.
+// barred tells by day of doors that something outside stands before, and of side doors in which something stands right behind the door.
 func (w *worker) barred() {
 	day := w.named("day")
 	if day == nil {
 		return
 	}
 	for _, o := range w.in.Openings {
+		if o.Door && w.doorBarredOutside(day, o) {
+			continue
+		}
 		if o.Door && (o.Through == "left" || o.Through == "right") && o.X[1]-o.X[0] > escapeWidth {
 			w.doorWidth(day, o)
 		}

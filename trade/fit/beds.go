@@ -199,6 +199,9 @@ func (w *worker) bedWidth(beside []berth) {
 		Measured: mm(width), Limit: mm(need),
 		Source: finding.Source{Text: "shoulder breadths of the public US Army survey of 2012, scaled by stature; turning room is common practice", Sure: finding.Practice},
 	}
+	if about(width) == about(need) {
+		out.Words = fmt.Sprintf("At the height of shoulders it is %s wide; shoulders side by side and room to turn over need %s more.", about(width), about(need-width))
+	}
 	if need-width <= widened {
 		out.Proposals = w.resize(first.bed, 1-first.axis, need-width, "wider", "narrower")
 	}

@@ -23,9 +23,13 @@ type standsBefore struct {
 // standsBefore is blocked, remembered.
 func (w *worker) standsBefore(mode *Mode, o Opening, today bool) standsBefore {
 	return recall(w, w.was.exit, w.now.exit, mode, exitAt{crawlAt{mode.Name, today}, o.ID}, all, func() (standsBefore, solid.Bounds) {
-		by, shut := w.blocked(mode, o, today)
 		zone, _, _ := w.zone(o)
-		return standsBefore{by, shut}, zone
+		reach := zone.Join(w.outsideOf(o))
+		if by := w.barsOutside(mode, o, today); by >= 0 {
+			return standsBefore{by, true}, reach
+		}
+		by, shut := w.blocked(mode, o, today)
+		return standsBefore{by, shut}, reach
 	})
 }
 

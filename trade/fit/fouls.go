@@ -84,6 +84,8 @@ func (w *worker) parted(a, b int) bool {
 	switch {
 	case f.Where == g.Where || !f.isOutside() && !g.isOutside():
 		return false
+	case w.liesInside(a) || w.liesInside(b):
+		return false
 	case f.Where == "outside" && w.throughSkin(b) || g.Where == "outside" && w.throughSkin(a):
 		return false
 	}

@@ -62,6 +62,7 @@ type Fitting struct {
 	Mass    float64 // with what it holds when full [kg]
 	Held    string  // how it is held while driving, by the builder's word; empty is not said
 	Belted  bool    // a seat with belts
+	OnDoors bool    // it is made to hang on the rear doors and swings with them
 	Today   bool    // it is in the van today
 	Later   bool    // only its place is kept
 }

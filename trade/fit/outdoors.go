@@ -41,26 +41,6 @@ func (w *worker) outdoors() {
 	}
 }
 
-// astray tells of what is farther from the van than it is long.
-func (w *worker) astray(i int, s *Standing) bool {
-	van, b := w.in.Van, s.Box
-	if van.Empty() {
-		return false
-	}
-	off := max(van.MinX-b.MaxX, b.MinX-van.MaxX, van.MinY-b.MaxY, b.MinY-van.MaxY, van.MinZ-b.MaxZ, b.MinZ-van.MaxZ)
-	size := max(b.MaxX-b.MinX, b.MaxY-b.MinY, b.MaxZ-b.MinZ)
-	if off <= max(size, touching) {
-		return false
-	}
-	w.find(finding.Finding{
-		Code: "fit.astray", Severity: finding.Fault, About: []string{pointer("fittings", w.in.Fittings[i].ID)},
-		Title:    fmt.Sprintf("%s is %s away from the van", w.name(i), about(off)),
-		Words:    "It is said to be on the van or under it, but nothing of the van is near. Look at its place again: a number may be mistyped.",
-		Measured: mm(off), Limit: mm(size), Source: outdoorsSource,
-	})
-	return true
-}
-
 // clearOfWheels tells of the wheel or axle that a thing is deepest in.
 func (w *worker) clearOfWheels(i int, s *Standing) {
 	var worst *Wheel

@@ -23,7 +23,7 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		Code: "fit.table." + p.ID, Value: above, Unit: "mm", Label: "Table above the seat, " + p.name(), Words: fmt.Sprintf("%s, %s; about %.0f suits best", w.name(at), mode.Name, wanted),
 	}, working.Working{
 		Formula: "top of the table above the pressed seat", Source: seatSource,
-		Notes: []string{fmt.Sprintf("Between seat and table there is %.0f for thighs, which need %.0f; the table begins %.0f before the seat.", gap, need, best)},
+		Notes: []string{fmt.Sprintf("Between seat and table there is %.0f for thighs, which need %.0f; the table begins %.0f before the seat.", max(0, gap), need, best)},
 		Lines: []working.Line{{Symbol: "t", Label: "table above the seat", Value: above, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f", b.MaxZ, top), From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[at].ID)}}},
 	})
 	out := finding.Finding{Code: "fit.table", Mode: mode.Name, Source: seatSource,
@@ -33,6 +33,9 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		out.Severity, out.Measured, out.Limit = finding.Close, mm(gap), mm(need)
 		out.Title = fmt.Sprintf("The legs of %s do not go under %s", p.name(), w.name(at))
 		out.Words = fmt.Sprintf("Between the pressed seat and the table there is %s; thighs need about %s. Raise the table or move it away from the seat.", about(gap), about(need))
+		if gap < touching {
+			out.Words = fmt.Sprintf("The underside of the table is no higher than the pressed seat; thighs need about %s between. Raise the table or move it away from the seat.", about(need))
+		}
 		if up := need - gap; math.Abs(above+up-wanted) <= tableOff-touching {
 			out.Proposals = w.nudge(at, 0, 0, up, "")
 		}
@@ -40,6 +43,9 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		out.Severity, out.Measured, out.Limit = finding.Note, mm(above), mm(wanted)
 		out.Title = fmt.Sprintf("%s is not at the height of the elbows of %s", w.name(at), p.name())
 		out.Words = fmt.Sprintf("It is %s above the pressed seat; about %s suits best.", about(above), about(wanted))
+		if above < touching {
+			out.Words = fmt.Sprintf("It is no higher than the pressed seat; about %s above it suits best.", about(wanted))
+		}
 		out.Proposals = w.tried(out, (*worker).seats, moves(at, solid.Roof, wanted-above), moves(at, solid.Floor, above-wanted))
 	default:
 		return
@@ -52,8 +58,8 @@ func (w *worker) tableBefore(mode *Mode, f facing, top float64) (at int, away fl
 	at, away = -1, math.Inf(1)
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		if w.in.Fittings[i].Make != "table" || len(s.Solid) == 0 || s.Box.MinZ <= top {
-			continue
+		if w.in.Fittings[i].Make != "table" || len(s.Solid) == 0 || s.Moved && s.Box.MinZ <= top {
+			continue // one that a mode has let down lower than the seat is not eaten at
 		}
 		if off := f.away(s.Box); off < away && f.beside(s.Box) {
 			at, away = i, off

@@ -12,7 +12,7 @@ import (
 func (w *worker) unblock(o Opening, by int) []attempt {
 	zone, along, up := w.zone(o)
 	s := w.resting(by)
-	if s == nil {
+	if s == nil || w.in.Fittings[by].isOutside() {
 		return nil
 	}
 	square, b := float64(exitSquare+exitCell), s.Box

@@ -191,6 +191,9 @@ func (w *worker) reportBlocked(mode *Mode, o Opening, by int) {
 		out.About = append([]string{pointer("fittings", w.in.Fittings[by].ID)}, out.About...)
 		out.Title = fmt.Sprintf("%s blocks the way out by %s in the mode %q", w.name(by), o.called(), mode.Name)
 		out.Proposals = w.tried(out, (*worker).ways, w.unblock(o, by)...)
+		if w.in.Fittings[by].isOutside() {
+			out.Words = "It stands outside before it, so that it does not open."
+		}
 	}
 	w.find(out)
 }

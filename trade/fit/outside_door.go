@@ -1,0 +1,80 @@
+package fit
+
+import (
+	"fmt"
+
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+)
+
+// What stands so near outside a door or hatch, and before so much of it, keeps it from opening [mm]: common practice, no source.
+const (
+	opensInto   = 500
+	coversLong  = 200
+	coversShort = 20
+)
+
+// outsideOf is the space outside an opening that it opens into, from the finished surface outwards.
+func (w *worker) outsideOf(o Opening) solid.Bounds {
+	zone, _, _ := w.zone(o)
+	switch o.Through {
+	case "left":
+		zone.MinY, zone.MaxY = zone.MinY-opensInto, zone.MinY
+	case "right":
+		zone.MinY, zone.MaxY = zone.MaxY, zone.MaxY+opensInto
+	case "rear":
+		zone.MinX, zone.MaxX = zone.MaxX, zone.MaxX+opensInto
+	case "roof":
+		zone.MinZ, zone.MaxZ = zone.MaxZ, zone.MaxZ+opensInto
+	case "floor":
+		zone.MinZ, zone.MaxZ = zone.MinZ-opensInto, zone.MinZ
+	}
+	return zone
+}
+
+// barsOutside is the fitting outside the van that keeps an opening from opening, -1 for none. What is made to hang on the doors swings with them.
+func (w *worker) barsOutside(mode *Mode, o Opening, today bool) int {
+	if o.Through == "front" {
+		return -1
+	}
+	zone := w.outsideOf(o)
+	for i := range mode.Standings {
+		s, f := &mode.Standings[i], &w.in.Fittings[i]
+		if len(s.Solid) == 0 || !f.isOutside() || f.OnDoors || w.liesInside(i) || today && !f.Today || !s.Box.Meets(zone) {
+			continue
+		}
+		x, y, z := shared(s.Box.MinX, s.Box.MaxX, o.X), shared(s.Box.MinY, s.Box.MaxY, o.Y), shared(s.Box.MinZ, s.Box.MaxZ, o.Z)
+		long, short := max(x, y), min(x, y) // of a hatch
+		switch o.Through {
+		case "left", "right":
+			long, short = max(x, z), min(x, z)
+		case "rear":
+			long, short = max(y, z), min(y, z)
+		}
+		if long >= coversLong && short >= coversShort {
+			return i
+		}
+	}
+	return -1
+}
+
+// shared is how much of an extent a thing takes.
+func shared(from, to float64, extent [2]float64) float64 {
+	return min(to, extent[1]) - max(from, extent[0])
+}
+
+// doorBarredOutside tells of a door that something stands before outside; it says whether one does.
+func (w *worker) doorBarredOutside(day *Mode, o Opening) bool {
+	by := w.barsOutside(day, o, false)
+	if by < 0 {
+		return false
+	}
+	w.find(finding.Finding{
+		Code: "fit.door.barred", Severity: finding.Fault, Mode: "day", About: []string{pointer("fittings", w.in.Fittings[by].ID), o.pointer()},
+		Title:    fmt.Sprintf("%s stands outside before %s", w.name(by), o.called()),
+		Words:    fmt.Sprintf("It is within %d mm of it, so that it does not open: nobody gets in or out by it.", opensInto),
+		Caution:  "A door that does not open is no way out of a fire.",
+		Measured: mm(0), Limit: mm(escapeWidth), Source: outdoorsSource,
+	})
+	return true
+}
