@@ -135,25 +135,3 @@ func (r *Room) below(x, z, y float64) float64 {
 	}
 	return lo
 }
-
-// under is the highest z not above top at which the side still stands at y or
-// further out: first by 50 mm steps down, then by halves.
-func (r *Room) under(w *wall, x, y, top float64) float64 {
-	hi := top
-	lo := hi
-	for lo > r.floor && r.side(w, x, lo) < y {
-		hi, lo = lo, lo-50
-	}
-	if lo <= r.floor {
-		return r.floor
-	}
-	for hi-lo > 0.05 {
-		mid := (lo + hi) / 2
-		if r.side(w, x, mid) >= y {
-			lo = mid
-		} else {
-			hi = mid
-		}
-	}
-	return lo
-}
