@@ -59,3 +59,14 @@ func TestWhereATableIsPutAsideIsRemembered(t *testing.T) {
 		t.Errorf("remembered %g, fresh %g", a, b)
 	}
 }
+
+func TestATableLetDownAsLowAsASeatIsCrawledOver(t *testing.T) {
+	for high, want := range map[float64]float64{540: 2, 560: 1} { // the floor is at 40
+		v := tabled(nil)
+		v.in.Modes[0].Standings[3].Box.MinZ, v.in.Modes[0].Standings[3].Box.MaxZ = high-25, high
+		v.in.Modes[0].Standings[3].Solid = solid.Solid{solid.Box(v.in.Modes[0].Standings[3].Box)}
+		if got := figure(t, fit.Work(v.in), "fit.ways-out.day").Value; got != want {
+			t.Errorf("over a table whose top is at %g: %g ways out, want %g", high, got, want)
+		}
+	}
+}

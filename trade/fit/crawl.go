@@ -9,6 +9,7 @@ import (
 const (
 	crawlUnder = 500 // over a bed, a seat or the floor, to crawl along it [mm]: the clearance over a bunk
 	crawlWide  = 375 // square that one who crawls or goes sideways needs [mm]: a large man's depth in clothes, in whole cells
+	kneltOn    = 500 // over the floor, a table that one may crawl over at most: a high seat; common practice, no source [mm]
 	beside     = 300 // from a bed or seat to where one gets out of it [mm]
 )
 
@@ -37,7 +38,7 @@ func (w *worker) roomy(mode *Mode, today bool, i0, i1 int) []bool {
 	w.layer(mode, today, open, w.in.Room.Floor(), g.all(i0, i1), -1)
 	for i := range mode.Standings {
 		s := &mode.Standings[i]
-		if f := &w.in.Fittings[i]; f.Rests && !f.In && !f.isOutside() && len(s.Solid) > 0 && !(today && !f.Today) {
+		if w.bears(i, s) && !(today && !w.in.Fittings[i].Today) {
 			w.layer(mode, today, open, s.Box.MaxZ, g.under(s.Box, i0, i1), i)
 		}
 	}
@@ -47,6 +48,13 @@ func (w *worker) roomy(mode *Mode, today bool, i0, i1 int) []bool {
 		}
 	}
 	return open
+}
+
+// bears says whether one may crawl over a fitting as it stands: a bed, a seat, or a table let down as low as those.
+func (w *worker) bears(i int, s *Standing) bool {
+	f := &w.in.Fittings[i]
+	low := f.Make == "table" && s.Box.MaxZ <= w.in.Room.Floor()+kneltOn
+	return (f.Rests || low) && !f.In && !f.isOutside() && len(s.Solid) > 0
 }
 
 // patch is a rectangle of cells.

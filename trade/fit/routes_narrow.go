@@ -119,8 +119,8 @@ func (w *worker) treads(t *trodden, p solid.Point) int {
 		return on
 	}
 	for i := range mode.Standings {
-		s, f := &mode.Standings[i], &w.in.Fittings[i]
-		if f.Rests && !f.In && !f.isOutside() && len(s.Solid) > 0 && within(s.Box, p) && s.Box.MaxZ < at && w.crawls(mode, p, s.Box.MaxZ+touching, i) {
+		s := &mode.Standings[i]
+		if w.bears(i, s) && within(s.Box, p) && s.Box.MaxZ < at && w.crawls(mode, p, s.Box.MaxZ+touching, i) {
 			on, at = i, s.Box.MaxZ
 		}
 	}
