@@ -126,9 +126,20 @@ func (r *Result) allAtOnce(c *Cable) (finding.Finding, bool) {
 		f.Severity = finding.Fault
 		f.Words += fmt.Sprintf(" Its fuse of %s A would blow.", digits(c.Fuse.Amps, 4))
 	}
-	up := math.Ceil(2*c.sum-1e-9) / 2
-	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("write %s A", digits(up, 4)), c.About, "current", up)}
+	f.Proposals = writeCurrent(c.About, "current", c.sum)
 	return f, true
+}
+
+// mostWritten are the greatest currents that the document takes [A].
+var mostWritten = map[string]float64{"current": 2000, "most": 1000}
+
+// writeCurrent proposes a current in steps of half an ampere, unless it is absurd: then the loads are wrong.
+func writeCurrent(about, key string, amps float64) []finding.Proposal {
+	up := math.Ceil(2*amps-1e-9) / 2
+	if up > mostWritten[key] {
+		return nil
+	}
+	return []finding.Proposal{propose(fmt.Sprintf("write %s A", digits(up, 4)), about, key, up)}
 }
 
 func tooLow(w Way, key, who, does string, said, is, reckoned float64) finding.Finding {
@@ -141,7 +152,6 @@ func tooLow(w Way, key, who, does string, said, is, reckoned float64) finding.Fi
 	if said < halfBelow*is {
 		f.Severity = finding.Fault
 	}
-	up := math.Ceil(2*reckoned-1e-9) / 2
-	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("write %s A", digits(up, 4)), w.About, key, up)}
+	f.Proposals = writeCurrent(w.About, key, reckoned)
 	return f
 }
