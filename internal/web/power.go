@@ -27,7 +27,15 @@ func powerAnswer(v view) []string {
 	if r.Battery == nil {
 		return append(out, "There is no battery for the living space yet.")
 	}
-	return append(out, flatWords(r), lastsWords(r))
+	flat := flatWords(r)
+	if v.Doc.Power == nil || len(v.Doc.Power.Circuits) == 0 {
+		flat = "No cable leads from the battery yet, so nothing would light. Once it is wired: " + decapital(flat)
+	}
+	out = append(out, flat, lastsWords(r))
+	if v.Doc.Use.Climate == "" {
+		out = append(out, "Nobody has said where you travel: the weather of "+v.Climate.Place.Name+" is taken.")
+	}
+	return out
 }
 
 // darkest is the month, from 0, that the page answers for; -1 where no trips are known.

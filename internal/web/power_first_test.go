@@ -4,6 +4,7 @@ import (
 	"net/http"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -84,5 +85,25 @@ func TestFromAnEmptyVanToLight(t *testing.T) {
 	w.press(t, `aria-label="Lead W`)
 	if page := w.answer(get("/power")).Body.String(); !strings.Contains(page, "of 4 cables") && !strings.Contains(page, "of 3 cables") || strings.Contains(page, "No cable has a way yet") {
 		t.Error("one cable was led and the page does not say so")
+	}
+}
+
+// A battery that feeds nothing keeps no lights on, however good the sums are.
+func TestWithoutACableNothingIsSaidToLight(t *testing.T) {
+	w := open(t, dipper)
+	for _, change := range []struct{ path, said string }{
+		{"/power/circuits", "No cable leads from the battery yet, so nothing would light."},
+		{"/use/climate", "Nobody has said where you travel: the weather of "},
+	} {
+		if page := w.answer(get("/power")).Body.String(); strings.Contains(page, change.said) {
+			t.Errorf("the whole build says %q", change.said)
+		}
+		revision, _ := w.store.Head()
+		if got := w.answer(post("/edit", "path", change.path, "value", "", "base", strconv.FormatInt(int64(revision.N), 10))); got.Code != http.StatusSeeOther {
+			t.Fatalf("%s: %d %.200s", change.path, got.Code, got.Body)
+		}
+		if page := w.answer(get("/power")).Body.String(); !strings.Contains(page, change.said) {
+			t.Errorf("without %s nobody says %q", change.path, change.said)
+		}
 	}
 }
