@@ -5,7 +5,6 @@ import (
 	"math"
 	"strings"
 
-	"tumblehome/internal/words"
 	"tumblehome/trade/cables"
 )
 
@@ -216,72 +215,6 @@ func (r cableRow) terminals() string {
 		parts = append(parts, fmt.Sprintf("%d × %s", t.Count, t.Words))
 	}
 	return strings.Join(parts, ", ")
-}
-
-// billCost is what the bill comes to; ok is false where no price is known.
-func billCost(v view) (sum float64, unknown int) {
-	for _, i := range v.Cables.Bill {
-		switch {
-		case i.Once:
-		case i.Price > 0:
-			sum += i.Price
-		default:
-			unknown++
-		}
-	}
-	return sum, unknown
-}
-
-func billWords(v view) string {
-	sum, unknown := billCost(v)
-	if sum == 0 && unknown == 0 {
-		return "All of it is already among the fittings."
-	}
-	text := "Comes to about " + words.Amount(sum, v.Doc.Build.Currency)
-	if unknown > 0 {
-		text += fmt.Sprintf("; for %d lines no price is known", unknown)
-	}
-	return text + "."
-}
-
-func billAmount(i cables.Item) string {
-	if i.Unit == "m" {
-		return fmt.Sprintf("%.1f m", math.Ceil(10*i.Count)/10)
-	}
-	return fmt.Sprintf("%.0f", math.Ceil(i.Count))
-}
-
-func joined(names []string) string { return strings.Join(names, ", ") }
-
-// testPart is a part of the test sheet with its lines.
-type testPart struct {
-	cables.TestPart
-	Lines []testLine
-}
-
-// testLine is a line with its number, which is that on paper.
-type testLine struct {
-	cables.Test
-	N int
-}
-
-func testParts(v view) []testPart {
-	var out []testPart
-	for i, t := range v.Cables.Tests {
-		if len(out) == 0 || out[len(out)-1].Kind != t.Kind {
-			out = append(out, testPart{TestPart: t.Kind.Part()})
-		}
-		last := &out[len(out)-1]
-		last.Lines = append(last.Lines, testLine{t, i + 1})
-	}
-	return out
-}
-
-func testedCable(t cables.Test) string {
-	if t.Cable == "" {
-		return "all"
-	}
-	return t.Cable
 }
 
 func mainsWords(m cables.Mains) string {

@@ -1,14 +1,11 @@
 package web
 
 import (
-	"encoding/json"
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
 	"tumblehome/build"
-	"tumblehome/build/tree"
 	"tumblehome/trade/cables"
 	"tumblehome/trade/runs"
 )
@@ -149,78 +146,6 @@ func sectionOf(v view, c led) float64 {
 	return 0
 }
 
-// wayItem is a way as the document writes it.
-func wayItem(corners []runs.Corner, m runs.Manner) map[string]any {
-	points := make([]any, len(corners))
-	for i, c := range corners {
-		points[i] = map[string]any{"x": c.X, "y": c.Y, "z": c.Z}
-	}
-	item := map[string]any{"points": points}
-	if m.Bore > 0 {
-		item["bore"] = m.Bore
-	}
-	if m.Remark != "" {
-		item["note"] = m.Remark
-	}
-	return item
-}
-
-// wayPatch writes a way, if there is one to write, and lets cables take it.
-func wayPatch(v view, id string, item map[string]any, cables []led) string {
-	patch, power := map[string]any{}, map[string]any{}
-	if item != nil {
-		patch["runs"] = map[string]any{id: item}
-	}
-	for _, c := range cables {
-		take(power, c, append(slices.Clone(c.Along), id))
-	}
-	if len(power) > 0 {
-		patch["power"] = power
-	}
-	return patchText(patch)
-}
-
-// take lets a cable take these ways and no others.
-func take(power map[string]any, c led, along any) {
-	section := strings.Split(c.Path, "/")[2]
-	items, _ := power[section].(map[string]any)
-	if items == nil {
-		items = map[string]any{}
-		power[section] = items
-	}
-	items[c.ID] = map[string]any{"along": along}
-}
-
-func patchText(patch any) string {
-	text, err := json.Marshal(patch)
-	if err != nil {
-		return "" // maps, lists and numbers always marshal
-	}
-	return string(text)
-}
-
-// struckOut is the patch that takes a way away, also from the cables that take it.
-func struckOut(v view, id string) string {
-	power := map[string]any{}
-	for _, c := range ledCables(v) {
-		if slices.Contains(c.Along, id) {
-			var rest any
-			if left := slices.DeleteFunc(slices.Clone(c.Along), func(a string) bool { return a == id }); len(left) > 0 {
-				rest = left
-			}
-			take(power, c, rest)
-		}
-	}
-	patch := map[string]any{"runs": map[string]any{id: nil}}
-	if len(power) > 0 {
-		patch["power"] = power
-	}
-	if v.Doc.Power != nil && v.Doc.Power.Mains != nil && slices.Contains(v.Doc.Power.Mains.Value.Along, id) {
-		return "" // licensed work, which is not unsaid by the way
-	}
-	return patchText(patch)
-}
-
 // waySummary says of a way how long it is, of what, and what lies in it.
 func waySummary(v view, id string) string {
 	text := capital(unhyphen(id))
@@ -241,66 +166,4 @@ func waySummary(v view, id string) string {
 		return text + ", empty"
 	}
 	return text + ", carries " + strings.Join(carries, ", ")
-}
-
-// wayCorner is a corner of a way, ready to be changed.
-type wayCorner struct {
-	Number  string
-	Entries []entry // x, y, z; or the one face that it lies on
-	Between string  // the patch that puts a corner between this and the next; none after the last
-	Without string  // the patch that takes it out; none where two are left
-}
-
-// wayCorners are the corners of a way in their order.
-func wayCorners(v view, id string) []wayCorner {
-	at := tree.PointerTo("runs", id, "points")
-	list := v.Node.At(at)
-	if list == nil {
-		return nil
-	}
-	var out []wayCorner
-	for i, item := range list.Items {
-		path := string(at) + "/" + count(i)
-		c := wayCorner{Number: count(i + 1)}
-		if item.Kind == tree.Map {
-			for _, axis := range [...][2]string{{"x", "along the van"}, {"y", "across"}, {"z", "height"}} {
-				c.Entries = append(c.Entries, quietly(path+"/"+axis[0], axis[1]+" of corner "+c.Number))
-			}
-		} else {
-			c.Entries = []entry{quietly(path, "face at which corner "+c.Number+" lies")}
-		}
-		if len(list.Items) > 2 {
-			c.Without = pointsPatch(id, slices.Delete(slices.Clone(list.Items), i, i+1))
-		}
-		if i+1 < len(list.Items) {
-			if mid := between(v, id, i); mid != nil {
-				c.Between = pointsPatch(id, slices.Insert(slices.Clone(list.Items), i+1, mid))
-			}
-		}
-		out = append(out, c)
-	}
-	return out
-}
-
-func pointsPatch(id string, items []*tree.Node) string {
-	return patchText(map[string]any{"runs": map[string]any{id: map[string]any{"points": json.RawMessage(tree.JSON(&tree.Node{Kind: tree.List, Items: items}))}}})
-}
-
-// between is a corner half-way to the next, which keeps the words that both say.
-func between(v view, id string, i int) *tree.Node {
-	l := v.Runs.Way(id)
-	if l == nil || len(l.At) <= i+1 {
-		return nil
-	}
-	points := v.Node.At(tree.PointerTo("runs", id, "points")).Items
-	var out *tree.Node
-	for axis, name := range [...]string{"x", "y", "z"} {
-		text := fmt.Sprintf("%.0f", math.Round((l.At[i][axis]+l.At[i+1][axis])/2))
-		step := tree.PointerTo(name)
-		if a, b := points[i].At(step), points[i+1].At(step); a != nil && b != nil && tree.Equal(a, b) {
-			text = a.Text
-		}
-		out = set(out, []string{name}, text)
-	}
-	return out
 }
