@@ -84,9 +84,7 @@ func options(path string) []chromedp.ExecAllocatorOption {
 		chromedp.Flag("disable-component-update", true),
 		chromedp.Flag("disable-quic", true),
 		chromedp.Flag("hide-scrollbars", true),
-		chromedp.Flag("use-gl", "angle"),
-		chromedp.Flag("use-angle", "swiftshader"),
-		chromedp.Flag("enable-unsafe-swiftshader", true),
+		chromedp.Flag("disable-gpu", true),
 		chromedp.Flag("lang", "en-GB"),
 	)
 }
