@@ -182,7 +182,7 @@ func (w *stages) converterOf(s build.Source) string {
 var chargeTitles = map[cables.SourceKind]string{cables.Engine: "charge from the engine", cables.Split: "charge from the engine", cables.Sun: "solar panels", cables.Shore: "mains charger"}
 
 // billed are the catalogue rows that the bill may name besides cable.
-var billed = []string{"fuse-blade-set", "fuse-strip-sf30-60", "fuse-strip-sf51-150", "fuse-classt-200", "lug-crimp-set", "terminal-crimp-set",
+var billed = []string{"fuse-blade-set", "fuse-strip-sf30-60", "fuse-strip-sf51-150", "fuse-classt-200", "lug-crimp-set", "terminal-crimp-set", "battery-link", "connector-solar-branch",
 	"cable-0-75mm2", "cable-1mm2", "cable-1-5mm2", "cable-2-5mm2", "cable-4mm2", "cable-6mm2", "cable-10mm2", "cable-16mm2", "cable-25mm2", "cable-35mm2", "cable-50mm2", "cable-70mm2"}
 
 func (w *stages) cableRows() map[string]cables.Row {

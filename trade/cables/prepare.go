@@ -64,7 +64,7 @@ func (r *Result) bill() []Item {
 		}
 	}
 	for _, it := range append(r.links(), r.joints()...) {
-		add("", it.Words, it.Unit, it.Count, it.Cables[0])
+		add(it.Row, it.Words, it.Unit, it.Count, it.Cables[0])
 	}
 	for i := range out {
 		r.priced(&out[i])
