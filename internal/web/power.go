@@ -197,6 +197,9 @@ func bankEntries(v view) []entry {
 	if v.Doc.Power == nil {
 		return nil
 	}
+	if len(v.Doc.Power.Batteries) > 0 {
+		out = append(out, entry{Path: "/vehicle/volts", Label: "the vehicle's own battery, in volts", Choices: []choice{{"12", "12"}, {"24", "24"}}})
+	}
 	for _, id := range build.SortedKeys(v.Doc.Power.Batteries) {
 		at := "/power/batteries/" + id
 		out = append(out, fieldOf(at+"/main-fuse", unhyphen(id)+": main fuse", "A"), fieldOf(at+"/tested", unhyphen(id)+": a test found it to hold", "Ah"),

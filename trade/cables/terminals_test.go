@@ -9,7 +9,9 @@ import (
 
 // Each piece of conductor has two ends, and each end a crimp: a cable that goes on from lamp to lamp is as many pieces as there are lamps.
 func TestEveryEndOfAConductorIsCounted(t *testing.T) {
-	lamp := func(id string) cables.Load { return cables.Load{ID: id, Name: id, Kind: cables.Light, Watts: 3, Volts: 12} }
+	lamp := func(id string) cables.Load {
+		return cables.Load{ID: id, Name: id, Kind: cables.Light, Watts: 3, Volts: 12}
+	}
 	for _, tt := range []struct {
 		name  string
 		loads []cables.Load
