@@ -56,6 +56,8 @@ type Source struct {
 	FuseKind   string                    `doc:"fuse-kind" one:"blade maxi sf30 sf51 block class-t breaker" says:"how the fuse is made"`
 	Breaking   *quantity.Current         `doc:"breaking" range:"0..100000" says:"current the fuse can break"`
 	FuseAway   *quantity.Length          `doc:"fuse-away" range:"0..10000" says:"how far the fuse is from the battery it protects the cable from"`
+	StringFuse *OrNone[quantity.Current] `doc:"string-fuse" range:"1..100" says:"fuse in the plus cable of each of several panels side by side, or none"`
+	StringMost *quantity.Current         `doc:"string-most" range:"1..100" says:"the largest fuse that a panel's label allows: maximum series fuse"`
 	Fused      string                    `doc:"fused" one:"both house source" says:"which ends of a line between two batteries have the fuse"`
 	Lead       *Lead                     `doc:"lead" says:"the short cable from what controls or converts it to the fuse board"`
 	Colour     string                    `doc:"colour" one:"red brown black blue green yellow white grey orange pink violet" says:"colour of its positive"`

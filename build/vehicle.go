@@ -16,6 +16,7 @@ type Vehicle struct {
 	Weighed   map[string]Weighing `doc:"weighed" says:"weighbridge readings, with what was aboard"`
 	Cases     map[string]LoadCase `doc:"cases" says:"load cases: who and what is aboard"`
 	Seats     map[string]Seat     `doc:"seats" says:"seats with belts"`
+	Volts     *quantity.Voltage   `doc:"volts" range:"12..24" says:"voltage of the vehicle's own battery, 12 or 24; that of the house battery if left out"`
 	Tank      *FuelTank           `doc:"tank" says:"fuel tank"`
 	Tyres     map[string]Tyre     `doc:"tyres" keys:"axle" says:"tyres of the front and of the rear axle"`
 	RoofLimit *quantity.Mass      `doc:"roof-limit" range:"0..1000" says:"most that the roof may carry, from the handbook"`

@@ -6,6 +6,7 @@ import (
 
 	"tumblehome/quantity"
 	"tumblehome/reckon"
+	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
 
@@ -83,6 +84,47 @@ func TestTheChartOfABuildHasTheBuildInIt(t *testing.T) {
 		c := r.PowerChart(func(done, of int) { last = max(last, done) })
 		if last < 144 || c.Own[0] != r.Power.Battery.Holds || c.OwnShare != r.Power.Flat.Share || c.Kit == nil {
 			t.Errorf("%s: %d steps, %v, %g, %+v", name, last, c.Own, c.OwnShare, c.Kit)
+		}
+	}
+}
+
+func TestWhatOverloadsTheEngineGivesWayToTheLargestChargerThatItBears(t *testing.T) {
+	m := reckon.NewMachine()
+	overload := func(r *reckon.Reckoning) *finding.Finding {
+		for i := range r.Findings {
+			if r.Findings[i].Code == "power.engine.overload" {
+				return &r.Findings[i]
+			}
+		}
+		return nil
+	}
+	for name, tt := range map[string]struct {
+		patch string
+		buys  string // "" where the catalogue has none so small
+	}{
+		"a charger of 50 A for an engine of 30 A": {`{"fittings": {"charger-engine": {"buy": "dcdc-50a"}}}`, "dcdc-30a"},
+		"a switch for an engine of 30 A":          {`{"fittings": {"charger-engine": {"buy": "relay-split-140a"}}}`, "dcdc-30a"},
+		"an engine of 25 A":                       {`{"power": {"sources": {"engine": {"most": 25}}}}`, "dcdc-20a"},
+		"an engine of 10 A":                       {`{"power": {"sources": {"engine": {"most": 10}}}}`, ""},
+	} {
+		doc := applied(t, demo(t, "dipper"), patched(t, tt.patch))
+		f := overload(m.Reckon(doc, quantity.Date{}))
+		if f == nil {
+			t.Fatalf("%s: nothing is overloaded", name)
+		}
+		if tt.buys == "" {
+			if len(f.Proposals) > 0 {
+				t.Errorf("%s: %s is proposed", name, f.Proposals[0].Words)
+			}
+			continue
+		}
+		if len(f.Proposals) != 1 {
+			t.Errorf("%s: %d proposals", name, len(f.Proposals))
+			continue
+		}
+		after := applied(t, doc, patched(t, string(f.Proposals[0].Patch)))
+		if left := overload(m.Reckon(after, quantity.Date{})); left != nil || after.Fittings["charger-engine"].Buy != tt.buys {
+			t.Errorf("%s: with %s there is still %v", name, after.Fittings["charger-engine"].Buy, left)
 		}
 	}
 }

@@ -136,7 +136,7 @@ func (w *stages) load(id string) cables.Load {
 
 func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	about := "/power/sources/" + id
-	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Kind: cmp.Or(w.kindOf(s), cables.Engine)}
+	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Starter: valueOf(w.doc.Vehicle.Volts).Float(), Kind: cmp.Or(w.kindOf(s), cables.Engine)}
 	for _, one := range s.Is {
 		t := w.things[one]
 		if isController(t) {
@@ -154,6 +154,7 @@ func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	if by := w.controllerOf(s); by != "" && out.Kind == cables.Sun {
 		out.By, out.Plain = *w.part(by), isPlain(w.things[by])
 	}
+	out.String, out.StringMost = fuseOf(s.StringFuse, "", nil, nil, about, "string-fuse"), valueOf(s.StringMost).Float()
 	out.Lead = w.lead(id, s)
 	return out
 }
@@ -182,7 +183,7 @@ func (w *stages) converterOf(s build.Source) string {
 var chargeTitles = map[cables.SourceKind]string{cables.Engine: "charge from the engine", cables.Split: "charge from the engine", cables.Sun: "solar panels", cables.Shore: "mains charger"}
 
 // billed are the catalogue rows that the bill may name besides cable.
-var billed = []string{"fuse-blade-set", "fuse-strip-sf30-60", "fuse-strip-sf51-150", "fuse-classt-200", "lug-crimp-set", "terminal-crimp-set",
+var billed = []string{"fuse-blade-set", "fuse-strip-sf30-60", "fuse-strip-sf51-150", "fuse-classt-200", "lug-crimp-set", "terminal-crimp-set", "battery-link", "connector-solar-branch", "fuse-solar-inline",
 	"cable-0-75mm2", "cable-1mm2", "cable-1-5mm2", "cable-2-5mm2", "cable-4mm2", "cable-6mm2", "cable-10mm2", "cable-16mm2", "cable-25mm2", "cable-35mm2", "cable-50mm2", "cable-70mm2"}
 
 func (w *stages) cableRows() map[string]cables.Row {

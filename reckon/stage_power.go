@@ -63,7 +63,7 @@ func (w *stages) powerInputs(journeys trips.Result, weather climate.Result, warm
 		in.HeaterPower = h.Power
 	}
 	in.Place, in.PlaceAssumed, in.Climate = weather.Place.Name, weather.StandIn, climateOf(weather)
-	in.Shop = w.shop()
+	in.Shop, in.Chargers = w.shop(), w.engineChargers()
 	if in.PlaceAssumed {
 		in.Years = roughYears
 	}

@@ -148,6 +148,9 @@ func (w *stages) charging(about string, said build.Source) (power.Source, bool) 
 			w.addSource(&s, t)
 		}
 	}
+	if len(said.Is) == 1 {
+		s.Fitting = "/fittings/" + said.Is[0]
+	}
 	if s.Relay {
 		s.Loop = loop(said)
 	}

@@ -73,6 +73,19 @@ func (w *stages) shop() (out []power.Offer) {
 	return out
 }
 
+// engineChargers are those of the catalogue that charge from the engine.
+func (w *stages) engineChargers() (out []power.Charger) {
+	for _, id := range w.rows.RowIDs() {
+		row, ok := w.rows.Row(id)
+		t := thing{row: &row}
+		t.Buy = id
+		if ok && valueOf(row.Amps) > 0 && t.charges() == cables.Engine {
+			out = append(out, power.Charger{Row: id, Name: row.Name, Amps: row.Amps.Float(), Volts: valueOf(row.Volts).Float()})
+		}
+	}
+	return out
+}
+
 func isPanel(id string, row *catalogue.Row) bool {
 	t := thing{row: row}
 	t.Buy = id

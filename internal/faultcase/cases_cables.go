@@ -2,6 +2,24 @@ package faultcase
 
 var cablesCases = []Case{
 	{
+		Name:  "A relay joins the vehicle's 24 V to the battery of Dipper",
+		On:    "dipper",
+		Patch: `{"vehicle": {"volts": 24}, "fittings": {"charger-engine": {"buy": "relay-split-140a"}}}`,
+		Finds: []string{"danger power.volts /power/sources/engine"},
+		Also:  "a relay limits nothing, and the lead was written for a charger beside the fuse board",
+	}, {
+		Name:  "Godwit has four panels side by side instead of two, and no fuse in their cables",
+		On:    "godwit",
+		Patch: `{"fittings": {"panel-3": {"buy": "solar-rigid-180w", "at": "undecided"}, "panel-4": {"buy": "solar-rigid-180w", "at": "undecided"}}, "power": {"sources": {"sun": {"is": ["panel-left", "panel-right", "panel-3", "panel-4"]}}}}`,
+		Finds: []string{"fault power.fuse.string /power/sources/sun/is"},
+		Also:  "twice the sun is more than controller and cables were planned for, and panels without a place bring notes",
+	}, {
+		Name:  "The fuses of four panels are larger than their label allows",
+		On:    "godwit",
+		Patch: `{"fittings": {"panel-3": {"buy": "solar-rigid-180w", "at": "undecided"}, "panel-4": {"buy": "solar-rigid-180w", "at": "undecided"}}, "power": {"sources": {"sun": {"is": ["panel-left", "panel-right", "panel-3", "panel-4"], "string-fuse": 30, "string-most": 20}}}}`,
+		Finds: []string{"fault power.fuse.string /power/sources/sun/string-fuse"},
+		Also:  "twice the sun is more than controller and cables were planned for, and panels without a place bring notes",
+	}, {
 		Name:  "The fridge's fuse is left out of a circuit that has its cable",
 		On:    "dipper",
 		Patch: `{"power": {"circuits": {"coolbox": {"fuse": null}}}}`,

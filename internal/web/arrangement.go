@@ -35,7 +35,7 @@ func fittingsOf(v view) []fittingView { return v.carriedBy("", 0) } // the docum
 
 func (v view) carriedBy(host string, deep int) []fittingView {
 	var out []fittingView
-	for _, id := range sortedKeys(v.Doc.Fittings) {
+	for _, id := range build.SortedKeys(v.Doc.Fittings) {
 		f := v.Doc.Fittings[id]
 		if cmp.Or(f.In, f.Upon) != host {
 			continue

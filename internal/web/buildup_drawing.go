@@ -7,6 +7,7 @@ import (
 
 	"github.com/a-h/templ"
 
+	"tumblehome/build"
 	"tumblehome/draw"
 	"tumblehome/trade/lining"
 )
@@ -69,7 +70,7 @@ func longestBay(v view, surface string) (id string, rib float64) {
 		return "", 0
 	}
 	if surface == lining.Doors {
-		for _, o := range sortedKeys(v.Doc.Shell.Openings) {
+		for _, o := range build.SortedKeys(v.Doc.Shell.Openings) {
 			if _, _, ok := v.Lining.Section(surface, o, kneeHeight); ok {
 				return o, 0
 			}

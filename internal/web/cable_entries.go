@@ -6,6 +6,7 @@ import (
 
 	"tumblehome/build"
 	"tumblehome/reckon"
+	"tumblehome/trade/cables"
 )
 
 // fuseKinds are how a fuse may be made, as the document names it.
@@ -27,6 +28,9 @@ func cableEntries(v view, at string) []entry {
 		out = append(out, entry{Path: at + "/to", Label: "charges", Choices: bankChoices(v)}, fieldOf(at+"/most", "current at most", "A"), entry{Path: at + "/by", Label: "controlled by", Choices: unjoinedChoices(v, reckon.Controls)},
 			entry{Path: at + "/is", Label: "it is", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: electricChoices(v)})
 	}
+	if panelsOf(v, at) > 1 {
+		out = append(out, fieldOf(at+"/string-fuse", "fuse in each panel's own cable", "A"), fieldOf(at+"/string-most", "largest fuse that the panels' label allows", "A"))
+	}
 	if len(v.Doc.Runs) > 0 {
 		out = append(out, entry{Path: at + "/along", Label: "the ways it takes, in this order", Ticks: true, Choices: wordsAllowed(build.SortedKeys(v.Doc.Runs)...)})
 	}
@@ -37,6 +41,16 @@ func cableEntries(v view, at string) []entry {
 }
 
 const circuitsAt = "/power/circuits/"
+
+// panelsOf is how many panels the line of a source leads from.
+func panelsOf(v view, at string) int {
+	for _, c := range v.Cables.Cables {
+		if c.Role == cables.Charge && c.Source == cables.Sun && c.About == at {
+			return len(c.Loads)
+		}
+	}
+	return 0
+}
 
 // withNames is an entry whose value is fittings, told by their names, those that stand there now among them.
 func withNames(v view, e entry) entry {

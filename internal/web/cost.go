@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/internal/words"
 	"tumblehome/trade/stock"
@@ -91,7 +92,7 @@ func packWords(p stock.Purchase) string {
 
 // spendingOf are the ids of what was paid, the newest first.
 func spendingOf(v view) []string {
-	ids := sortedKeys(v.Doc.Spending)
+	ids := build.SortedKeys(v.Doc.Spending)
 	slices.SortStableFunc(ids, func(a, b string) int {
 		return v.Doc.Spending[b].Date.Compare(v.Doc.Spending[a].Date)
 	})

@@ -153,7 +153,7 @@ func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
 			return e, errUnreadable(err.Error())
 		}
 	default:
-		w.changes = withNewID(base, w.changes, w.newName)
+		w.changes = s.withKinds(base, withNewID(base, w.changes, w.newName))
 		if e.Patch, err = patchOf(base, w.changes); err != nil {
 			return e, err
 		}

@@ -54,7 +54,7 @@ type beside struct {
 // alternatives works out every alternative of the build.
 func (v view) alternatives() []beside {
 	var out []beside
-	for _, id := range sortedKeys(v.Doc.Alternatives) {
+	for _, id := range build.SortedKeys(v.Doc.Alternatives) {
 		out = append(out, v.alternative(id))
 	}
 	return out

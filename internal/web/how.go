@@ -1,6 +1,7 @@
 package web
 
 import (
+	"cmp"
 	"net/http"
 	"net/url"
 	"strconv"
@@ -108,7 +109,7 @@ func lineValue(l working.Line) string {
 
 var unitSigns = map[string]string{"m2": "m²", "m3": "m³", "mm2": "mm²", "cm2": "cm²", "kg/m2": "kg/m²", "g/m2": "g/m²", "W/m2K": "W/m²K", "m2K/W": "m²K/W", "m3/h": "m³/h", "kWh/m2": "kWh/m²"}
 
-func unitWords(unit string) string { return cmpOr(unitSigns[unit], unit) }
+func unitWords(unit string) string { return cmp.Or(unitSigns[unit], unit) }
 
 // sureWords says how far a source can be trusted.
 func sureWords(s finding.Sure) string {

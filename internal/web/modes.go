@@ -3,6 +3,7 @@ package web
 import (
 	"cmp"
 
+	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/catalogue/settings"
 )
@@ -10,13 +11,13 @@ import (
 // takeEntries are the fittings that can stand otherwise than at rest, each with the position it takes in the mode shown.
 func takeEntries(v view) []entry {
 	var out []entry
-	for _, id := range sortedKeys(v.Doc.Fittings) {
+	for _, id := range build.SortedKeys(v.Doc.Fittings) {
 		f := v.Doc.Fittings[id]
 		if len(f.Positions) == 0 {
 			continue
 		}
 		e := entry{Path: "/modes/" + v.Mode + "/take/" + id, Label: nameOf(id, f), Choices: []choice{{"", "at rest"}}}
-		for _, position := range sortedKeys(f.Positions) {
+		for _, position := range build.SortedKeys(f.Positions) {
 			e.Choices = append(e.Choices, choice{position, unhyphen(position)})
 		}
 		out = append(out, e)
@@ -36,7 +37,7 @@ type poseView struct {
 // posesOf lists the people with all that they could be doing.
 func posesOf(v view) []poseView {
 	var out []poseView
-	for _, id := range sortedKeys(v.Doc.People) {
+	for _, id := range build.SortedKeys(v.Doc.People) {
 		p := poseView{Person: id, Name: cmp.Or(v.Doc.People[id].Called, unhyphen(id)), Path: "/modes/" + v.Mode + "/people/" + id, Choices: v.uses()}
 		pose := v.Doc.Modes[v.Mode].People[id]
 		for verb, at := range map[string]string{"lies": pose.Lies, "sits": pose.Sits, "stands": pose.Stands, "cooks": pose.Cooks} {
@@ -58,7 +59,7 @@ func (v view) uses() []choice {
 		use  settings.Use
 		verb string
 	}{{settings.Lies, "lies"}, {settings.Sits, "sits"}, {settings.Stands, "stands"}, {settings.Cooks, "cooks"}}
-	for _, id := range sortedKeys(v.Doc.Fittings) {
+	for _, id := range build.SortedKeys(v.Doc.Fittings) {
 		f := v.Doc.Fittings[id]
 		setting, ok := settings.Get(f.Make)
 		for _, u := range verbs {

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"cmp"
 	"net/http"
 	"strings"
 
@@ -110,7 +111,7 @@ func idFor(o settings.Offer, words string) string {
 			return id
 		}
 	}
-	return shortID(asID(cmpOr(o.Make, o.Buy)))
+	return shortID(asID(cmp.Or(o.Make, o.Buy)))
 }
 
 // asID turns a word into an id, or "" where nothing of it can be one.

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"tumblehome/build"
 	"tumblehome/catalogue/people"
 	"tumblehome/draw/sheet"
 	"tumblehome/internal/words"
@@ -58,7 +59,7 @@ func (v view) waysOutText() string {
 func (v view) uprightText() string {
 	tall, short := 0.0, math.Inf(1)
 	name := ""
-	for _, id := range sortedKeys(v.Doc.People) {
+	for _, id := range build.SortedKeys(v.Doc.People) {
 		need := v.Doc.People[id].Stature.Float() + people.Shoes
 		if short = min(short, need); need > tall {
 			tall, name = need, cmp.Or(v.Doc.People[id].Called, unhyphen(id))

@@ -9,6 +9,7 @@ import (
 
 	"github.com/a-h/templ"
 
+	"tumblehome/build"
 	"tumblehome/build/tree"
 )
 
@@ -100,7 +101,7 @@ var wrongMark = regexp.MustCompile(`<p class="wrong" id="([^"]*)"`)
 // wrongPlaces names the values that were refused.
 func (f *refusal) wrongPlaces() string {
 	var places []string
-	for _, path := range sortedKeys(f.Wrong) {
+	for _, path := range build.SortedKeys(f.Wrong) {
 		places = append(places, pathWords(tree.Pointer(path).Path()))
 	}
 	return capital(strings.Join(places, "; ")) + "."

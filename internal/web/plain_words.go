@@ -6,7 +6,6 @@ import (
 	"strings"
 	"time"
 
-	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/internal/store"
 	"tumblehome/quantity"
@@ -104,11 +103,6 @@ func startsWith(text string, beginnings ...string) bool {
 	}
 	return false
 }
-
-// sortedKeys are the ids of a collection as they are written.
-func sortedKeys[T any](m map[string]T) []string { return build.SortedKeys(m) }
-
-func cmpOr(texts ...string) string { return cmp.Or(texts...) }
 
 func dayWords(d quantity.Date) string {
 	return time.Date(d.Year, time.Month(d.Month), d.Day, 0, 0, 0, 0, time.UTC).Format("2 January 2006")

@@ -95,17 +95,12 @@ func lastsWords(r power.Result) string {
 	return fmt.Sprintf("From full, without sun and without driving, it lasts %s.", daysWords(r.Autonomy))
 }
 
-// daysWords is a time to the half day below four, to the day above.
+// daysWords is a time as a sentence has it, rounded as figures are.
 func daysWords(days float64) string {
 	if math.IsInf(days, 0) || days > 60 {
 		return "more than two months"
 	}
-	if days < 4 {
-		days = math.Round(2*days) / 2
-	} else {
-		days = math.Round(days)
-	}
-	switch days {
+	switch words.Round(days, "d") {
 	case 0:
 		return "less than half a day"
 	case 0.5:
@@ -113,7 +108,7 @@ func daysWords(days float64) string {
 	case 1:
 		return "a day"
 	}
-	return strings.TrimSuffix(fmt.Sprintf("%.1f", days), ".0") + " days"
+	return words.Amount(days, "d")
 }
 
 // whPerDay rounds to what one can tell.
@@ -201,6 +196,9 @@ func bankEntries(v view) []entry {
 	var out []entry
 	if v.Doc.Power == nil {
 		return nil
+	}
+	if len(v.Doc.Power.Batteries) > 0 {
+		out = append(out, entry{Path: "/vehicle/volts", Label: "the vehicle's own battery, in volts", Choices: []choice{{"12", "12"}, {"24", "24"}}})
 	}
 	for _, id := range build.SortedKeys(v.Doc.Power.Batteries) {
 		at := "/power/batteries/" + id

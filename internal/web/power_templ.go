@@ -662,7 +662,27 @@ func keptBattery(v view) templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 54, "<div class=\"caution\">")
+		if entries := labelEntries(v); len(entries) > 0 {
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 54, "<h3 id=\"labels\">What stands on their labels</h3><form class=\"fields inline\" method=\"post\" action=\"/edit\" autocomplete=\"off\" spellcheck=\"false\">")
+			if templ_7745c5c3_Err != nil {
+				return templ_7745c5c3_Err
+			}
+			templ_7745c5c3_Err = hidden(v).Render(ctx, templ_7745c5c3_Buffer)
+			if templ_7745c5c3_Err != nil {
+				return templ_7745c5c3_Err
+			}
+			for _, e := range entries {
+				templ_7745c5c3_Err = value(v, e).Render(ctx, templ_7745c5c3_Buffer)
+				if templ_7745c5c3_Err != nil {
+					return templ_7745c5c3_Err
+				}
+			}
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 55, "<button type=\"submit\">set</button></form><p class=\"hint\">A panel or battery that was given, found or bought elsewhere is seldom just what the catalogue has. What is written here counts for all that are bought as the same.</p>")
+			if templ_7745c5c3_Err != nil {
+				return templ_7745c5c3_Err
+			}
+		}
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 56, "<div class=\"caution\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -670,7 +690,7 @@ func keptBattery(v view) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 55, "<p>A battery cannot shock, but a spanner across its poles melts: rings and watches off, fuse out before you work, minus off first and on last. A fuse protects the cable, not the lamp: never put in a bigger one because it blows. Do not charge lithium below 0 °C, and do not close lead batteries into a sealed room: they give off hydrogen.</p></div></section>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 57, "<p>A battery cannot shock, but a spanner across its poles melts: rings and watches off, fuse out before you work, minus off first and on last. A fuse protects the cable, not the lamp: never put in a bigger one because it blows. Do not charge lithium below 0 °C, and do not close lead batteries into a sealed room: they give off hydrogen.</p></div></section>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -5,6 +5,7 @@ import (
 
 	"github.com/a-h/templ"
 
+	"tumblehome/build"
 	"tumblehome/draw"
 )
 
@@ -47,7 +48,7 @@ func bodyDrawing(v view) templ.Component {
 func stationsOf(v view) []float64 {
 	var out []float64
 	if o := v.Doc.Shell.Offsets; o != nil {
-		for _, id := range sortedKeys(o.Stations) {
+		for _, id := range build.SortedKeys(o.Stations) {
 			out = append(out, o.Stations[id].X.Float())
 		}
 		return out
@@ -77,7 +78,7 @@ func readingDots(v view, across draw.View) []draw.Mark {
 		return nil
 	}
 	var marks []draw.Mark
-	for _, id := range sortedKeys(o.Stations) {
+	for _, id := range build.SortedKeys(o.Stations) {
 		for i, half := range o.Stations[id].Half {
 			if i < len(o.Heights) {
 				marks = append(marks, draw.Shape{Path: draw.Circle(across.At(half.Float(), o.Heights[i].Float()), 0.5), Fill: draw.FillInk})

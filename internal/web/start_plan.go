@@ -126,7 +126,7 @@ func planName(at draw.View, r *reckon.Reckoning, s arrangement.Standing) []draw.
 }
 
 func planCalled(r *reckon.Reckoning, id string) string {
-	return cmpOr(r.Document.Fittings[id].Called, unhyphen(id))
+	return cmp.Or(r.Document.Fittings[id].Called, unhyphen(id))
 }
 
 // inPlan lists what the plan shows.

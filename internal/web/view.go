@@ -1,6 +1,7 @@
 package web
 
 import (
+	"cmp"
 	"context"
 	"net/http"
 	"net/url"
@@ -10,6 +11,7 @@ import (
 
 	"github.com/a-h/templ"
 
+	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/draw"
 	"tumblehome/draw/sheet"
@@ -167,9 +169,9 @@ func (s *state) modes() []choice {
 			out[i].Words = title
 		}
 	}
-	for _, id := range sortedKeys(s.Doc.Modes) {
+	for _, id := range build.SortedKeys(s.Doc.Modes) {
 		if id != "drive" && id != "day" && id != "night" {
-			out = append(out, choice{id, capital(cmpOr(s.Doc.Modes[id].Title, unhyphen(id)))})
+			out = append(out, choice{id, capital(cmp.Or(s.Doc.Modes[id].Title, unhyphen(id)))})
 		}
 	}
 	return append(out, choice{today, "Today"})

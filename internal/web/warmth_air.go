@@ -58,7 +58,7 @@ func airEntries(v view) []entry {
 	if v.Doc.Air != nil {
 		fixed = v.Doc.Air.AlwaysOpen
 	}
-	for _, id := range sortedKeys(v.Doc.Shell.Openings) {
+	for _, id := range build.SortedKeys(v.Doc.Shell.Openings) {
 		if o := v.Doc.Shell.Openings[id]; o.Door == "" && (o.FreeArea != nil || v.asleep(id)) && !slices.Contains(fixed, id) {
 			out = append(out, fieldOf("/air/asleep/"+id, openingName(v, id)+", how far open at night", ""))
 		}
@@ -82,7 +82,7 @@ func weatherEntries(v view) []entry {
 // placesOf are all places whose weather is known, the builder's own first.
 func placesOf(v view) []choice {
 	var out []choice
-	for _, id := range sortedKeys(v.Doc.Use.Weather) {
+	for _, id := range build.SortedKeys(v.Doc.Use.Weather) {
 		out = append(out, choice{id, capital(unhyphen(id))})
 	}
 	var known []choice
@@ -98,7 +98,7 @@ func placesOf(v view) []choice {
 // neverClosed asks which openings nobody can close, and names those there are to choose from.
 func neverClosed(v view) string {
 	var vents []string
-	for _, id := range sortedKeys(v.Doc.Shell.Openings) {
+	for _, id := range build.SortedKeys(v.Doc.Shell.Openings) {
 		if v.Doc.Shell.Openings[id].Door == "" {
 			vents = append(vents, id)
 		}

@@ -1,6 +1,10 @@
 package web
 
-import "strings"
+import (
+	"strings"
+
+	"tumblehome/build"
+)
 
 // caseEntries are the values of a load case: fuel, and how full each tank is.
 func caseEntries(v view, id string) []entry {
@@ -10,7 +14,7 @@ func caseEntries(v view, id string) []entry {
 		{Path: at + "/people", Label: "who", List: true},
 		fieldOf(at+"/fuel", "fuel", ""),
 	}
-	for _, tank := range sortedKeys(v.Doc.Fittings) {
+	for _, tank := range build.SortedKeys(v.Doc.Fittings) {
 		if f := v.Doc.Fittings[tank]; f.Holds != nil {
 			out = append(out, fieldOf(at+"/fill/"+tank, nameOf(tank, f)+", how full", ""))
 		}

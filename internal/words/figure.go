@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"strings"
 
 	"tumblehome/reckon"
@@ -16,6 +17,15 @@ func Figure(f working.Figure) string {
 		return Near(f.Value, *f.Limit, f.Unit)
 	}
 	return Amount(f.Value, f.Unit)
+}
+
+// Rounded says what a figure is before it is rounded for reading, for where it stands beside its working; "" where nothing is lost.
+func Rounded(f working.Figure) string {
+	exact := withUnit(plain(f.Value, 2), f.Unit)
+	if math.Abs(Round(f.Value, f.Unit)-f.Value) < 0.005 || Figure(f) == exact {
+		return ""
+	}
+	return "Rounded for reading; worked out, it is " + exact + "."
 }
 
 // Spread writes what a figure is likely to be: "likely £4 250, one in five it passes £4 600". It is empty without a spread worth telling.

@@ -26,6 +26,9 @@ var steps = map[string]step{
 // shorted is a current that flows only into a short; no battery is known better than to a hundred amperes there.
 const shorted = 1000
 
+// severalDays are no longer told to the half day.
+const severalDays = 4
+
 var signs = map[string]string{
 	"GBP": "£", "EUR": "€", "USD": "$",
 }
@@ -40,15 +43,22 @@ func Round(value float64, unit string) float64 {
 	if !ok {
 		return value
 	}
-	if unit == "A" && math.Abs(value) >= shorted {
+	switch {
+	case unit == "A" && math.Abs(value) >= shorted:
 		s.by = 100
+	case unit == "d" && math.Abs(value) >= severalDays:
+		s.by = 1
 	}
 	return math.Round(value/s.by)*s.by + 0 // + 0 turns -0 into 0
 }
 
 // Amount writes a value rounded to what a van is, with its unit: "1 358 kg", "£4 250".
 func Amount(value float64, unit string) string {
-	return withUnit(plain(Round(value, unit), steps[unit].decimals), unit)
+	rounded, decimals := Round(value, unit), steps[unit].decimals
+	if unit == "d" && rounded == math.Trunc(rounded) { // half days have a decimal, whole ones none
+		decimals = 0
+	}
+	return withUnit(plain(rounded, decimals), unit)
 }
 
 // near is how close to its limit, as a part of it, a value is written finer.
@@ -96,6 +106,9 @@ func withUnit(number, unit string) string {
 	name, ok := spelled[unit]
 	if !ok {
 		name = unit
+	}
+	if unit == "d" && number == "1" {
+		name = "day"
 	}
 	if name == "" {
 		return number

@@ -26,6 +26,13 @@ func TestFiguresReadAsAVanIs(t *testing.T) {
 		{"a loss has a true minus", words.Signed(-12.3, "kg"), "−12\u202fkg"},
 		{"a count is whole however close one looks", words.Fine(3, "1"), "3"},
 		{"what a cable loses is told to a tenth", words.Figure(working.Figure{Code: "power.drop.to.lights", Value: 3.28, Unit: "%"}), "3.3\u202f%"},
+		{"a time is told to the half day", words.Figure(working.Figure{Value: 2.63, Unit: "d"}), "2.5\u202fdays"},
+		{"whole days have no decimal", words.Figure(working.Figure{Value: 2.13, Unit: "d"}), "2\u202fdays"},
+		{"one is one day", words.Figure(working.Figure{Value: 0.9, Unit: "d"}), "1\u202fday"},
+		{"several days are told to the day", words.Figure(working.Figure{Value: 5.4, Unit: "d"}), "5\u202fdays"},
+		{"what was rounded is said beside the working", words.Rounded(working.Figure{Value: 2.13, Unit: "d"}), "Rounded for reading; worked out, it is 2.13\u202fdays."},
+		{"thousands are said as they are worked out", words.Rounded(working.Figure{Value: 1013.271, Unit: "Wh"}), "Rounded for reading; worked out, it is 1\u202f013.27\u202fWh."},
+		{"where nothing is lost nothing is said", words.Rounded(working.Figure{Value: 2.5, Unit: "d"}), ""},
 		{"next to nothing is no change", words.Signed(0.2, "kg"), "no change"},
 	}
 	for _, c := range cases {

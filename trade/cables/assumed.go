@@ -8,8 +8,14 @@ func (r *Result) assumed() []string {
 		return nil
 	}
 	out := []string{
-		fmt.Sprintf("Losses are told at %.1f V (14 V from the engine, a panel's own from the roof) and with copper at %.0f °C, everything on at once, with the largest resistance that the standard allows; sold cable is a little better.", r.Supplies[0].Volts, warmCopper),
+		fmt.Sprintf("Losses are told at %.1f V (14 V from an engine of 12 V, a panel's own from the roof) and with copper at %.0f °C, everything on at once, with the largest resistance that the standard allows; sold cable is a little better.", r.Supplies[0].Volts, warmCopper),
 		fmt.Sprintf("Cables stand %.0f °C and lie in air of %.0f °C, or of %.0f °C beside an engine or under the roof, unless you say otherwise.", usualInsulation, usualAir, hotAir),
+	}
+	for _, s := range r.in.Sources {
+		if i := r.supplyOf(s.To); i >= 0 && s.Starter == 0 && (s.Kind == Engine || s.Kind == Split) && s.starter(r.Supplies[i]) > 1 {
+			out = append(out, fmt.Sprintf("The vehicle's own battery is taken to be of %.0f V, as the battery that it charges; write the vehicle's volts if it is not.", 12*s.starter(r.Supplies[i])))
+			break
+		}
 	}
 	for _, c := range r.Cables {
 		if c.Length.Known == Assumed && c.Role != Bond {

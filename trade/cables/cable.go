@@ -49,6 +49,7 @@ type Cable struct {
 	sum  float64 // A of all that hangs on a trunk
 	told float64 // A that are written for a trunk; 0 where none are
 	also Fuse    // what the circuit of a trunk says of the main fuse
+	from float64 // blocks of 12 V of the starter battery that a line leads from
 	fed  string  // id of the circuit that feeds it; "" is the board
 }
 

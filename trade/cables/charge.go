@@ -1,5 +1,7 @@
 package cables
 
+import "math"
+
 // charges lays out the cables of each source: its line, and the lead from what controls or converts it. Each is by itself: what charges does not load what
 // is fed.
 func (r *Result) charges() {
@@ -66,6 +68,7 @@ func (r *Result) charge(s Source, to Supply) Cable {
 	case Shore:
 		c.fedByHouse(to)
 	default:
+		c.from = s.starter(to)
 		c.fedByStarter(s)
 	}
 	c.settleCharge(0)
@@ -78,8 +81,9 @@ func (s Source) bare() bool { return s.Body || s.Kind == Split }
 
 // fedByStarter puts the fuse of a line at the starter battery.
 func (c *Cable) fedByStarter(s Source) {
-	starter := full[Flooded] / starterOhms
-	c.Fault = [2]float64{starter, full[Flooded] / (starterOhms + c.ohms() + fuseOhms(c.Fuse.Amps))}
+	drive, inside := full[Flooded]*c.from, starterOhms*c.from
+	starter := drive / inside
+	c.Fault = [2]float64{starter, drive / (inside + c.ohms() + fuseOhms(c.Fuse.Amps))}
 	c.Fuse.Meets, c.Fuse.Where = starter, "within 200 mm of the starter battery's post"
 	c.Ends = s.fusedEnds()
 	c.unfusedWhere("house")
@@ -108,6 +112,22 @@ func (c *Cable) settleCharge(before float64) {
 	c.Drop.At = c.Volts - c.Drop.Alone
 }
 
+// starter is how many batteries of 12 V the vehicle's own one stands for. A relay joins only what is alike.
+func (s Source) starter(to Supply) float64 {
+	if s.Starter > 0 && s.Kind != Split {
+		return math.Round(s.Starter / 12)
+	}
+	return math.Round(to.Volts / houseVolts)
+}
+
+// steps is by how much a converter raises the voltage, and takes more current than it gives; less than 1 where it lowers it.
+func (s Source) steps(to Supply) float64 {
+	if s.Kind != Engine {
+		return 1
+	}
+	return math.Round(to.Volts/houseVolts) / s.starter(to)
+}
+
 // volts is what drives a line; shares of loss are of it.
 func (s Source) volts(to Supply) float64 {
 	switch {
@@ -118,7 +138,7 @@ func (s Source) volts(to Supply) float64 {
 	case s.Kind == Shore:
 		return shoreVolts * to.Volts / houseVolts
 	}
-	return lineVolts
+	return lineVolts * s.starter(to)
 }
 
 const (
@@ -126,26 +146,26 @@ const (
 	usualCharge = 20.0 // A of a source of which nothing is known
 )
 
-// converts is what a converter on the engine is made to give [A]: it takes no less, whatever the engine may give.
-func (s Source) converts() float64 {
+// converts is what a converter on the engine is made to give [A]: it takes no less, whatever the engine may give, and more where it raises the voltage.
+func (s Source) converts(to Supply) float64 {
 	sum := 0.0
 	if s.Kind == Engine {
 		for _, l := range s.Is {
 			sum += l.Amps
 		}
 	}
-	return sum
+	return s.steps(to) * sum
 }
 
 // amps is the greatest current in a source's own cable: what is written, unless more is certain, else what its rows say.
 func (s Source) amps(to Supply) float64 {
 	if s.Most > 0 && !low(s.Most, s.certain(to)) {
-		return max(s.Most, s.converts())
+		return max(s.Most, s.converts(to))
 	}
 	sum := 0.0
 	for _, l := range s.Is {
 		if s.Kind != Split && l.Amps > 0 {
-			sum += l.Amps
+			sum += s.steps(to) * l.Amps
 		} else {
 			sum += l.Watts / s.volts(to)
 		}

@@ -28,7 +28,7 @@ func (r *Result) judge() []finding.Finding {
 			out = r.thinBond(out, c)
 			continue
 		}
-		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.allAtOnce, r.unchosen, r.breaks, r.slow, r.selective, r.feedsBattery} {
+		for _, ask := range []func(*Cable) (finding.Finding, bool){r.unfused, r.stringUnfused, r.ends, r.tooThin, r.tooGreat, r.absurd, r.tooSmall, r.far, r.drop, r.starved, r.strand, r.body, r.together, r.allAtOnce, r.unchosen, r.breaks, r.slow, r.selective, r.feedsBattery} {
 			f, ok := ask(c)
 			if ok {
 				r.of[f.Key()] = append(r.of[f.Key()], c.Number)

@@ -2,6 +2,7 @@ package cables
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"tumblehome/trade/finding"
@@ -38,9 +39,22 @@ func (r *Result) volts(s Supply) []finding.Finding {
 	if len(wrong) > 1 && len(wrong) == known && !mains && len(s.Batteries) > 0 {
 		return []finding.Finding{bankVolts(s, wrong)}
 	}
-	var out []finding.Finding
+	out := r.relayVolts(s)
 	for _, l := range wrong {
 		out = append(out, loadVolts(s, l))
+	}
+	return out
+}
+
+// relayVolts finds a relay that joins batteries of different voltages.
+func (r *Result) relayVolts(s Supply) (out []finding.Finding) {
+	for _, one := range r.in.Sources {
+		if one.Kind != Split || one.Starter <= 0 || r.bankOf(one) != s.ID || math.Round(one.Starter/12) == one.starter(s) {
+			continue
+		}
+		out = append(out, finding.Finding{Code: "power.volts", Severity: finding.Danger, About: []string{one.About, "/vehicle/volts"}, Source: voltsSource, Caution: fireCaution, Measured: measure(one.Starter, "V"), Limit: measure(s.Volts, "V"),
+			Title: fmt.Sprintf("A relay joins the vehicle's %s V to a battery of %s V", digits(one.Starter, 3), digits(s.Volts, 3)),
+			Words: "A relay joins the two as a cable does: the higher one empties itself into the lower as fast as the cable lets it. Only a charger that converts belongs between them."})
 	}
 	return out
 }

@@ -62,7 +62,7 @@ func (r *Result) quicker(c *Cable) []finding.Proposal {
 	}
 	drive := r.Supplies[r.supplyOf(c.Bank)].Drive
 	if c.Role == Charge && c.Source != Shore {
-		drive = full[Flooded] // the starter battery's
+		drive = full[Flooded] * c.from // the starter battery's
 	}
 	before := drive/c.Weakest() - c.ohms() // Ω of all else on the way
 	mm2, ok := nextStandard(func(a float64) bool {

@@ -148,15 +148,18 @@ const (
 // Source is where charge comes from, and its cable.
 type Source struct {
 	Way
-	Is    []Load // panels, chargers
-	By    Part   // what controls it; without an id nobody says
-	Plain bool   // what controls it passes the panels' current on as it is (PWM)
-	To    string // the bank
-	Lead  Way    // from what controls or converts it to the board; its About is where it would be written
-	Kind  SourceKind
-	Most  float64 // greatest current in its own cable; 0 is not known
-	Volts float64 // that it works at; 0 is not known
-	Both  string  // which ends have the fuse: "both", "house", "source"; "" is not said
+	Is         []Load // panels, chargers
+	By         Part   // what controls it; without an id nobody says
+	Plain      bool   // what controls it passes the panels' current on as it is (PWM)
+	To         string // the bank
+	Lead       Way    // from what controls or converts it to the board; its About is where it would be written
+	Kind       SourceKind
+	Starter    float64 // V of the vehicle's own battery; 0 is not said: as the bank
+	Most       float64 // greatest current in its own cable; 0 is not known
+	Volts      float64 // that it works at; 0 is not known
+	String     Fuse    // in the plus cable of each of several panels; its About is where it stands or would
+	StringMost float64 // what a panel's label allows of it; 0 is not said
+	Both       string  // which ends have the fuse: "both", "house", "source"; "" is not said
 }
 
 // SourceKind is what sort of source it is.

@@ -75,7 +75,7 @@ func (s Source) gives(to Supply) float64 {
 			amps *= s.volts(to) / to.Volts
 		}
 	case Engine:
-		made = 0
+		amps, made = amps/s.steps(to), 0
 		for _, l := range s.Is {
 			made += l.Amps
 		}

@@ -10,7 +10,7 @@ func (r *Result) links() []Item {
 		if n := len(s.Batteries) - 1; i >= 0 && n > 0 {
 			main := r.Cables[i]
 			for _, core := range []string{main.Positive, main.Negative} {
-				out = append(out, Item{Words: fmt.Sprintf("%s link between two batteries, %s mm² as the main cable, a ring lug at each end", core, digits(main.Section.MM2, 4)), Unit: "piece", Count: float64(n), Cables: []string{main.Number}})
+				out = append(out, Item{Words: fmt.Sprintf("%s link between two batteries, %s mm² as the main cable, a ring lug at each end", core, digits(main.Section.MM2, 4)), Unit: "piece", Count: float64(n), Cables: []string{main.Number}, Row: "battery-link"})
 			}
 		}
 	}
@@ -22,7 +22,7 @@ func (r *Result) joints() []Item {
 	var out []Item
 	for _, c := range r.Cables {
 		if n := len(c.Loads) - 1; c.Role == Charge && c.Source == Sun && n > 0 {
-			out = append(out, Item{Words: "pair of branch plugs that joins one more panel side by side (none where panels stand in a row; the controller's sheet says which it bears)", Unit: "piece", Count: float64(n), Cables: []string{c.Number}})
+			out = append(out, Item{Words: "pair of branch plugs that joins one more panel side by side (none where panels stand in a row; the controller's sheet says which it bears)", Unit: "piece", Count: float64(n), Cables: []string{c.Number}, Row: "connector-solar-branch"})
 		}
 	}
 	return out

@@ -63,8 +63,8 @@ func (r *Result) bill() []Item {
 			add(t.Row, t.Words, "piece", float64(t.Count), c.Number)
 		}
 	}
-	for _, it := range append(r.links(), r.joints()...) {
-		add("", it.Words, it.Unit, it.Count, it.Cables[0])
+	for _, it := range slices.Concat(r.links(), r.joints(), r.stringFuses()) {
+		add(it.Row, it.Words, it.Unit, it.Count, it.Cables[0])
 	}
 	for i := range out {
 		r.priced(&out[i])

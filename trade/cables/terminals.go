@@ -20,21 +20,33 @@ func (c Cable) crimps(s Supply) []Terminal {
 		if n := plus + minus; n > c.Cores() {
 			at = fmt.Sprintf("both ends of its %d pieces", n)
 		}
-		return []Terminal{{Words: words, Count: 2 * (plus + minus), At: at, Row: "lug-crimp-set"}}
+		return []Terminal{{Words: words, Count: 2*(plus+minus) + c.onward(), At: at, Row: "lug-crimp-set"}}
 	}
 	colour := crimpColour(c.Section.MM2)
 	var out []Terminal
-	for _, e := range []End{c.From, c.To} {
-		words := colour + " crimp to suit the appliance"
+	for i, e := range []End{c.From, c.To} {
+		t := Terminal{Words: colour + " crimp to suit the appliance", Count: c.Cores(), At: e.Words, Row: "terminal-crimp-set"}
 		if e.Symbol == SymbolBoard || e.Symbol == SymbolBattery || e.Symbol == SymbolStarter {
-			words = colour + " ring or blade crimp"
+			t.Words = colour + " ring or blade crimp"
 		}
-		out = append(out, Terminal{Words: words, Count: c.Cores(), At: e.Words, Row: "terminal-crimp-set"})
+		if on := c.onward(); i == 1 && on > 0 {
+			t.Count, t.At = t.Count+on, t.At+", in and out at all but the last"
+		}
+		out = append(out, t)
 	}
 	if cut := plus + minus - c.Cores(); cut > 0 {
 		out = append(out, Terminal{Words: colour + " crimp to suit the fuse holder", Count: 2 * cut, At: "the fuse", Row: "terminal-crimp-set"})
 	}
 	return out
+}
+
+// onward are the crimps where a cable goes on from one load to the next: at all but the last each of its cores comes in and goes out again, and every end
+// of a conductor has a crimp of its own. Common practice, no source.
+func (c Cable) onward() int {
+	if c.Role != Feed || len(c.Loads) < 2 {
+		return 0
+	}
+	return 2 * c.Cores() * (len(c.Loads) - 1)
 }
 
 // pieces are into how many its positive and its negative are cut: a fuse in the line cuts the positive, and so does the isolator; the shunt cuts the

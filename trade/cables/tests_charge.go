@@ -55,15 +55,16 @@ func (l *chargeLine) falls(when string) {
 
 // starter is where a starter battery stands at rest: flooded lead, as most are.
 func (l *chargeLine) starter(at string) {
-	b := resting[Flooded]
+	b := resting[Flooded].times(l.cable.from)
 	l.add(l.cable, fmt.Sprintf("Engine off. Put the starter battery's negative back on, then the fuse beside it. At %s.", at), b.words(), b, "")
 }
 
 func (l *chargeLine) runs(at string, loses float64) {
 	lost := roundUp(loses, 0.1)
-	b := band{alternatorLow - lost, alternatorHigh}
+	n := l.cable.from
+	b := band{alternatorLow*n - lost, alternatorHigh * n}
 	l.add(l.cable, fmt.Sprintf("Van outdoors, handbrake on, engine running. At the starter battery, then at %s.", at),
-		fmt.Sprintf("13.8 to 14.4 V at the starter battery (12.2 to 15.0 in newer vans that steer their alternator); at most %.1f V less here", lost), b,
+		fmt.Sprintf("%.1f to %.1f V at the starter battery (%.1f to %.1f in newer vans that steer their alternator); at most %.1f V less here", 13.8*n, 14.4*n, alternatorLow*n, alternatorHigh*n, lost), b,
 		"More is lost: feel for the warm crimp. Nothing: look at the fuses of both ends.")
 }
 

@@ -14,12 +14,12 @@ const (
 func RelayCurrent(alternator, battery, loop float64) float64 { return (alternator - battery) / loop }
 
 // byCable is what the cable lets through to a battery that would take anything.
-func (s *Source) byCable() float64 {
+func (s *Source) byCable(b *Battery) float64 {
 	loop := s.Loop
 	if loop <= 0 {
 		loop = usualLoop
 	}
-	return RelayCurrent(alternator, halfEmpty, loop)
+	return RelayCurrent(alternator*b.series(), halfEmpty*b.series(), loop)
 }
 
 // draws is what an engine's source takes from it at most [A], and gives is what reaches the battery.
@@ -28,9 +28,9 @@ func (s *Source) draws(b *Battery) float64 {
 		return s.Amps
 	}
 	if b.Chemistry.Lead() {
-		return min(s.byCable(), wanted*b.holds())
+		return min(s.byCable(b), wanted*b.holds())
 	}
-	return s.byCable()
+	return s.byCable(b)
 }
 
 func (s *Source) gives(b *Battery) float64 {

@@ -2,6 +2,7 @@ package power
 
 import (
 	"fmt"
+	"math"
 
 	"tumblehome/trade/finding"
 )
@@ -72,7 +73,22 @@ func (r *Result) overloaded(s *Source, b *Battery) (finding.Finding, bool) {
 	} else {
 		f.Words = fmt.Sprintf("The charger takes %.0f A for the battery, where %.0f A are said to be the most. Alternator, cable and fuse run hot. Take a smaller charger, or one that can be set.", draws, s.Most)
 	}
+	f.Proposals = r.bearable(s, b)
 	return f, s.Kind == Engine && s.Most > 0 && draws > nearMost*s.Most
+}
+
+// bearable proposes the largest charger of the catalogue that the engine bears, in place of what draws too much.
+func (r *Result) bearable(s *Source, b *Battery) []finding.Proposal {
+	var best Charger
+	for _, c := range r.in.Chargers {
+		if c.Amps <= s.Most && c.Amps > best.Amps && math.Round(c.Volts/12) == b.series() {
+			best = c
+		}
+	}
+	if best.Row == "" || s.Fitting == "" {
+		return nil
+	}
+	return []finding.Proposal{{Words: fmt.Sprintf("take a charger of %.0f A in its place", best.Amps), Patch: patchAt(s.Fitting+"/buy", best.Row)}}
 }
 
 func (r *Result) overController(s *Source, b *Battery) (finding.Finding, bool) {

@@ -29,7 +29,8 @@ type Inputs struct {
 	Years        int    // of weather to go through
 	Seed         uint64 // of weather and of when trips fall
 
-	Shop []Offer // batteries and panels that can be bought, for the chart
+	Shop     []Offer   // batteries and panels that can be bought, for the chart
+	Chargers []Charger // from the engine, that can be bought
 
 	// Sky makes the weather; nil is NewSky. A memory may stand behind it.
 	Sky func(c Climate, years int, seed uint64) (*Sky, error)
@@ -81,6 +82,7 @@ type Source struct {
 	ID         string
 	About      string
 	Kind       string  // Sun, Engine or Shore
+	Fitting    string  // JSON Pointer of what it is; "" where that is several things
 	Watts      float64 // of the panels together
 	Panels     int
 	PanelVolts float64  // at their best, of one; 0 is 18
@@ -159,6 +161,13 @@ type Climate struct {
 	Mean, Low, High     [12]float64 // °C
 	Spread              [12]float64 // standard deviation of daily means, K
 	Sun                 [12]float64 // kWh/m2 a day on level ground
+}
+
+// Charger is one in the catalogue that charges from the engine.
+type Charger struct {
+	Row, Name string
+	Amps      float64
+	Volts     float64 // of the battery that it is for
 }
 
 // Offer is a battery or a panel in the catalogue.
