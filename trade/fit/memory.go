@@ -18,6 +18,9 @@ type Memory struct {
 	floors map[string]*laid
 	crawls map[crawlAt]*crossing
 	exit   map[exitAt]kept[standsBefore]
+	spots  map[spotAt]kept[spot]
+	seats  map[spotAt]kept[facing]
+	bodies map[bodyAt]kept[overBody]
 }
 
 func newMemory(in Inputs) *Memory {
@@ -25,6 +28,7 @@ func newMemory(in Inputs) *Memory {
 	return &Memory{
 		in: in, pairs: map[[2]shape]solid.Way{}, exits: map[[2]shape]solid.Way{}, outs: map[placed][6]float64{}, parts: map[partAt]kept[opened]{},
 		gaps: map[gapSpot]kept[float64]{}, floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
+		spots: map[spotAt]kept[spot]{}, seats: map[spotAt]kept[facing]{}, bodies: map[bodyAt]kept[overBody]{},
 	}
 }
 
@@ -81,12 +85,15 @@ func alike(a, b *Inputs) bool {
 func (w *worker) compare() {
 	w.in.Modes = slices.Clone(w.in.Modes)
 	for m := range w.in.Modes {
-		mode, was := &w.in.Modes[m], w.was.in.Modes[m].Standings
-		mode.Standings = slices.Clone(mode.Standings)
+		mode, was, own := &w.in.Modes[m], w.was.in.Modes[m].Standings, false
 		for i := range mode.Standings {
 			s, old := &mode.Standings[i], &was[i]
 			alike := s.Box == old.Box && s.Moved == old.Moved && slices.Equal(s.Scribed, old.Scribed)
 			if alike && shapeOf(s.Solid) != shapeOf(old.Solid) && slices.EqualFunc(s.Solid, old.Solid, samePrism) {
+				if !own {
+					mode.Standings, own = slices.Clone(mode.Standings), true
+					s = &mode.Standings[i]
+				}
 				s.Solid = old.Solid
 			}
 			if !alike || shapeOf(s.Solid) != shapeOf(old.Solid) || !sameAside(s.Aside, old.Aside) {

@@ -36,17 +36,17 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 			break
 		}
 		rest := w.resting(a.thing)
-		if rest == nil || w.in.Fittings[a.thing].For != "" || a.far() > farthest {
+		if rest == nil || w.in.Fittings[a.thing].For != "" || a.far() > farthest || !w.hasRoom(a) {
 			continue
 		}
 		proposed := w.nudge(a.thing, a.by[0], a.by[1], a.by[2], "")
 		if a.less > 0 {
 			proposed = w.resize(a.thing, a.axis, -a.less, "", [3]string{"shorter", "narrower", "lower"}[a.axis])
 		}
-		if len(proposed) == 0 || !w.hasRoom(a) {
+		if len(proposed) == 0 {
 			continue
 		}
-		sub := newWorker(w.with(a))
+		sub := newWorker(w.with(a)) // which remembers all that the attempt leaves as it is
 		judge(sub)
 		if !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode }) {
 			out = append(out, proposed...)
@@ -82,7 +82,7 @@ func (a attempt) standing(s Standing) Standing {
 // with are the inputs after an attempt; nothing is proposed for them.
 func (w *worker) with(a attempt) Inputs {
 	in := w.in
-	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
+	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Modes = w.now, nil, nil, nil, slices.Clone(w.in.Modes)
 	for m := range in.Modes {
 		all := slices.Clone(in.Modes[m].Standings)
 		for i := range all {
@@ -114,7 +114,7 @@ func (w *worker) hasRoom(a attempt) bool {
 		}
 		for j := range mode.Standings {
 			o := &mode.Standings[j]
-			if j == a.thing || len(o.Solid) == 0 || w.in.Fittings[j].Gives > 0 || w.carries(a.thing, j) || w.carries(j, a.thing) || w.in.Fittings[j].isOutside() {
+			if j == a.thing || len(o.Solid) == 0 || !o.Box.Meets(now.Box) || w.in.Fittings[j].Gives > 0 || w.carries(a.thing, j) || w.carries(j, a.thing) || w.in.Fittings[j].isOutside() {
 				continue
 			}
 			if deep, in := o.Solid.Deepest(now.Solid); in && deep.Depth > touching {
