@@ -23,11 +23,13 @@ type Memory struct {
 	bodies map[bodyAt]kept[overBody]
 }
 
-func newMemory(in Inputs) *Memory {
+// newMemory has room for as much as the one before.
+func newMemory(in Inputs, was *Memory) *Memory {
 	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Parts = nil, nil, nil, nil, nil
 	return &Memory{
-		in: in, pairs: map[[2]shape]solid.Way{}, exits: map[[2]shape]solid.Way{}, outs: map[placed][6]float64{}, parts: map[partAt]kept[opened]{},
-		gaps: map[gapSpot]kept[float64]{}, floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
+		in: in, pairs: make(map[[2]shape]solid.Way, len(was.pairs)), exits: make(map[[2]shape]solid.Way, len(was.exits)),
+		outs: make(map[placed][6]float64, len(was.outs)), parts: make(map[partAt]kept[opened], len(was.parts)),
+		gaps: make(map[gapSpot]kept[float64], len(was.gaps)), floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
 		spots: map[spotAt]kept[spot]{}, seats: map[spotAt]kept[facing]{}, bodies: map[bodyAt]kept[overBody]{},
 	}
 }
@@ -68,7 +70,7 @@ func (w *worker) remember() {
 			w.compare()
 		}
 	}
-	w.now = newMemory(w.in)
+	w.now = newMemory(w.in, w.was)
 	w.result.Memory = w.now
 }
 
