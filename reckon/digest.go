@@ -3,6 +3,7 @@ package reckon
 import (
 	"crypto/sha256"
 	"encoding/binary"
+	"math"
 	"reflect"
 	"sync"
 )
@@ -32,7 +33,11 @@ var buffers = sync.Pool{New: func() any { return new([]byte) }}
 
 type digester struct{ buffer []byte }
 
-func (w *digester) number(n uint64) { w.buffer = binary.LittleEndian.AppendUint64(w.buffer, n) }
+func (w *digester) number(n uint64) { w.buffer = binary.AppendUvarint(w.buffer, n) }
+
+func (w *digester) bits(f float64) {
+	w.buffer = binary.LittleEndian.AppendUint64(w.buffer, math.Float64bits(f))
+}
 
 func (w *digester) text(s string) {
 	w.number(uint64(len(s)))

@@ -2,7 +2,6 @@ package reckon
 
 import (
 	"fmt"
-	"math"
 	"reflect"
 	"slices"
 	"strings"
@@ -48,7 +47,7 @@ func newWriter(t reflect.Type) writer {
 func contentOf(t reflect.Type) writer {
 	switch t.Kind() {
 	case reflect.Float64, reflect.Float32:
-		return func(w *digester, v reflect.Value) { w.number(math.Float64bits(v.Float())) }
+		return func(w *digester, v reflect.Value) { w.bits(v.Float()) }
 	case reflect.Int, reflect.Int8, reflect.Int16, reflect.Int32, reflect.Int64:
 		return func(w *digester, v reflect.Value) { w.number(uint64(v.Int())) }
 	case reflect.Uint, reflect.Uint8, reflect.Uint16, reflect.Uint32, reflect.Uint64:

@@ -85,7 +85,11 @@ func (t thing) does(use settings.Use) bool { return t.setting != nil && t.settin
 func placeable(all map[string]thing) map[string]arrangement.Thing {
 	out := make(map[string]arrangement.Thing, len(all))
 	for id, t := range all {
-		out[id] = arrangement.Thing{Fitting: t.Fitting, Size: t.size, Board: t.boardThickness()}
+		out[id] = t.placeable()
 	}
 	return out
+}
+
+func (t *thing) placeable() arrangement.Thing {
+	return arrangement.Thing{Fitting: t.Fitting, Size: t.size, Board: t.boardThickness()}
 }

@@ -1,6 +1,9 @@
 package reckon
 
 import (
+	"maps"
+	"slices"
+
 	"tumblehome/build"
 	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
@@ -59,21 +62,34 @@ const usualFloorHeight = 520
 // workArrangement says where every fitting is, in every mode. What it gave last time in the same room spares it most of the work and changes
 // nothing in the answer, so it does not count among the inputs.
 func (m *Machine) workArrangement(doc *build.Document, room digestedRoom, skin outerSkin, things map[string]thing) (arrangement.Result, Digest) {
-	in := arrangement.Inputs{
-		Room:     room,
-		Outside:  skin,
-		Ground:   ground(doc, skin),
-		Things:   placeable(things),
-		Openings: doc.Shell.Openings,
-		Modes:    doc.Modes,
-	}
-	return work(m, "arrangement", 1, func(in arrangement.Inputs) arrangement.Result {
+	in := arrangement.Inputs{Room: room, Outside: skin, Ground: ground(doc, skin), Openings: doc.Shell.Openings, Modes: doc.Modes}
+	key := struct {
+		arrangement.Inputs
+		Listed []listed
+	}{in, list(things)}
+	return workBy(m, "arrangement", 2, key, func() arrangement.Result {
+		in.Things = placeable(things)
 		in.RoomKey = string(room.key[:])
 		in.Before = m.placesBefore()
 		result := arrangement.Work(in)
 		m.keepPlaces(&result)
 		return result
-	}, in)
+	})
+}
+
+// listed is a thing as the arrangement wants it: many are digested sooner in a list than in a map.
+type listed struct {
+	ID string
+	arrangement.Thing
+}
+
+func list(things map[string]thing) []listed {
+	all := make([]listed, 0, len(things))
+	for _, id := range slices.Sorted(maps.Keys(things)) {
+		t := things[id]
+		all = append(all, listed{id, t.placeable()})
+	}
+	return all
 }
 
 func (m *Machine) placesBefore() *arrangement.Result {

@@ -24,6 +24,8 @@ type answer struct {
 	to    question
 	box   Box
 	solid solid.Solid
+
+	middle [3]float64 // of the solid
 }
 
 func (s *standing) question() question {
@@ -55,6 +57,9 @@ func (w *worker) answer(id string, s *standing, scribed []side) *answer {
 	a.box = s.prism().Bounds()
 	if !a.box.Empty() {
 		a.solid = scribe(s.prism(), s.frame, scribed, s.clear())
+	}
+	if len(a.solid) > 0 {
+		a.middle[0], a.middle[1], a.middle[2] = a.solid.Middle()
 	}
 	return w.remember(id, a)
 }

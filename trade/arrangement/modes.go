@@ -10,7 +10,7 @@ import (
 
 // inMode is where everything is when each fitting takes the position the mode gives it, carried by what carries it.
 func (w *worker) inMode(name string, m build.Mode) Mode {
-	mode := Mode{Name: name, All: slices.Clone(w.rest)}
+	mode := Mode{Name: name, All: w.rest}
 	changes := make(map[int]change)
 	for _, id := range slices.Sorted(maps.Keys(m.Take)) {
 		i, ok := w.place[id]
@@ -25,6 +25,7 @@ func (w *worker) inMode(name string, m build.Mode) Mode {
 	if len(changes) == 0 {
 		return mode
 	}
+	mode.All = slices.Clone(w.rest)
 	for i := range mode.All {
 		w.carry(&mode.All[i], i, changes)
 	}
@@ -68,11 +69,9 @@ func (w *worker) carry(s *Standing, i int, changes map[int]change) {
 		if c, ok := changes[i]; ok {
 			w.apply(s, i, c)
 		}
-		j, ok := w.place[w.rest[i].Carrier]
-		if w.rest[i].Carrier == "" || !ok {
+		if i = w.carrier[i]; i < 0 {
 			return
 		}
-		i = j
 	}
 }
 

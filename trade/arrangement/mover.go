@@ -50,14 +50,12 @@ func pathOf(s solid.Solid, steps []motion) solid.Solid {
 // carriedBy says whether fitting i carries j, directly or through others.
 func (w *worker) carriedBy(j, i int) bool {
 	for range len(w.rest) {
-		next, ok := w.place[w.rest[j].Carrier]
-		if w.rest[j].Carrier == "" || !ok {
+		switch j = w.carrier[j]; j {
+		case i:
+			return true
+		case -1:
 			return false
 		}
-		if next == i {
-			return true
-		}
-		j = next
 	}
 	return false
 }

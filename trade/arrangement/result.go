@@ -32,8 +32,8 @@ func (s *Standing) Placed() bool { return len(s.Solid) > 0 }
 // Mode is where everything is in one mode, in the order of Result.Rest.
 type Mode struct {
 	Name   string
-	All    []Standing
-	Movers []Mover // what is elsewhere than at rest
+	All    []Standing // not to be changed: a mode in which all rests shares Result.Rest
+	Movers []Mover    // what is elsewhere than at rest
 }
 
 // Result says where everything is.

@@ -27,6 +27,7 @@ func Work(in Inputs) Result {
 	for i := range ids {
 		w.resolve(i)
 	}
+	w.carriers()
 	result := Result{Rest: w.rest, room: in.RoomKey, known: w.known}
 	for _, name := range modeNames(in) {
 		result.Modes = append(result.Modes, w.inMode(name, in.Modes[name]))
@@ -34,6 +35,19 @@ func Work(in Inputs) Result {
 	result.Parts = w.parts()
 	result.Assumed = w.assumed
 	return result
+}
+
+// carriers finds out what carries what.
+func (w *worker) carriers() {
+	w.carrier = make([]int, len(w.rest))
+	for i := range w.rest {
+		w.carrier[i] = -1
+		if id := w.rest[i].Carrier; id != "" {
+			if j, ok := w.place[id]; ok {
+				w.carrier[i] = j
+			}
+		}
+	}
 }
 
 // modeNames are the modes that always exist and then the builder's own.
@@ -65,6 +79,7 @@ type worker struct {
 	assumed []string
 	before  map[string][]*answer // of the result before, in the same room
 	known   map[string][]*answer
+	carrier []int // index of each fitting's carrier, -1 for none
 }
 
 // resolve places one fitting at rest, after those it refers to. Rings are refused when a document is read; one met here
@@ -163,7 +178,7 @@ func (w *worker) stand(s *Standing, thing Thing, r rules) {
 		w.assumed = append(w.assumed, fmt.Sprintf("%s %s: it counts as a point", s.ID, why))
 		return
 	}
-	s.Middle[0], s.Middle[1], s.Middle[2] = s.Solid.Middle()
+	s.Middle = a.middle
 }
 
 // spanTurned lets a thing whose size an axis rule fixes be turned by quarters only; the document refuses any other turn of it.

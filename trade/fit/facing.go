@@ -16,8 +16,18 @@ type facing struct {
 	free  float64 // before its front edge, at the best place along it
 }
 
-// faces finds out how one sits on a seat in a mode.
+// faces is how one sits on a seat in a mode, remembered.
 func (w *worker) faces(mode *Mode, seat int) facing {
+	return recall(w, w.was.seats, w.now.seats, mode, spotAt{mode.Name, seat, 0}, all, func() (facing, solid.Bounds) {
+		b, feet := mode.Standings[seat].Box, w.in.Room.Floor()+bodyFrom
+		reach := b.Grown(legRoom)
+		reach.MinZ, reach.MaxZ = min(b.MinZ, feet), max(b.MaxZ, feet+1)
+		return w.seekFacing(mode, seat), reach
+	})
+}
+
+// seekFacing finds that out.
+func (w *worker) seekFacing(mode *Mode, seat int) facing {
 	b := mode.Standings[seat].Box
 	f := facing{box: b, axis: 1, sign: 1, depth: b.MaxY - b.MinY}
 	middle := b.MinY + b.MaxY
@@ -37,6 +47,9 @@ func (w *worker) faces(mode *Mode, seat int) facing {
 	}
 	return f
 }
+
+// legRoom is how far before a seat room for legs is looked for [mm].
+const legRoom = 1000
 
 // legsBefore is the free depth before a seat at its best place, for legs between 100 above the floor and the top of the seat.
 func (w *worker) legsBefore(mode *Mode, seat int, f facing) float64 {
@@ -89,9 +102,9 @@ func (w *worker) forKnees(mode *Mode, seat int, f facing, legs float64) []attemp
 // freeAt is the free depth before a seat about one place along it.
 func (w *worker) freeAt(mode *Mode, seat int, f facing, at, half float64) float64 {
 	r, floor := w.in.Room, w.in.Room.Floor()
-	zone := f.strip(at, half, 1000)
+	zone := f.strip(at, half, legRoom)
 	zone.MinZ, zone.MaxZ = floor+bodyFrom, max(floor+bodyFrom+1, f.box.MaxZ-50)
-	free := 1000.0
+	free := float64(legRoom)
 	switch {
 	case f.axis == 1 && f.sign < 0:
 		free = f.box.MinY - r.Left(at, floor+waist)
@@ -113,7 +126,7 @@ func (w *worker) freeAt(mode *Mode, seat int, f facing, at, half float64) float6
 			}
 		}
 	}
-	return max(0, min(free, 1000))
+	return max(0, min(free, legRoom))
 }
 
 // strip is the ground before the seat, so deep, about a place along it.

@@ -33,6 +33,7 @@ func (w *worker) ground() *Ground {
 type laid struct {
 	Floor
 	ways map[string]widest
+	bare []bool // what is free of it without fittings
 }
 
 // floor is the walkable floor of a mode, worked out once. Of one remembered only the rows are painted anew in which something changed.
@@ -45,7 +46,7 @@ func (w *worker) floor(mode *Mode) *laid {
 	if f == nil || i0 <= i1 {
 		f = w.lay(mode, f, i0, i1)
 	} else {
-		f = &laid{f.Floor, maps.Clone(f.ways)}
+		f = &laid{f.Floor, maps.Clone(f.ways), f.bare}
 	}
 	w.now.floors[mode.Name] = f
 	w.result.Floors = append(w.result.Floors, f.Floor)
@@ -77,13 +78,15 @@ func (w *worker) rowsChanged(mode *Mode, counts func(int) bool) (i0, i1 int) {
 // lay paints some rows of a floor; the others are as they were.
 func (w *worker) lay(mode *Mode, was *laid, i0, i1 int) *laid {
 	g := w.ground()
-	f := &laid{Floor{Mode: mode.Name, X: g.x, Y: g.y, Cell: cell, NX: g.nx, NY: g.ny}, map[string]widest{}}
-	f.Free, f.Headroom = g.bare(g.walk, w.passed()), slices.Clone(g.roof)
-	if was != nil {
-		for _, part := range [2][2]int{{0, i0 * g.ny}, {(i1 + 1) * g.ny, g.nx * g.ny}} {
-			copy(f.Free[part[0]:part[1]], was.Free[part[0]:part[1]])
-			copy(f.Headroom[part[0]:part[1]], was.Headroom[part[0]:part[1]])
-		}
+	f := &laid{Floor: Floor{Mode: mode.Name, X: g.x, Y: g.y, Cell: cell, NX: g.nx, NY: g.ny}, ways: map[string]widest{}}
+	if was == nil {
+		f.bare = g.bare(g.walk, w.passed())
+		f.Free, f.Headroom = slices.Clone(f.bare), slices.Clone(g.roof)
+	} else {
+		f.bare, f.Free, f.Headroom = was.bare, slices.Clone(was.Free), slices.Clone(was.Headroom)
+		from, to := i0*g.ny, (i1+1)*g.ny
+		copy(f.Free[from:to], f.bare[from:to])
+		copy(f.Headroom[from:to], g.roof[from:to])
 	}
 	for i := range mode.Standings {
 		if w.inTheWay(i) {

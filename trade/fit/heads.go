@@ -125,8 +125,15 @@ func (w *worker) seatTop(mode *Mode, seat int) (top, pressed float64) {
 	return top, pressed
 }
 
-// seatSpot is the place on a seat with most room over the head. A seat's front is the edge nearer the middle of the van.
+// seatSpot is the place on a seat with most room over the head, remembered.
 func (w *worker) seatSpot(mode *Mode, seat int, z float64) spot {
+	return recall(w, w.was.spots, w.now.spots, mode, spotAt{mode.Name, seat, z}, all, func() (spot, solid.Bounds) {
+		return w.seekOver(mode, seat, z), above(mode.Standings[seat].Box, headWide/2)
+	})
+}
+
+// seekOver looks for that place. A seat's front is the edge nearer the middle of the van.
+func (w *worker) seekOver(mode *Mode, seat int, z float64) spot {
 	b := mode.Standings[seat].Box
 	y0, y1 := b.MinY+fromEdge, b.MaxY-fromBack
 	if (b.MinY+b.MaxY)/2 < 0 {

@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"math"
 	"slices"
 
 	"tumblehome/solve/solid"
@@ -93,4 +94,21 @@ func (w *worker) moved(mode *Mode) []int {
 		w.movedIn[mode.Name] = moved
 	}
 	return moved
+}
+
+// spotAt is a seat or a bed in a mode, or where one stands at a fitting, seen from a height.
+type spotAt struct {
+	mode string
+	at   int
+	z    float64
+}
+
+// stands is the height of a spot on which one stands: on the floor, wherever that is.
+const stands = -1e9
+
+// above is the space over and under a box and so far beside it: what a head there depends on.
+func above(b solid.Bounds, beside float64) solid.Bounds {
+	b = b.Grown(beside)
+	b.MinZ, b.MaxZ = math.Inf(-1), math.Inf(1)
+	return b
 }

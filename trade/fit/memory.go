@@ -18,13 +18,19 @@ type Memory struct {
 	floors map[string]*laid
 	crawls map[crawlAt]*crossing
 	exit   map[exitAt]kept[standsBefore]
+	spots  map[spotAt]kept[spot]
+	seats  map[spotAt]kept[facing]
+	bodies map[bodyAt]kept[overBody]
 }
 
-func newMemory(in Inputs) *Memory {
+// newMemory has room for as much as the one before.
+func newMemory(in Inputs, was *Memory) *Memory {
 	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Parts = nil, nil, nil, nil, nil
 	return &Memory{
-		in: in, pairs: map[[2]shape]solid.Way{}, exits: map[[2]shape]solid.Way{}, outs: map[placed][6]float64{}, parts: map[partAt]kept[opened]{},
-		gaps: map[gapSpot]kept[float64]{}, floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
+		in: in, pairs: make(map[[2]shape]solid.Way, len(was.pairs)), exits: make(map[[2]shape]solid.Way, len(was.exits)),
+		outs: make(map[placed][6]float64, len(was.outs)), parts: make(map[partAt]kept[opened], len(was.parts)),
+		gaps: make(map[gapSpot]kept[float64], len(was.gaps)), floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
+		spots: map[spotAt]kept[spot]{}, seats: map[spotAt]kept[facing]{}, bodies: map[bodyAt]kept[overBody]{},
 	}
 }
 
@@ -64,7 +70,7 @@ func (w *worker) remember() {
 			w.compare()
 		}
 	}
-	w.now = newMemory(w.in)
+	w.now = newMemory(w.in, w.was)
 	w.result.Memory = w.now
 }
 
@@ -81,12 +87,15 @@ func alike(a, b *Inputs) bool {
 func (w *worker) compare() {
 	w.in.Modes = slices.Clone(w.in.Modes)
 	for m := range w.in.Modes {
-		mode, was := &w.in.Modes[m], w.was.in.Modes[m].Standings
-		mode.Standings = slices.Clone(mode.Standings)
+		mode, was, own := &w.in.Modes[m], w.was.in.Modes[m].Standings, false
 		for i := range mode.Standings {
 			s, old := &mode.Standings[i], &was[i]
 			alike := s.Box == old.Box && s.Moved == old.Moved && slices.Equal(s.Scribed, old.Scribed)
 			if alike && shapeOf(s.Solid) != shapeOf(old.Solid) && slices.EqualFunc(s.Solid, old.Solid, samePrism) {
+				if !own {
+					mode.Standings, own = slices.Clone(mode.Standings), true
+					s = &mode.Standings[i]
+				}
 				s.Solid = old.Solid
 			}
 			if !alike || shapeOf(s.Solid) != shapeOf(old.Solid) || !sameAside(s.Aside, old.Aside) {

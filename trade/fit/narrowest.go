@@ -83,13 +83,15 @@ func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
 		}
 	}
 	w.off = edges
-	slices.SortStableFunc(edges, func(a, b sided) int { return cmp.Compare(a.d, b.d) })
+	order := w.byDistance(edges)
 	gap := math.Inf(1)
-	for i, e := range edges {
-		if e.d > edges[0].d+cell {
+	for i, o := range order {
+		e := &edges[o.at]
+		if e.d > order[0].d+cell {
 			break
 		}
-		for _, f := range edges[i+1:] {
+		for _, p := range order[i+1:] {
+			f := &edges[p.at]
 			if e.d+f.d > gap+4*cell {
 				break
 			}
@@ -104,6 +106,23 @@ func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
 		}
 	}
 	return gap
+}
+
+// distant is where an edge stands in a list, and how far it is off.
+type distant struct {
+	d  float64
+	at int
+}
+
+// byDistance is the order of some edges, the nearest first.
+func (w *worker) byDistance(edges []sided) []distant {
+	order := w.order[:0]
+	for i := range edges {
+		order = append(order, distant{edges[i].d, i})
+	}
+	slices.SortFunc(order, func(a, b distant) int { return cmp.Or(cmp.Compare(a.d, b.d), cmp.Compare(a.at, b.at)) })
+	w.order = order
+	return order
 }
 
 // between are the two nearest points of two edges that do not cross: an end of one and a point of the other.

@@ -36,32 +36,53 @@ func (b berth) head(box solid.Bounds) (from, to float64) {
 // lanes are how many places side by side each sleeper may choose from.
 const lanes = 3
 
-// overBody is the least room over a body, from face to knees, of the sleeper who has least of so many side by side, each lying where it is
+// overBody is the least room over a body, from face to knees, of the sleeper who has least of some side by side, each lying where it is
 // roomiest for them; and the most over the hips, where one sits up.
+type overBody struct{ least, sits float64 }
+
+// bodyAt is one of so many sleepers, in a bed pressed down to z.
+type bodyAt struct {
+	mode     string
+	pose     Pose
+	sleepers int
+	z        float64
+}
+
+// overBody is remembered.
 func (w *worker) overBody(b berth, sleepers int) (least, sits float64) {
-	least, sits = math.Inf(1), 0
+	top, pressed := w.seatTop(b.mode, b.bed)
+	at := bodyAt{b.mode.Name, b.pose, sleepers, top - pressed}
+	known := recall(w, w.was.bodies, w.now.bodies, b.mode, at, all, func() (overBody, solid.Bounds) {
+		return w.seekOverBody(b, sleepers, at.z), above(b.mode.Standings[b.bed].Box, feetOut+headWide/2)
+	})
+	return known.least, known.sits
+}
+
+func (w *worker) seekOverBody(b berth, sleepers int, top float64) overBody {
+	least, sits := math.Inf(1), 0.0
 	for k := range sleepers {
 		best := 0.0
 		for l := range lanes {
-			lane, up := w.overLane(b, (float64(k*lanes+l)+0.5)/float64(lanes*sleepers))
+			lane, up := w.overLane(b, (float64(k*lanes+l)+0.5)/float64(lanes*sleepers), top)
 			best, sits = max(best, lane), max(sits, up)
 		}
 		least = min(least, best)
 	}
-	return least, sits
+	return overBody{least, sits}
 }
 
+// feetOut is from the foot of a bed to the last place that is looked at [mm]; in a shorter bed it lies so far out.
+const feetOut = 100
+
 // overLane is the least room over one line along a bed, at a share of its width, and the room over the hips.
-func (w *worker) overLane(b berth, share float64) (least, sits float64) {
+func (w *worker) overLane(b berth, share, top float64) (least, sits float64) {
 	box := b.mode.Standings[b.bed].Box
-	top, pressed := w.seatTop(b.mode, b.bed)
-	top -= pressed
 	from, to := b.head(box)
 	_, wide := b.length(box)
 	across := max(0, wide-2*headWide)*share + min(headWide, wide/2)
 	least = math.Inf(1)
 	for _, part := range [5]float64{0.15, 0.25, 0.35, hips, 0.7} {
-		at := from + math.Copysign(min(part*b.person.Stature, math.Abs(to-from)-100), to-from)
+		at := from + math.Copysign(min(part*b.person.Stature, math.Abs(to-from)-feetOut), to-from)
 		x, y := at, box.MinY+across
 		if b.axis == 1 {
 			x, y = box.MinX+across, at

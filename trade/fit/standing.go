@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"tumblehome/catalogue/people"
+	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
@@ -45,8 +46,15 @@ func (w *worker) standing(p Person) {
 	w.reportStanding(p, worst)
 }
 
-// before is where somebody stands at a fitting: before the side of it that faces the middle of the van, where it has most room.
+// before is where somebody stands at a fitting, remembered.
 func (w *worker) before(mode *Mode, i int) spot {
+	return recall(w, w.was.spots, w.now.spots, mode, spotAt{mode.Name, i, stands}, all, func() (spot, solid.Bounds) {
+		return w.seekBefore(mode, i), above(mode.Standings[i].Box, beforeWork+headWide/2)
+	})
+}
+
+// seekBefore looks before the side of it that faces the middle of the van, where it has most room.
+func (w *worker) seekBefore(mode *Mode, i int) spot {
 	b := mode.Standings[i].Box
 	y := b.MinY - beforeWork
 	if (b.MinY+b.MaxY)/2 < 0 {

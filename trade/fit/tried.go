@@ -6,6 +6,7 @@ import (
 
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
+	"tumblehome/trade/working"
 )
 
 // An attempt is one thing moved, or made smaller by drawing one of its faces in, that might clear a finding.
@@ -36,17 +37,17 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 			break
 		}
 		rest := w.resting(a.thing)
-		if rest == nil || w.in.Fittings[a.thing].For != "" || a.far() > farthest {
+		if rest == nil || w.in.Fittings[a.thing].For != "" || a.far() > farthest || !w.hasRoom(a) {
 			continue
 		}
 		proposed := w.nudge(a.thing, a.by[0], a.by[1], a.by[2], "")
 		if a.less > 0 {
 			proposed = w.resize(a.thing, a.axis, -a.less, "", [3]string{"shorter", "narrower", "lower"}[a.axis])
 		}
-		if len(proposed) == 0 || !w.hasRoom(a) {
+		if len(proposed) == 0 {
 			continue
 		}
-		sub := newWorker(w.with(a))
+		sub := w.after(a)
 		judge(sub)
 		if !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode }) {
 			out = append(out, proposed...)
@@ -79,20 +80,24 @@ func (a attempt) standing(s Standing) Standing {
 	return s
 }
 
-// with are the inputs after an attempt; nothing is proposed for them.
-func (w *worker) with(a attempt) Inputs {
-	in := w.in
-	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
-	for m := range in.Modes {
-		all := slices.Clone(in.Modes[m].Standings)
-		for i := range all {
-			if !all[i].Moved && len(all[i].Solid) > 0 && (i == a.thing || a.less == 0 && w.carries(a.thing, i)) {
-				all[i] = a.standing(all[i])
+// after judges what is after an attempt. It remembers all that the attempt leaves as it is, and proposes nothing.
+func (w *worker) after(a attempt) *worker {
+	sub := &worker{in: w.in, index: w.index, people: w.people, carriers: w.carriers, was: w.now, changes: map[string][]change{}, movedIn: map[string][]int{}}
+	sub.in.Nudge, sub.in.Lengthen, sub.in.Slide, sub.in.Modes = nil, nil, nil, slices.Clone(w.in.Modes)
+	for m := range sub.in.Modes {
+		mode := &sub.in.Modes[m]
+		mode.Standings = slices.Clone(mode.Standings)
+		for i := range mode.Standings {
+			if s := &mode.Standings[i]; !s.Moved && len(s.Solid) > 0 && (i == a.thing || a.less == 0 && w.carries(a.thing, i)) {
+				was := s.reach()
+				*s = a.standing(*s)
+				sub.changes[mode.Name] = append(sub.changes[mode.Name], change{i, was, s.reach()})
 			}
 		}
-		in.Modes[m].Standings = all
 	}
-	return in
+	sub.now = newMemory(sub.in, &Memory{})
+	sub.result.workings = map[string]working.Working{}
+	return sub
 }
 
 // hasRoom says whether a thing that is moved keeps in the room and out of everything else, in every mode that has it where it rests.
@@ -114,7 +119,7 @@ func (w *worker) hasRoom(a attempt) bool {
 		}
 		for j := range mode.Standings {
 			o := &mode.Standings[j]
-			if j == a.thing || len(o.Solid) == 0 || w.in.Fittings[j].Gives > 0 || w.carries(a.thing, j) || w.carries(j, a.thing) || w.in.Fittings[j].isOutside() {
+			if j == a.thing || len(o.Solid) == 0 || !o.Box.Meets(now.Box) || w.in.Fittings[j].Gives > 0 || w.carries(a.thing, j) || w.carries(j, a.thing) || w.in.Fittings[j].isOutside() {
 				continue
 			}
 			if deep, in := o.Solid.Deepest(now.Solid); in && deep.Depth > touching {
