@@ -112,7 +112,7 @@ func (w *worker) staysMade(mode *Mode, seat int) bool {
 		other := &w.in.Modes[m]
 		for _, pose := range other.Poses {
 			i, ok := w.index[pose.At]
-			if ok && pose.Does == "lies" && (i == seat || w.carries(seat, i)) && other.Standings[seat].Box == mode.Standings[seat].Box {
+			if ok && pose.Does == "lies" && (i == seat || w.carries(seat, i)) && len(other.Standings[i].Solid) > 0 && other.Standings[i].Box == mode.Standings[i].Box {
 				return true
 			}
 		}
