@@ -3,12 +3,10 @@ package reckon
 import (
 	"cmp"
 	"encoding/json"
-	"math"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/catalogue"
-	"tumblehome/quantity"
 	"tumblehome/trade/arrangement"
 )
 
@@ -39,7 +37,7 @@ type Stretch struct {
 }
 
 // MovePatch is the merge patch of one or several moves, in the builder's own words; false when a fitting does not exist or has no
-// place yet. What stands on another of them is not moved twice.
+// place yet. What stands on another of them is not moved twice, and what is carried turns along.
 func (r *Reckoning) MovePatch(moves ...Move) (tree.Patch, bool) {
 	node := r.Written()
 	after := node
@@ -67,6 +65,7 @@ func (r *Reckoning) MovePatch(moves ...Move) (tree.Patch, bool) {
 			}
 			after = tree.Merge(after, patch)
 		}
+		after = tree.Merge(after, r.turnsAlong(m, moves))
 	}
 	return tree.Difference(node, after), true
 }
@@ -156,18 +155,4 @@ func (r *Reckoning) DragKit(mode string) (arrangement.Kit, bool) {
 		kit.Fittings[i].Gives = things[kit.Fittings[i].ID].softness()
 	}
 	return kit, true
-}
-
-// turnPatch turns a fitting further; a full turn back to straight deletes the word.
-func turnPatch(id string, f build.Fitting, by float64) json.RawMessage {
-	if by == 0 {
-		return json.RawMessage("{}")
-	}
-	angle := math.Mod(valueOf(f.Turn).Float()+by, 360)
-	var value any
-	if angle != 0 {
-		value = quantity.Angle(angle).String()
-	}
-	patch, _ := json.Marshal(map[string]any{"fittings": map[string]any{id: map[string]any{"turn": value}}})
-	return patch
 }

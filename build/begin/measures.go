@@ -16,6 +16,9 @@ const (
 	usualBunk       = 1300        // length of a bunk for nobody in particular
 	leastBroad      = 900         // width of a bed that is always made, for one
 	archGap         = 15          // to each wheel arch of a bed between them
+	leastArchGap    = 10          // where that much more lets both sleepers turn over
+	leanLow         = 5           // by which a side comes in from the seat up to the shoulders of who lies on it
+	leanHigh        = 15          // the same above a high bed
 	tight           = 1000        // what is left of the length beside a bed lengthwise, below which a galley holds no fridge and two cans
 	scant           = 1900        // below which a wardrobe and a long galley do not stand one behind the other
 	tighter         = 850         // below which it holds no coolbox with a compressor and a can
@@ -48,13 +51,22 @@ func (a Answers) measure() measures {
 		m.solo = max(m.solo, upToFive(b.BedWidth()))
 	}
 	m.half = downToFive(orElse(a.Readings.Arches, a.body().Arches)/2 - archGap)
-	m.wide = upToFive(people.SideBySide(bodies...))
+	wants := people.SideBySide(bodies...)
+	m.wide = upToFive(wants)
 	if a.isLow() { // there the bed lies between the arches
+		m.half = max(m.half, min(upToFive(wants/2), m.half+archGap-leastArchGap))
 		m.wide = min(m.wide, 2*m.half)
 	}
-	m.broad = max(m.wide, leastBroad)
+	m.broad = upToFive(wants + leanHigh)
+	if a.isLow() { // and above them it is not much wider
+		m.broad = min(m.broad, 2*(m.half+leanHigh))
+	}
+	m.broad = max(m.broad, leastBroad)
 	m.deep = max(m.solo, upToFive((m.wide+overlap)/2))
 	m.pull = max(m.wide-m.deep, 0)
+	if !a.isLow() {
+		m.pull = max(m.wide+leanLow-m.deep, 0)
+	}
 	m.drawn = m.pull
 	if !a.isLow() {
 		m.drawn = max(0, min(m.pull, downToFive(orElse(a.Readings.Knee, a.body().Knee)-2*sideLoss-opposite-m.deep)))

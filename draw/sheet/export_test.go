@@ -58,3 +58,13 @@ func Extents(r *reckon.Reckoning, mode string) map[string][4]float64 {
 	}
 	return out
 }
+
+// Footprints are the spaces about the people of a mode, seen from above: from x, to x, from y, to y.
+func Footprints(r *reckon.Reckoning, mode string) map[string][4]float64 {
+	out := map[string][4]float64{}
+	d := newDrawing(r, View{Mode: mode})
+	for i := range d.people {
+		out[d.people[i].id] = around(d.people[i].parts(Plan))
+	}
+	return out
+}

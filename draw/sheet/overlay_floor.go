@@ -88,12 +88,7 @@ func (d *drawing) uprightOver(taken *[]draw.Rect) []draw.Mark {
 	if f == nil {
 		return nil
 	}
-	best, at := 0.0, -1
-	for c, free := range f.Free {
-		if free && f.Headroom[c] > best {
-			best, at = f.Headroom[c], c
-		}
-	}
+	at, best := f.Most()
 	if at < 0 {
 		return nil
 	}

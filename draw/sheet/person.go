@@ -3,6 +3,7 @@ package sheet
 import (
 	"tumblehome/build"
 	"tumblehome/draw"
+	"tumblehome/trade/arrangement"
 )
 
 // person is somebody to scale: where, how tall, doing what.
@@ -76,11 +77,8 @@ func (d *drawing) settle(who *person, p build.Pose, share float64) bool {
 		}
 	case p.Sits != "":
 		who.does = "sits"
-		y := b.MinY + hollow*who.stature
-		if inward > 0 {
-			y = b.MaxY - hollow*who.stature
-		}
-		who.at, who.faces = [3]float64{between(b.MinX, b.MaxX), y, d.softTop(i)}, [2]float64{0, inward}
+		who.at, who.faces = d.sitsAt(b, share, hollow*who.stature, inward)
+		who.at[2] = d.softTop(i)
 	default:
 		who.does = "stands"
 		y := b.MinY - 0.12*who.stature
@@ -93,6 +91,25 @@ func (d *drawing) settle(who *person, p build.Pose, share float64) bool {
 	room := d.r.Lining.Room
 	who.suit(room.Floor(), room.Roof(who.at[0], who.at[1]))
 	return true
+}
+
+// sitsAt is where one sits on a seat, on the given share of its longer side, so far behind its front, and where one looks: towards the middle of the
+// van, across it or along it.
+func (d *drawing) sitsAt(b arrangement.Box, share, back, inward float64) (at [3]float64, faces [2]float64) {
+	if b.MaxY-b.MinY <= b.MaxX-b.MinX {
+		at = [3]float64{b.MinX + (b.MaxX-b.MinX)*share, b.MinY + back}
+		if inward > 0 {
+			at[1] = b.MaxY - back
+		}
+		return at, [2]float64{0, inward}
+	}
+	room := d.r.Lining.Room
+	at = [3]float64{b.MinX + back, b.MinY + (b.MaxY-b.MinY)*share}
+	if b.MinX+b.MaxX < room.Front()+room.Rear() {
+		at[0] = b.MaxX - back
+		return at, [2]float64{1, 0}
+	}
+	return at, [2]float64{-1, 0}
 }
 
 // resting says whether somebody lies or sits on a thing, or on what it carries or is carried by.

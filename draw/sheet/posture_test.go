@@ -29,3 +29,12 @@ func TestNobodyIsDrawnThroughTheRoofOrTheFloor(t *testing.T) {
 		}
 	}
 }
+
+// The seat of the third demonstration build is 480 long and 850 wide across the van: an adult and a child sit on it.
+func TestTwoOnASeatAcrossTheVanSitSideBySide(t *testing.T) {
+	all := sheet.Footprints(demo(t, "godwit"), "day")
+	a, b := all["adult-1"], all["child-2"]
+	if aside := min(a[1], b[1])-max(a[0], b[0]) <= 0 || min(a[3], b[3])-max(a[2], b[2]) <= 20; !aside {
+		t.Errorf("one is drawn over x %.0f to %.0f, y %.0f to %.0f, the other over x %.0f to %.0f, y %.0f to %.0f", a[0], a[1], a[2], a[3], b[0], b[1], b[2], b[3])
+	}
+}

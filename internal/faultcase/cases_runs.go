@@ -18,6 +18,10 @@ var runsCases = []Case{
 		Patch: `{"runs": {"front": {"points": [{"x": 100, "y": "left", "z": 900}, {"x": 1500, "y": "left", "z": 900}]}}}`,
 		Finds: []string{"fault runs.opening /runs/front"},
 	}, {
+		Name:  "A way along the left side ends in the middle of the sliding door",
+		Patch: `{"runs": {"front": {"points": [{"x": 100, "y": "left", "z": 900}, {"x": 800, "y": "left", "z": 900}]}}}`,
+		Finds: []string{"fault runs.opening /runs/front"},
+	}, {
 		Name:  "Behind the lining a way is pressed so far outwards that it meets the rib",
 		Patch: `{"runs": {"side": {"points": [{"x": 1300, "y": "right + 40", "z": 900}, {"x": 1650, "y": "right + 40", "z": 900}]}}}`,
 		Finds: []string{"close runs.rib /runs/side"},

@@ -18,7 +18,7 @@ type headline struct {
 
 // shortLabels are names that fit the strip.
 var shortLabels = map[string]string{
-	"shell.headroom": "Headroom", "weight.total": "On the road", "weight.rear-axle": "Rear axle", "weight.front-axle": "Front axle",
+	"shell.headroom": "Middle headroom", "weight.total": "On the road", "weight.rear-axle": "Rear axle", "weight.front-axle": "Front axle",
 	"weight.margin.least": "To spare", "cost.forecast": "Cost", "cost.paid": "Paid", "cost.to-come": "Still to buy",
 }
 

@@ -106,7 +106,7 @@ func (w *worker) layer(mode *Mode, today bool, open []bool, z float64, at patch,
 	if on < 0 {
 		low = z + bodyFrom
 	}
-	from, to := g.atX(at.x0), g.atX(at.x1)
+	from, to := g.atX(at.x0)-cell/2, g.atX(at.x1)+cell/2
 	for k := range mode.Standings {
 		s := mode.Standings[k].passed()
 		if s.Box.MaxZ <= low || s.Box.MinZ >= z+crawlUnder || s.Box.MaxX < from || s.Box.MinX > to ||

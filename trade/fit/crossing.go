@@ -1,10 +1,6 @@
 package fit
 
-import (
-	"slices"
-
-	"tumblehome/solve/solid"
-)
+import "slices"
 
 // crossing is where one passes on foot or crawling in a mode: every cell has the number of the part of the floor within which one gets about, 0
 // where one does not pass.
@@ -74,21 +70,6 @@ func connected(open []bool, nx, ny int) []int32 {
 		part[c] = find(p)
 	}
 	return part
-}
-
-// beside are the parts of the floor on which one comes to stand beside a fitting.
-func (c *crossing) beside(g *Ground, b solid.Bounds) []int32 {
-	x0, x1 := g.rows(b.MinX-beside, b.MaxX+beside)
-	y0, y1 := g.across(b.MinY-beside, b.MaxY+beside)
-	var parts []int32
-	for i := x0; i <= x1; i++ {
-		for j := y0; j <= y1; j++ {
-			if p := c.part[i*g.ny+j]; p != 0 && g.within(i, j) && !slices.Contains(parts, p) {
-				parts = append(parts, p)
-			}
-		}
-	}
-	return parts
 }
 
 // comes says whether one who gets about on some parts of the floor comes to an opening: to its step, or beneath or onto it.

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"maps"
+	"math"
 	"slices"
 
 	"tumblehome/solve/solid"
@@ -146,14 +147,30 @@ func (w *worker) paint(f *Floor, s solid.Solid, i0, i1 int) {
 	}
 }
 
-// cells calls for every row of the grid from i0 to i1 with the cells from j0 to j1 that a prism covers.
+// cells calls for every row of the grid from i0 to i1 with the cells from j0 to j1 that a prism covers. What is thinner than a cell takes the nearest.
 func (g *Ground) cells(p solid.Prism, i0, i1 int, do func(i, j0, j1 int)) {
 	b := p.Bounds()
 	x0, x1 := g.rows(b.MinX, b.MaxX)
+	if x0 > x1 {
+		x0, x1 = nearest(b.MinX-g.x, b.MaxX-g.x, g.nx)
+	}
 	for i := max(x0, i0); i <= min(x1, i1); i++ {
-		low, high := p.Across(g.atX(i))
-		if j0, j1 := g.across(low, high); j0 <= j1 {
+		low, high := p.Across(min(max(g.atX(i), b.MinX), b.MaxX))
+		j0, j1 := g.across(low, high)
+		if j0 > j1 && b.MaxY-b.MinY < cell {
+			j0, j1 = nearest(low-g.y, high-g.y, g.ny)
+		}
+		if j0 <= j1 {
 			do(i, j0, j1)
 		}
 	}
+}
+
+// nearest is the one cell of n that lies nearest to something thin, from first to last; none if it is not over the grid, or is nothing.
+func nearest(low, high float64, n int) (from, to int) {
+	at := int(math.Round((low + high) / 2 / cell))
+	if !(low < high) || at < 0 || at >= n {
+		return 0, -1
+	}
+	return at, at
 }

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"fmt"
+	"strings"
 
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
@@ -43,10 +44,10 @@ func (w *worker) inside() {
 func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 	for to, by := range w.excesses(s) {
 		side := solid.Side(to)
-		if by <= touching || by <= w.give(i, s) || side == solid.Front && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) {
+		if by <= touching || by <= w.give(i, s) || side == solid.Front && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) || w.goesOutWith(i, side, by, mode) {
 			continue
 		}
-		w.reportOut(i, side, by, modeName)
+		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode))
 	}
 }
 
@@ -119,7 +120,7 @@ func (o Opening) meets(b solid.Bounds) bool {
 	return x && y
 }
 
-func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string) {
+func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, with []string) {
 	f := w.in.Fittings[i]
 	severity, how := finding.Fault, ""
 	if by <= w.in.Error {
@@ -131,6 +132,9 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string) 
 		Words:    fmt.Sprintf("It does not fit inside the finished %s: at the worst place it is %s too far out.%s", sideWords[side], about(by), how),
 		Measured: mm(by), Limit: mm(0),
 		Source: finding.Source{Text: "the finished surfaces of this build", Sure: finding.Computed},
+	}
+	if len(with) > 0 {
+		out.Words += fmt.Sprintf(" What it carries is out with it: %s.", strings.Join(with, ", "))
 	}
 	d := solid.Directions[side^1]
 	out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)

@@ -81,7 +81,7 @@ func (w *worker) overLane(b berth, share, top float64) (least, sits float64) {
 	_, wide := b.length(box)
 	across := max(0, wide-2*headWide)*share + min(headWide, wide/2)
 	least = math.Inf(1)
-	for _, part := range [5]float64{0.15, 0.25, 0.35, hips, 0.7} {
+	for _, part := range lieAt {
 		at := from + math.Copysign(min(part*b.person.Stature, math.Abs(to-from)-feetOut), to-from)
 		x, y := at, box.MinY+across
 		if b.axis == 1 {
@@ -94,6 +94,39 @@ func (w *worker) overLane(b berth, share, top float64) (least, sits float64) {
 		}
 	}
 	return least, sits
+}
+
+// lieAt are the places along a body, as shares of stature from the head, over which there must be room.
+var lieAt = [5]float64{0.15, 0.25, 0.35, hips, 0.7}
+
+// lies is the place of a share of a body that lies in the middle of the width of its bed, as high as the pressed mattress.
+func (w *worker) lies(b berth, part float64) (x, y, z float64) {
+	box := b.mode.Standings[b.bed].Box
+	top, pressed := w.seatTop(b.mode, b.bed)
+	from, to := b.head(box)
+	at := from + math.Copysign(min(part*b.person.Stature, math.Abs(to-from)-feetOut), to-from)
+	if b.axis == 1 {
+		return (box.MinX + box.MaxX) / 2, at, top - pressed
+	}
+	return at, (box.MinY + box.MaxY) / 2, top - pressed
+}
+
+// inTheWall says which part of somebody lies beyond the finished side or end of the room, and beyond which.
+func (w *worker) inTheWall(b berth) (what string, side solid.Side, in bool) {
+	r := w.in.Room
+	for _, part := range lieAt {
+		x, y, z := w.lies(b, part)
+		beyond := [4]bool{w.in.Partition && x < r.Front(), x > r.Rear(), y < r.Left(x, z), y > r.Right(x, z)}
+		for to, is := range beyond {
+			if is && w.in.Fittings[b.bed].Where == "" {
+				if part < hips {
+					return "head", solid.Side(to), true
+				}
+				return "feet", solid.Side(to), true
+			}
+		}
+	}
+	return "", 0, false
 }
 
 func (w *worker) bedAbove(b berth, sleepers int) {
@@ -122,6 +155,12 @@ func (w *worker) bedAbove(b berth, sleepers int) {
 		Title:    fmt.Sprintf("There is only %s over %s in %s", about(least), p.name(), w.name(b.bed)),
 		Words:    fmt.Sprintf("At least %s is wanted over who sleeps there, to turn over and to get out. Lower the bed or its mattress, or raise what is above.", about(need)),
 		Measured: mm(least), Limit: mm(need), Source: overBedSource,
+	}
+	if what, side, in := w.inTheWall(b); in {
+		out.Title = fmt.Sprintf("The %s of %s would lie within the %s", what, p.name(), sideWords[side])
+		out.Words = fmt.Sprintf("%s reaches through the %s there, so nothing is free over it. Turn or move the bed, make it shorter, or lay the head elsewhere.", w.name(b.bed), sideWords[side])
+		w.find(out)
+		return
 	}
 	if least >= overBunk {
 		out.Severity = finding.Close

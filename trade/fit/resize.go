@@ -3,7 +3,9 @@ package fit
 import (
 	"fmt"
 	"math"
+	"strings"
 
+	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 )
 
@@ -34,10 +36,50 @@ func (w *worker) resize(i, axis int, by float64, larger, smaller string) []findi
 	return []finding.Proposal{{Words: fmt.Sprintf("make %s %.0f mm %s", w.name(i), math.Abs(by), word), Patch: patch}}
 }
 
-// higher proposes to make a hard fitting higher or lower; a thicker cushion is pressed more as well.
+// higher proposes to make a hard fitting higher or lower, and says what room that takes; a thicker cushion is pressed more as well.
 func (w *worker) higher(i int, by float64) []finding.Proposal {
 	if w.in.Fittings[i].Gives > 0 {
 		return nil
 	}
-	return w.resize(i, 2, by, "higher", "lower")
+	out := w.resize(i, 2, by, "higher", "lower")
+	for k := range out {
+		out[k].Words += w.roomTaken(i, math.Copysign(math.Ceil(math.Abs(by)/5-1e-9)*5, by))
+	}
+	return out
+}
+
+// roomTaken says what room is lost when a fitting is made so much higher or, by less than nothing, lower: in it, or under what hangs over it.
+func (w *worker) roomTaken(i int, by float64) string {
+	top := w.resting(i).Box.MaxZ
+	var holds, meets []string
+	for j := range w.in.Fittings {
+		s := w.resting(j)
+		if s == nil || j == i {
+			continue
+		}
+		inside := w.in.Fittings[j].In && w.carriers[j] == i
+		over := !w.carries(i, j) && w.in.Fittings[j].Where == "" && s.Box.MinZ >= top-touching && s.Box.MinZ < top+by-touching && overlap(s.Box, w.resting(i).Box)
+		switch {
+		case inside && by < 0 && s.Box.MaxZ > top+by-w.in.Fittings[i].Board+touching:
+			meets = append(meets, w.name(j))
+		case inside && by < 0:
+			holds = append(holds, w.name(j))
+		case over:
+			meets = append(meets, w.name(j))
+		}
+	}
+	switch {
+	case len(meets) > 0 && by < 0:
+		return "; then it is too low for " + strings.Join(meets, " and ") + " in it"
+	case len(meets) > 0:
+		return "; then it meets " + strings.Join(meets, " and ") + " over it"
+	case len(holds) > 0:
+		return "; the room in it becomes as much lower"
+	}
+	return ""
+}
+
+// overlap says whether two boxes lie over one another, seen from above.
+func overlap(a, b solid.Bounds) bool {
+	return a.MinX < b.MaxX && b.MinX < a.MaxX && a.MinY < b.MaxY && b.MinY < a.MaxY
 }

@@ -74,8 +74,7 @@ type trodden struct {
 
 func (w *worker) route(t *trodden, p place, o Opening) Route {
 	r := Route{Mode: t.mode.Name, From: w.in.Fittings[p.at].ID, Out: o.ID, OutCalled: o.called(), Lies: p.lies}
-	box := t.mode.Standings[p.at].Box
-	from, goals := w.startOf(t, box, o)
+	from, goals := w.startOf(t, p.at, o)
 	if from < 0 {
 		return r
 	}
@@ -115,8 +114,8 @@ func (w *worker) overFloor(mode *Mode) []int32 {
 }
 
 // startOf is the passable cell nearest the middle of a bed or seat from which one comes to an opening, and the cells of its step.
-func (w *worker) startOf(t *trodden, b solid.Bounds, o Opening) (from int32, goals []bool) {
-	g, parts := w.ground(), map[int32]bool{}
+func (w *worker) startOf(t *trodden, at int, o Opening) (from int32, goals []bool) {
+	g, b, parts := w.ground(), t.mode.Standings[at].Box, map[int32]bool{}
 	goals = make([]bool, len(t.clear))
 	x0, x1, y0, y1 := g.step(o)
 	for i := x0; i <= x1; i++ {
@@ -127,17 +126,13 @@ func (w *worker) startOf(t *trodden, b solid.Bounds, o Opening) (from int32, goa
 		}
 	}
 	from, best := -1, math.Inf(1)
-	x0, x1 = g.rows(b.MinX-beside, b.MaxX+beside)
-	y0, y1 = g.across(b.MinY-beside, b.MaxY+beside)
-	for i := x0; i <= x1; i++ {
-		for j := y0; j <= y1; j++ {
-			c := int32(i*g.ny + j)
-			off := math.Hypot(g.atX(i)-(b.MinX+b.MaxX)/2, g.atY(j)-(b.MinY+b.MaxY)/2)
-			if parts[t.pass.part[c]] && g.within(i, j) && off < best {
-				from, best = c, off
-			}
+	w.eachBeside(t.mode, at, false, func(c int32) {
+		i, j := int(c)/g.ny, int(c)%g.ny
+		off := math.Hypot(g.atX(i)-(b.MinX+b.MaxX)/2, g.atY(j)-(b.MinY+b.MaxY)/2)
+		if parts[t.pass.part[c]] && off < best {
+			from, best = c, off
 		}
-	}
+	})
 	return from, goals
 }
 

@@ -95,7 +95,7 @@ func (w *worker) bounds(t *trodden, p solid.Point, within float64) []bound {
 	var out []bound
 	for i := range mode.Standings {
 		s := mode.Standings[i].passed()
-		if i == on || len(s.Solid) == 0 || !w.hard(i) || w.in.Fittings[i].Rests || !s.Box.Meets(near) {
+		if i == on || len(s.Solid) == 0 || !w.hard(i) || w.in.Fittings[i].Rests || w.bears(i, s) || !s.Box.Meets(near) {
 			continue
 		}
 		for _, q := range s.Solid {

@@ -79,7 +79,8 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 	}
 	// In a low van a higher seat would cost the headroom: then its height is no matter of choice.
 	room := w.seatSpot(mode, seat, top-pressed).under - top + pressed
-	if high > most+feetHang || high < most-squats && room > float64(body.SittingHeadroom())+squats {
+	tooHigh := high > most+feetHang && !w.staysMade(mode, seat) // such a bed is as high as what is kept beneath it wants
+	if tooHigh || high < most-squats && room > float64(body.SittingHeadroom())+squats {
 		title := fmt.Sprintf("%s is too high a seat for %s", w.name(seat), p.name())
 		if high < most {
 			title = fmt.Sprintf("%s is a very low seat for %s", w.name(seat), p.name())
@@ -99,6 +100,24 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		out.Proposals = w.tried(*out, (*worker).seats, w.forKnees(mode, seat, f, legs)...)
 	}
 	w.table(mode, seat, p, body, f, top-pressed)
+}
+
+// staysMade says whether a seat is a bed on which somebody lies in another mode, where it is in this one. In a mode of the builder's own, one who
+// sits there is written to do so: then it is a seat.
+func (w *worker) staysMade(mode *Mode, seat int) bool {
+	if mode.Name != "drive" && mode.Name != "day" && mode.Name != "night" {
+		return false
+	}
+	for m := range w.in.Modes {
+		other := &w.in.Modes[m]
+		for _, pose := range other.Poses {
+			i, ok := w.index[pose.At]
+			if ok && pose.Does == "lies" && (i == seat || w.carries(seat, i)) && len(other.Standings[i].Solid) > 0 && other.Standings[i].Box == mode.Standings[i].Box {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // sleptOn says whether somebody lies on a seat, as it is.

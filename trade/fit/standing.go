@@ -84,8 +84,17 @@ func (w *worker) seekRoom() (spot, bool) {
 		return spot{}, false
 	}
 	g, f := w.ground(), w.floor(mode)
-	at, most := -1, 0.0
-	stands := func(c int) bool { return f.Free[c] && g.inside(c/g.ny) && f.ClearAt(c) >= headWide }
+	at, most := f.Most()
+	if at < 0 {
+		return spot{}, false
+	}
+	return spot{g.atX(at / g.ny), g.atY(at % g.ny), w.in.Room.Floor() + most, mode.Name, -1}, true
+}
+
+// Most is the cell of a floor on which a head has most room over its whole width, and how much [mm]; -1 where nobody can stand.
+func (f *Floor) Most() (at int, most float64) {
+	at = -1
+	stands := func(c int) bool { return f.Free[c] && f.ClearAt(c) >= headWide }
 	highest, sure := 0.0, 0.0 // under the highest place a head has this much for sure
 	for c, h := range f.Headroom {
 		if h > highest && stands(c) {
@@ -99,11 +108,7 @@ func (w *worker) seekRoom() (spot, bool) {
 			}
 		}
 	}
-	if at < 0 {
-		return spot{}, false
-	}
-	x, y := g.atX(at/g.ny), g.atY(at%g.ny)
-	return spot{x, y, w.overhead(mode, x, y, w.in.Room.Floor()+stoops, -1), mode.Name, -1}, true
+	return at, most
 }
 
 // underHead is the least headroom over the width of a head about a cell.
@@ -182,10 +187,14 @@ func (w *worker) tellStooping() {
 				s = o
 			}
 		}
+		has := "There is %s between floor and roof"
+		if s.at < 0 {
+			has = "Over the free floor a head has at most %s"
+		}
 		w.find(finding.Finding{
 			Code: "fit.headroom.stand", Severity: finding.Note, About: s.pointers,
 			Title: whoStoops(s.who.name(), more) + " " + s.words,
-			Words: fmt.Sprintf("There is %s between floor and roof, %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
+			Words: fmt.Sprintf(has+", %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
 				about(s.have), about(s.need-s.have), s.who.name()),
 			Measured: mm(s.have), Limit: mm(s.need), Source: standSource,
 		})

@@ -58,7 +58,7 @@ func (w *worker) suits() {
 	w.suitPlaces(bodies, row)
 	if day := w.mode("day"); day != nil {
 		if most, ok := w.roomiest(); ok {
-			row("stand", "", "headroom where there is most", most.under-w.in.Room.Floor(), standing)
+			row("stand", "", "most headroom over the free floor", most.under-w.in.Room.Floor(), standing)
 		}
 	}
 	if way, ok := w.worstWay(); ok {

@@ -74,7 +74,7 @@ func (w *worker) shut(mode *Mode, today bool) map[string]int {
 func (w *worker) count(mode *Mode, places []place, shut map[string]int, today bool) {
 	on := w.crossing(mode, today)
 	for k := range places {
-		parts := on.beside(w.ground(), mode.Standings[places[k].at].Box)
+		parts := w.besides(mode, on, places[k].at, today)
 		for _, o := range w.in.Openings {
 			if _, blocked := shut[o.ID]; o.WayOut && !blocked && !(today && !o.Made) && on.comes(w.ground(), parts, o) {
 				places[k].ways = append(places[k].ways, o.ID)

@@ -35,11 +35,12 @@ func (w *worker) throughArches(a, b Point, add func(Foul, stretch)) {
 	}
 }
 
-// throughOpenings finds doors, windows and holes across which a leg lies on a surface. A way that ends in a hole leads out through it.
+// throughOpenings finds doors, windows and holes across which a leg lies on a surface. A way that ends in a hole leads out through it; a door opens
+// wherever a way begins or ends.
 func (w *worker) throughOpenings(line []Point, a, b Point, add func(Foul, stretch)) {
 	for _, o := range w.in.Openings {
 		s := o.spans(a, b)
-		if o.In != "" || s.empty() || o.holds(line[0]) || o.holds(line[len(line)-1]) {
+		if o.In != "" || s.empty() || !o.Door && (o.holds(line[0]) || o.holds(line[len(line)-1])) {
 			continue
 		}
 		if surface, _ := w.surfaceAt(between(a, b, s.middle())); surface == o.Through {

@@ -57,6 +57,7 @@ func TestWhatAWayFouls(t *testing.T) {
 		{"the wheel arch", nil, []runs.Point{{1500, 890, 150}, {2700, 890, 150}}, "arch arch 700"},
 		{"over the wheel arch", nil, []runs.Point{{1500, 890, 350}, {2700, 890, 350}}, ""},
 		{"a hole in the roof 400 long", nil, []runs.Point{{800, 0, 1800}, {1600, 0, 1800}}, "opening fan 400"},
+		{"along a side, to an end in the middle of its door", nil, []runs.Point{{300, -890, 900}, {1200, -890, 900}}, "opening side 400"},
 		{"beside the hole", nil, []runs.Point{{800, 250, 1800}, {1600, 250, 1800}}, ""},
 		{"out through the roof where there is no hole", nil, []runs.Point{{2000, 0, 1700}, {2000, 0, 1900}}, "skin roof 0"},
 		{"out through the hole", nil, []runs.Point{{1200, 0, 1700}, {1200, 0, 1900}}, ""},
