@@ -101,8 +101,8 @@ func (m *Move) check() *quantity.Fault {
 		return &quantity.Fault{Wrong: "it slides, but not by how far", Expected: "by: a length"}
 	case turns && (m.By == nil || m.By.Form != Swung):
 		return &quantity.Fault{Wrong: "it turns, but not by how much", Expected: "by: an angle"}
-	case m.By != nil && m.By.Form != Full && m.By.Length == 0 && m.By.Angle == 0:
-		return &quantity.Fault{Wrong: "`" + m.By.String() + "` moves it nowhere", Expected: "more than nought"}
+	case turns && m.By.Angle == 0:
+		return &quantity.Fault{Wrong: "`" + m.By.String() + "` turns it nowhere", Expected: "more or less than nought"}
 	case (m.Stow != nil || m.Off != nil) && m.By != nil:
 		return &quantity.Fault{Wrong: "it goes nowhere by an amount", Expected: "no `by`"}
 	}
