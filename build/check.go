@@ -24,6 +24,9 @@ func (f *Fitting) check() *quantity.Fault {
 	if frames > 1 {
 		return &quantity.Fault{Wrong: "it stands in more than one frame", Expected: "one of where, in, upon and for"}
 	}
+	if f.OnDoor != "" && f.Where != "outside" {
+		return &quantity.Fault{Wrong: "it hangs on a door outside, and is not said to be outside", Expected: "where: outside"}
+	}
 	if fault := f.placed(); fault != nil {
 		return fault
 	}

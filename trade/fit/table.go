@@ -46,7 +46,7 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		if above < touching {
 			out.Words = fmt.Sprintf("It is no higher than the pressed seat; about %s above it suits best.", about(wanted))
 		}
-		out.Proposals = w.tried(out, (*worker).seats, moves(at, solid.Roof, wanted-above), moves(at, solid.Floor, above-wanted))
+		out.Proposals = w.tried(out, (*worker).seats, moves(at, solid.Roof, wanted-above))
 	default:
 		return
 	}

@@ -31,12 +31,13 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 	}
 	slices.SortStableFunc(attempts, func(a, b attempt) int { return int(a.far() - b.far()) })
 	var out []finding.Proposal
+	var helped []attempt
 	for _, a := range attempts {
 		if len(out) == 3 {
 			break
 		}
 		rest := w.resting(a.thing)
-		if rest == nil || w.in.Fittings[a.thing].For != "" || a.far() > farthest {
+		if rest == nil || slices.ContainsFunc(helped, a.repeats) || w.in.Fittings[a.thing].For != "" || a.far() > farthest {
 			continue
 		}
 		proposed := w.nudge(a.thing, a.by[0], a.by[1], a.by[2], "")
@@ -49,7 +50,7 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 		sub := newWorker(w.with(a))
 		judge(sub)
 		if !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode }) {
-			out = append(out, proposed...)
+			out, helped = append(out, proposed...), append(helped, a)
 		}
 	}
 	return out
@@ -57,6 +58,18 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 
 // farthest is how far a thing is proposed to be moved at most [mm].
 const farthest = 800
+
+// sameAct is by how little one act must differ from another to be the same to a builder [mm].
+const sameAct = 10
+
+// repeats says whether an attempt is another one over again, a few millimetres farther.
+func (a attempt) repeats(other attempt) bool {
+	same := func(v, u float64) bool {
+		return (v < 0) == (u < 0) && (v > 0) == (u > 0) && math.Abs(v-u) < sameAct
+	}
+	return a.thing == other.thing && a.axis == other.axis && a.drawsIn == other.drawsIn && same(a.less, other.less) &&
+		same(a.by[0], other.by[0]) && same(a.by[1], other.by[1]) && same(a.by[2], other.by[2])
+}
 
 func (a attempt) far() float64 {
 	return max(math.Abs(a.by[0]), math.Abs(a.by[1]), math.Abs(a.by[2]), a.less)
@@ -82,7 +95,7 @@ func (a attempt) standing(s Standing) Standing {
 // with are the inputs after an attempt; nothing is proposed for them.
 func (w *worker) with(a attempt) Inputs {
 	in := w.in
-	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
+	in.Before, in.Nudge, in.Lengthen, in.Stretch, in.Slide, in.Modes = nil, nil, nil, nil, nil, slices.Clone(w.in.Modes)
 	for m := range in.Modes {
 		all := slices.Clone(in.Modes[m].Standings)
 		for i := range all {
