@@ -77,9 +77,29 @@ func (w *worker) doorBarredOutside(day *Mode, o Opening) bool {
 		Caution:  "A door that does not open is no way out of a fire.",
 		Measured: mm(0), Limit: mm(escapeWidth), Source: outdoorsSource,
 	}
-	out.Proposals = append(w.onDoor(by, o), w.tried(out, (*worker).barred, w.asides(by, w.outsideOf(o), touching)...)...)
+	out.Proposals = append(w.onDoor(by, o), w.tried(out, (*worker).barred, w.besideDoor(by, o)...)...)
 	w.find(out)
 	return true
+}
+
+// besideDoor are the attempts to move what bars a door outside along the wall that the door is in, as far as there is wall.
+func (w *worker) besideDoor(i int, o Opening) []attempt {
+	s, axis := w.resting(i), map[string]int{"left": 0, "right": 0, "rear": 1}[o.Through]
+	if s == nil || o.Through == "roof" || o.Through == "floor" {
+		return nil
+	}
+	var out []attempt
+	for _, a := range w.asides(i, w.outsideOf(o), touching) {
+		b, van := a.standing(*s).Box, w.in.Van
+		onWall := b.MinX >= van.MinX && b.MaxX <= van.MaxX
+		if axis == 1 {
+			onWall = b.MinY >= van.MinY && b.MaxY <= van.MaxY
+		}
+		if a.by[axis] != 0 && onWall {
+			out = append(out, a)
+		}
+	}
+	return out
 }
 
 // onDoor is to say of a thing outside that it hangs on a door and swings with it.

@@ -99,13 +99,27 @@ func (w *worker) with(a attempt) Inputs {
 	for m := range in.Modes {
 		all := slices.Clone(in.Modes[m].Standings)
 		for i := range all {
-			if !all[i].Moved && len(all[i].Solid) > 0 && (i == a.thing || a.less == 0 && w.carries(a.thing, i)) {
+			switch {
+			case len(all[i].Solid) == 0 || all[i].Moved && i == a.thing:
+			case i == a.thing || a.less == 0 && !all[i].Moved && w.carries(a.thing, i):
 				all[i] = a.standing(all[i])
+			case a.less > 0 && a.drawsIn == solid.Roof && w.carries(a.thing, i) && !w.within(a.thing, i): // what is on top comes down with it, pulled out or not
+				all[i] = moves(i, solid.Floor, math.Ceil(a.less/5-1e-9)*5).standing(all[i])
 			}
 		}
 		in.Modes[m].Standings = all
 	}
 	return in
+}
+
+// within says whether a thing stands inside another, or on what does.
+func (w *worker) within(host, i int) bool {
+	for ; i >= 0 && i != host; i = w.carriers[i] {
+		if w.in.Fittings[i].In {
+			return true
+		}
+	}
+	return false
 }
 
 // hasRoom says whether a thing that is moved keeps in the room and out of everything else, in every mode that has it where it rests.
