@@ -24,6 +24,9 @@ func (f *Fitting) check() *quantity.Fault {
 	if frames > 1 {
 		return &quantity.Fault{Wrong: "it stands in more than one frame", Expected: "one of where, in, upon and for"}
 	}
+	if f.OnDoor != "" && f.Where != "outside" {
+		return &quantity.Fault{Wrong: "it hangs on a door outside, and is not said to be outside", Expected: "where: outside"}
+	}
 	if fault := f.placed(); fault != nil {
 		return fault
 	}
@@ -101,6 +104,8 @@ func (m *Move) check() *quantity.Fault {
 		return &quantity.Fault{Wrong: "it slides, but not by how far", Expected: "by: a length"}
 	case turns && (m.By == nil || m.By.Form != Swung):
 		return &quantity.Fault{Wrong: "it turns, but not by how much", Expected: "by: an angle"}
+	case turns && m.By.Angle == 0:
+		return &quantity.Fault{Wrong: "`" + m.By.String() + "` turns it nowhere", Expected: "more or less than nought"}
 	case (m.Stow != nil || m.Off != nil) && m.By != nil:
 		return &quantity.Fault{Wrong: "it goes nowhere by an amount", Expected: "no `by`"}
 	}

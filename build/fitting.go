@@ -12,6 +12,7 @@ type Fitting struct {
 	In        string                          `doc:"in" ref:"fittings" says:"the fitting it stands in"`
 	Upon      string                          `doc:"upon" ref:"fittings" says:"the fitting it stands upon"`
 	For       string                          `doc:"for" ref:"path" says:"the opening it belongs to"`
+	OnDoor    string                          `doc:"on-door" ref:"openings" says:"the door that it hangs on outside and swings with: a ladder, a spare wheel"`
 	At        *Place                          `doc:"at" says:"where it stands: one rule per axis"`
 	Size      *Size                           `doc:"size" says:"size along its own axes"`
 	Turn      *quantity.Angle                 `doc:"turn" range:"-360..360" says:"turned clockwise seen from above"`

@@ -32,6 +32,7 @@ func FuzzDecode(f *testing.F) {
 	f.Add([]byte(`{"tumblehome":1,"build":{"title":"T","rules":"us","currency":"USD"},"vehicle":{"wheelbase":"13 ft","datum":0},"shell":{},"gas":"none"}`))
 	for _, g := range grammarTable {
 		f.Add(tree.Write(with(f, g.takes)))
+		f.Add(tree.Write(with(f, g.refuses)))
 	}
 	f.Fuzz(func(t *testing.T, text []byte) {
 		doc, _, err := build.Decode("f", text, catalogue.Builtin())

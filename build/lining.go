@@ -20,7 +20,7 @@ type Layer struct {
 	Thick   *quantity.Length `doc:"thick" range:"0.1..300" says:"how thick, if the material does not fix it"`
 	Cover   *quantity.Share  `doc:"cover" range:"0..1" says:"share of the surface it covers"`
 	Times   *int             `doc:"times" range:"1..10" says:"how many times it is laid"`
-	Z       *AxisRule        `doc:"z" says:"between which heights, on a side"`
+	Z       *AxisRule        `doc:"z" range:"-20000..20000" says:"between which heights, on a side"`
 	Between *Battens         `doc:"between" says:"battens it lies between"`
 	Ribs    string           `doc:"ribs" one:"free bridged filled" says:"how it meets the ribs"`
 	Bays    map[string]Layer `doc:"bays" keys:"bay" says:"another layer in named bays"`

@@ -130,6 +130,23 @@ func (a *Amount) UnmarshalText(text []byte) error {
 	return nil
 }
 
+// No move of a van goes farther than this: beyond it a number was mistyped.
+const (
+	farthestSlid  quantity.Length = 3000
+	farthestSwung quantity.Angle  = 360
+)
+
+// tooFar refuses what goes farther than any move of a van.
+func (a Amount) tooFar() *quantity.Fault {
+	switch {
+	case a.Length < -farthestSlid || a.Length > farthestSlid:
+		return &quantity.Fault{Wrong: "`" + a.String() + "` is too far to slide", Expected: "at most " + farthestSlid.String()}
+	case a.Angle < -farthestSwung || a.Angle > farthestSwung:
+		return &quantity.Fault{Wrong: "`" + a.String() + "` is more than a full turn", Expected: "at most " + farthestSwung.String()}
+	}
+	return nil
+}
+
 // String is the canonical text.
 func (a Amount) String() string {
 	switch a.Form {

@@ -10,9 +10,9 @@ import (
 // A Place is where a fitting stands: one rule for each axis, any of them left
 // out, or not decided yet.
 type Place struct {
-	X         AxisRule `doc:"x" says:"along the van: front to rear"`
-	Y         AxisRule `doc:"y" says:"across: left to right"`
-	Z         AxisRule `doc:"z" says:"up; left out, it stands on the floor"`
+	X         AxisRule `doc:"x" range:"-20000..20000" says:"along the van: front to rear"`
+	Y         AxisRule `doc:"y" range:"-20000..20000" says:"across: left to right"`
+	Z         AxisRule `doc:"z" range:"-20000..20000" says:"up; left out, it stands on the floor"`
 	Undecided bool     // `undecided`: no place yet
 }
 
@@ -38,9 +38,9 @@ func (p *Place) otherForm() other {
 // A Point3 is a corner of a run: a rule without size on each axis, or the middle
 // of a fitting's face.
 type Point3 struct {
-	X  AxisRule `doc:"x,need" says:"along the van"`
-	Y  AxisRule `doc:"y,need" says:"across"`
-	Z  AxisRule `doc:"z,need" says:"up"`
+	X  AxisRule `doc:"x,need" range:"-20000..20000" says:"along the van"`
+	Y  AxisRule `doc:"y,need" range:"-20000..20000" says:"across"`
+	Z  AxisRule `doc:"z,need" range:"-20000..20000" says:"up"`
 	At Point    // the face, where X, Y and Z are left out
 }
 
@@ -129,6 +129,9 @@ func (Extent) Grammar() quantity.Grammar { return extentGrammar }
 
 // Length is how long it is.
 func (e Extent) Length() quantity.Length { return e.To - e.From }
+
+// ends are the least and the most of what it reaches.
+func (e Extent) ends() (low, high float64) { return e.From.Float(), e.To.Float() }
 
 // Mid is its middle.
 func (e Extent) Mid() quantity.Length { return (e.From + e.To) / 2 }

@@ -122,6 +122,17 @@ var axisGrammar = quantity.Grammar{
 // Grammar says what is read as an AxisRule.
 func (AxisRule) Grammar() quantity.Grammar { return axisGrammar }
 
+// ends are the least and the most length the rule names, be it from a face.
+func (a AxisRule) ends() (low, high float64) {
+	for i, p := range a.Points() {
+		if i == 0 {
+			low, high = p.Plus.Float(), p.Plus.Float()
+		}
+		low, high = min(low, p.Plus.Float()), max(high, p.Plus.Float())
+	}
+	return low, high
+}
+
 // axisOf tells along which axis each face lies.
 var axisOf = map[string]string{
 	"front": "x", "rear": "x", "left": "y", "right": "y", "floor": "z", "roof": "z", "top": "z", "bottom": "z",

@@ -123,7 +123,7 @@ func (r *reader) notAMap(p *plan, n *tree.Node, v reflect.Value) bool {
 		r.fault(Values, n, f)
 		return false
 	}
-	return r.points(n, v)
+	return r.inRangeInOrder(p, n, v) && r.points(n, v)
 }
 
 func (r *reader) unknownKey(p *plan, e *tree.Entry) {

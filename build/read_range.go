@@ -29,12 +29,25 @@ func (r *reader) inRange(p *plan, n *tree.Node, v reflect.Value) bool {
 	return false
 }
 
+// inRangeInOrder checks what a struct was given as a list, `[950, 450, 880]`, as if each stood under its key.
+func (r *reader) inRangeInOrder(p *plan, n *tree.Node, v reflect.Value) bool {
+	ok := true
+	for i := range n.Items {
+		ok = r.inRange(p.fields[i].plan, n.Items[i], v.Field(p.fields[i].index).Elem()) && ok
+	}
+	return ok
+}
+
 // ends are the least and the most that a value may be.
 func ends(p *plan, v reflect.Value) (low, high float64, ok bool) {
 	if p.shape == spreadShape {
 		low, _ = number(v.FieldByName("Low"))
 		high, ok = number(v.FieldByName("High"))
 		return low, high, ok
+	}
+	if extended, has := v.Interface().(interface{ ends() (low, high float64) }); has {
+		low, high = extended.ends()
+		return low, high, true
 	}
 	low, ok = number(v)
 	return low, low, ok

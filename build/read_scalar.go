@@ -118,6 +118,11 @@ func (r *reader) meaning(p *plan, n *tree.Node, v reflect.Value) bool {
 		ok = r.currency(n, q.Currency) && ok
 	case *quantity.Spread[quantity.Money]:
 		ok = r.currency(n, q.Likely.Currency) && ok
+	case *Amount:
+		if fault := q.tooFar(); fault != nil {
+			r.fault(Meaning, n, fault)
+			ok = false
+		}
 	case *AxisRule:
 		ok = r.onAxis(p, n, *q) && r.points(n, v) && ok
 	}

@@ -60,7 +60,7 @@ type Rib struct {
 // Arch is a wheel arch.
 type Arch struct {
 	On     []string        `doc:"on,need" one:"left right" says:"which sides"`
-	X      Extent          `doc:"x,need" says:"from and to"`
+	X      Extent          `doc:"x,need" range:"-20000..20000" says:"from and to"`
 	Inward quantity.Length `doc:"inward,need" range:"10..700" says:"how far it stands in from the skin at the floor"`
 	Up     quantity.Length `doc:"up,need" range:"10..900" says:"how high it is"`
 	Note   string          `doc:"note" says:"a remark"`
@@ -70,9 +70,9 @@ type Arch struct {
 type Opening struct {
 	Title    string          `doc:"title" says:"what it is called"`
 	Through  string          `doc:"through,need" one:"left right front rear roof floor" says:"which surface it goes through"`
-	X        *Extent         `doc:"x" says:"from and to along the van"`
-	Y        *Extent         `doc:"y" says:"from and to across"`
-	Z        *Extent         `doc:"z" says:"from and to in height"`
+	X        *Extent         `doc:"x" range:"-20000..20000" says:"from and to along the van"`
+	Y        *Extent         `doc:"y" range:"-20000..20000" says:"from and to across"`
+	Z        *Extent         `doc:"z" range:"-20000..20000" says:"from and to in height"`
 	Door     string          `doc:"door" one:"sliding,hinged,two leaves,up and over" says:"kind of door, if it is one"`
 	Glazed   *quantity.Area  `doc:"glazed" says:"area of glass"`
 	WayOut   *quantity.YesNo `doc:"way-out" says:"opens from inside, without tools, wide enough to leave by"`

@@ -1,6 +1,8 @@
 package reckon_test
 
 import (
+	"fmt"
+	"math"
 	"slices"
 	"testing"
 
@@ -61,4 +63,65 @@ func TestWhatIsProposedClearsWhatItIsProposedFor(t *testing.T) {
 			}
 		}
 	})
+}
+
+// sameAct is by how little one number must differ from another to be the same act to a builder [mm].
+const sameAct = 10
+
+// Nobody is offered one act twice: 190 mm and 191 mm to the left.
+func TestNoProposalRepeatsAnother(t *testing.T) {
+	eachBuild(t, func(t *testing.T, b tried) {
+		for _, f := range b.Findings {
+			for i, p := range f.Proposals {
+				for _, q := range f.Proposals[:i] {
+					if sameButForAFew(leaves(t, p), leaves(t, q)) {
+						t.Errorf("%s %v proposes to %s, and to %s", f.Code, f.About, q.Words, p.Words)
+					}
+				}
+			}
+		}
+	})
+}
+
+// leaves are the values of a patch, by where they stand.
+func leaves(t *testing.T, p finding.Proposal) map[string]string {
+	patch, err := tree.ParsePatch(p.Patch)
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := map[string]string{}
+	var walk func(at string, n *tree.Node)
+	walk = func(at string, n *tree.Node) {
+		for i := range n.Entries {
+			walk(at+"/"+n.Entries[i].Key, n.Entries[i].Value)
+		}
+		for i := range n.Items {
+			walk(fmt.Sprint(at, "/", i), n.Items[i])
+		}
+		if n.Kind == tree.Scalar {
+			out[at] = n.Text
+		}
+	}
+	walk("", tree.Merge(&tree.Node{Kind: tree.Map}, patch))
+	return out
+}
+
+// sameButForAFew says whether two patches write the same in the same places, but for one number a few millimetres off.
+func sameButForAFew(a, b map[string]string) bool {
+	differ := 0
+	for at, text := range a {
+		other, there := b[at]
+		if !there {
+			return false
+		}
+		if text == other {
+			continue
+		}
+		one, errOne := build.ParseAxisRule(text)
+		two, errTwo := build.ParseAxisRule(other)
+		if differ++; errOne != nil || errTwo != nil || one.Form != two.Form || one.A.Face != two.A.Face || one.A.Of != two.A.Of || math.Abs((one.A.Plus-two.A.Plus).Float()) >= sameAct {
+			return false
+		}
+	}
+	return len(a) == len(b) && differ <= 1
 }

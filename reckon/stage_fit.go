@@ -27,7 +27,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 	}}
 	return workBy(m, "fit", 7, key, func() fit.Result {
 		in := key.Rest
-		in.Room, in.Nudge, in.Lengthen, in.Slide, in.Ground = w.room, w.nudge, w.lengthen, w.slideLess, m.ground(w.room)
+		in.Room, in.Nudge, in.Lengthen, in.Stretch, in.Slide, in.Ground = w.room, w.nudge, w.lengthen, w.stretch, w.slideLess, m.ground(w.room)
 		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
 		for i := range w.places.Rest {
 			in.Fittings[i] = w.fitFitting(&w.places.Rest[i])
@@ -93,8 +93,8 @@ func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
 		Gives: t.softness(), Rests: t.rests(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
-		OnDoors: strings.HasPrefix(t.Buy, "carrier-rear-"),
-		Today:   isFitted(t.Fitted, w.today), Later: t.later()}
+		OnDoors: strings.HasPrefix(t.Buy, "carrier-rear-"), OnDoor: t.OnDoor,
+		Today: isFitted(t.Fitted, w.today), Later: t.later()}
 }
 
 func (w *stages) fitMode(mode *arrangement.Mode, masses []float64) fit.Mode {

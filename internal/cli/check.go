@@ -4,9 +4,11 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"tumblehome/reckon"
+	"tumblehome/reckon/remedy"
 	"tumblehome/trade/finding"
 )
 
@@ -17,14 +19,14 @@ type checkCommand struct {
 
 // Run prints the findings and leaves 1 when one nobody has accepted is a fault or worse.
 func (c checkCommand) Run(s *streams) error {
-	r, err := c.reckon()
+	r, worker, err := c.attempt()
 	if err != nil {
 		return err
 	}
 	if c.JSON {
-		err = printJSON(s.out, r.Findings)
+		err = printJSON(s.out, helped(r, worker))
 	} else {
-		err = printFindings(s.out, r)
+		err = printFindings(s.out, r, worker)
 	}
 	if worst, any := finding.Worst(r.Findings); err == nil && any && worst >= finding.Fault {
 		return exit(exitFault)
@@ -32,14 +34,24 @@ func (c checkCommand) Run(s *streams) error {
 	return err
 }
 
+// helped are the findings with only those proposals that help.
+func helped(r *reckon.Reckoning, worker remedy.Worker) []finding.Finding {
+	out := slices.Clone(r.Findings)
+	for i, f := range out {
+		out[i].Proposals = helping(worker.Try(r, f))
+	}
+	return out
+}
+
 // printFindings writes the open findings first and the accepted ones after them.
-func printFindings(out io.Writer, r *reckon.Reckoning) error {
+func printFindings(out io.Writer, r *reckon.Reckoning, worker remedy.Worker) error {
 	var text strings.Builder
 	open := 0
 	for _, f := range r.Findings {
 		if f.Accepted == "" {
 			open++
 			writeFinding(&text, f)
+			writeTried(&text, worker.Try(r, f))
 		}
 	}
 	if open == 0 {
@@ -60,9 +72,6 @@ func writeFinding(text *strings.Builder, f finding.Finding) {
 		if sentence != "" {
 			fmt.Fprintf(text, "          %s\n", sentence)
 		}
-	}
-	for _, p := range f.Proposals {
-		fmt.Fprintf(text, "          untried: %s\n", p.Words)
 	}
 }
 

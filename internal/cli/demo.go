@@ -15,7 +15,6 @@ import (
 	"tumblehome/catalogue"
 	"tumblehome/examples"
 	"tumblehome/internal/words"
-	"tumblehome/reckon"
 )
 
 type demoCommand struct {
@@ -34,7 +33,7 @@ func (c demoCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	if err := printHeadline(s.out, reckon.NewMachine().Reckon(doc, today())); err != nil || c.Print {
+	if err := printHeadline(s.out, doc); err != nil || c.Print {
 		return err
 	}
 	folder, err := os.MkdirTemp("", "tumblehome-demo-")
@@ -54,7 +53,8 @@ func (c demoCommand) Run(s *streams) error {
 // headline are the figures a builder asks for first.
 var headline = []string{"shell.headroom", "shell.floor-area", "lining.floor-area", "weight.total", "weight.front-axle", "weight.rear-axle", "weight.payload-left", "cost.forecast", "cost.planned"}
 
-func printHeadline(out io.Writer, r *reckon.Reckoning) error {
+func printHeadline(out io.Writer, doc *build.Document) error {
+	r, worker := attempt(doc, today())
 	title := r.Document.Build.Title
 	fmt.Fprintf(out, "%s\n%s\n\n", title, strings.Repeat("-", len([]rune(title))))
 	table := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
@@ -67,5 +67,5 @@ func printHeadline(out io.Writer, r *reckon.Reckoning) error {
 		return err
 	}
 	fmt.Fprintln(out)
-	return printFindings(out, r)
+	return printFindings(out, r, worker)
 }

@@ -16,7 +16,7 @@ type findingCommand struct {
 
 // Run explains what a code means and shows where it appears in this build.
 func (c findingCommand) Run(s *streams) error {
-	r, err := c.reckon()
+	r, worker, err := c.attempt()
 	if err != nil {
 		return err
 	}
@@ -29,7 +29,10 @@ func (c findingCommand) Run(s *streams) error {
 	here := 0
 	for _, f := range r.Findings {
 		if f.Code == c.Code {
+			tried := worker.Try(r, f)
 			writeFinding(&text, f)
+			writeTried(&text, tried)
+			f.Proposals = helping(tried)
 			writeEvidence(&text, f)
 			here++
 		}

@@ -45,6 +45,14 @@ var fitCases = []Case{
 		Finds: []string{"fault fit.door.barred /fittings/panel in day"},
 		Also:  "the rear doors are no way out",
 	}, {
+		Name:  "A ladder hangs on the rear door and swings with it",
+		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "rear", "at": {"x": "rear", "y": 200, "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
+	}, {
+		Name:  "A ladder is hung before the rear doors, and nobody says that it swings with them",
+		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "at": {"x": "rear", "y": 200, "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.door.barred /fittings/ladder in day"},
+		Also:  "the rear doors are no way out",
+	}, {
 		Name:  "A tank is hung under the floor where the rear axle is",
 		Patch: `{"fittings": {"tank": {"buy": "container-20", "where": "under", "at": {"x": 1900, "y": "mid 0"}, "size": {"x": 400, "y": 600, "z": 300}, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.wheel /fittings/tank"},

@@ -28,6 +28,7 @@ func (w *worker) astray(i int, s *Standing) bool {
 	limit := max(min(size, heldOff), touching)
 	title := fmt.Sprintf("%s is %s away from the van", w.name(i), about(off))
 	words := "It is said to be on the van or under it, but nothing of the van is near. Look at its place again: a number may be mistyped."
+	proposed := w.bringIn
 	if off <= limit {
 		inside := w.deepInside(b)
 		off, limit = w.inTheAir(b)
@@ -36,6 +37,7 @@ func (w *worker) astray(i int, s *Standing) bool {
 		if off <= limit && inside > wellInside {
 			off, limit = inside, wellInside
 			title = fmt.Sprintf("%s is said to be outside, but lies inside the van", w.name(i))
+			proposed = func(i int, _ *Standing) []finding.Proposal { return w.saidInside(i) }
 			words = "Its place is in the room. Correct its place, or take away that it is outside or under the van."
 		}
 	}
@@ -44,7 +46,7 @@ func (w *worker) astray(i int, s *Standing) bool {
 	}
 	w.find(finding.Finding{
 		Code: "fit.astray", Severity: finding.Fault, About: []string{pointer("fittings", w.in.Fittings[i].ID)}, Title: title, Words: words,
-		Measured: mm(off), Limit: mm(limit), Source: outdoorsSource,
+		Measured: mm(off), Limit: mm(limit), Source: outdoorsSource, Proposals: proposed(i, s),
 	})
 	return true
 }

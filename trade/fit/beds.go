@@ -138,39 +138,12 @@ func (w *worker) grown(b berth, length float64) {
 		Title: fmt.Sprintf("%s will have outgrown %s in %d years", p.name(), w.name(b.bed), p.Years),
 		Words: fmt.Sprintf("It is %s long. With the %s expected by then it takes about %s with feet and pillow. Nothing need be done today; leave room for a longer one.",
 			about(length), about(p.GrowsTo), about(need)),
-		Measured: mm(length), Limit: mm(need), Source: bodySource,
+		Measured: mm(length), Limit: mm(need), Source: bodySource, Proposals: w.longer(b, need-length),
 	})
 }
 
 // widened is the most by which a bed is proposed to be made wider [mm]: beyond it another bed is wanted.
 const widened = 300
-
-// longer proposes a longer bed where there is room behind its far end.
-func (w *worker) longer(b berth, by float64) []finding.Proposal {
-	box := b.mode.Standings[b.bed].Box
-	length, _ := w.usable(b)
-	end, wall := box.MaxX, w.in.Room.Rear()
-	if b.axis == 1 {
-		end, wall = box.MaxY, w.in.Room.Right((box.MinX+box.MaxX)/2, box.MaxZ)
-	}
-	by = math.Ceil(by/5) * 5
-	room := math.Floor((wall-end+touching)/5) * 5
-	if w.in.Lengthen == nil || room <= 0 {
-		return nil
-	}
-	for i := b.bed; i >= 0; i = w.carriers[i] { // a bed as long as what carries it grows with that
-		if patch, ok := w.in.Lengthen(w.in.Fittings[i].ID, b.axis, min(by, room)); ok {
-			words := fmt.Sprintf("make %s %.0f mm longer", w.name(i), min(by, room))
-			if by <= room {
-				return []finding.Proposal{{Words: words, Patch: patch}}
-			}
-			if least := b.person.Stature + people.Lying; length < least && length+room >= least { // then the sleeper himself has room
-				return []finding.Proposal{{Words: words + ", as far as there is room: enough to lie, not to stretch", Patch: patch}}
-			}
-		}
-	}
-	return nil
-}
 
 func (w *worker) bedWidth(beside []berth) {
 	first := beside[0]

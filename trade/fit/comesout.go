@@ -1,10 +1,12 @@
 package fit
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
 	"slices"
 
+	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 )
 
@@ -21,7 +23,7 @@ func (w *worker) comesOut() {
 		sides := [3]float64{b.MaxX - b.MinX, b.MaxY - b.MinY, b.MaxZ - b.MinZ}
 		short, known := w.tooLargeFor(host, sides)
 		if known && short > touching {
-			w.reportComesOut(i, host, short)
+			w.reportComesOut(i, host, short, w.fewerDoors(host, sides))
 		}
 	}
 }
@@ -56,11 +58,43 @@ func tooLarge(sides [3]float64, long, wide float64) float64 {
 	return best
 }
 
-func (w *worker) reportComesOut(i, host int, short float64) {
+// fewerDoors proposes as many doors less, each the wider for it, as let a thing out; nothing where not all that opens is a door.
+func (w *worker) fewerDoors(host int, sides [3]float64) []finding.Proposal {
+	var leaf solid.Bounds
+	n, frame := 0, 2*w.in.Fittings[host].Board
+	for p := range w.in.Parts {
+		part := &w.in.Parts[p]
+		if part.Fitting == host && part.Kind != "door" {
+			return nil
+		}
+		if part.Fitting == host {
+			leaf = part.Opened(0, 0).Bounds()
+			n++
+		}
+	}
+	for less := n - 1; less > 0; less-- {
+		wide, high := max(leaf.MaxX-leaf.MinX, leaf.MaxY-leaf.MinY)*float64(n)/float64(less), leaf.MaxZ-leaf.MinZ
+		if tooLarge(sides, max(wide, high)-frame, min(wide, high)-frame) > touching {
+			continue
+		}
+		patch, err := json.Marshal(map[string]any{"fittings": map[string]any{w.in.Fittings[host].ID: map[string]any{"fronts": map[string]int{"doors": less}}}})
+		if err != nil {
+			return nil
+		}
+		word := "one wider door"
+		if less > 1 {
+			word = fmt.Sprintf("%d wider doors", less)
+		}
+		return []finding.Proposal{{Words: fmt.Sprintf("give %s %s", w.name(host), word), Patch: patch}}
+	}
+	return nil
+}
+
+func (w *worker) reportComesOut(i, host int, short float64, proposals []finding.Proposal) {
 	w.find(finding.Finding{
 		Code: "fit.comes-out", Severity: finding.Note, About: []string{pointer("fittings", w.in.Fittings[i].ID), pointer("fittings", w.in.Fittings[host].ID)},
 		Title:    fmt.Sprintf("%s does not come out of %s by its doors or lid", w.name(i), w.name(host)),
 		Words:    fmt.Sprintf("It is %s too large for the largest of them. It must be built in, and whoever mends it takes the furniture apart. Make the door or lid larger, or leave one side to be screwed off.", about(short)),
-		Measured: mm(short), Limit: mm(0), Source: indoorsSource,
+		Measured: mm(short), Limit: mm(0), Source: indoorsSource, Proposals: proposals,
 	})
 }

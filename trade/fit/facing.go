@@ -65,19 +65,24 @@ func (w *worker) legsBefore(mode *Mode, seat int, f facing) float64 {
 	return best
 }
 
-// forKnees are the attempts to make room for knees: what stands before the seat is moved off or made smaller, or the seat is made less deep.
-func (w *worker) forKnees(mode *Mode, seat int, f facing, legs float64) []attempt {
-	to := solid.Rear
+// ahead is the side to which who sits there looks.
+func (f facing) ahead() solid.Side {
 	switch {
 	case f.axis == 1 && f.sign < 0:
-		to = solid.Left
+		return solid.Left
 	case f.axis == 1:
-		to = solid.Right
+		return solid.Right
 	case f.sign < 0:
-		to = solid.Front
+		return solid.Front
 	}
+	return solid.Rear
+}
+
+// forKnees are the attempts to make room for knees: what stands before the seat is moved off or made smaller, or the seat is moved back or made less deep.
+func (w *worker) forKnees(mode *Mode, seat int, f facing, legs float64) []attempt {
+	to := f.ahead()
 	less := math.Ceil(legs - f.free + touching)
-	var out []attempt
+	out := []attempt{moves(seat, to^1, less)} // with its back to a wall it has no room for that
 	if f.depth-less >= easySeat && w.leans(f.box, to^1) {
 		out = append(out, attempt{thing: seat, axis: f.axis, less: less, drawsIn: to})
 	}

@@ -35,6 +35,8 @@ type Inputs struct {
 	// longer along x (axis 0) or y (1). Either may be nil: then nothing is proposed.
 	Nudge    func(fitting string, dx, dy, dz float64) (json.RawMessage, bool)
 	Lengthen func(fitting string, axis int, by float64) (json.RawMessage, bool)
+	// Stretch is the merge patch that moves the two faces of a fitting on an axis outwards by so much each; it may be nil as well.
+	Stretch func(fitting string, axis int, low, high float64) (json.RawMessage, bool)
 	// Slide is the merge patch that has a fitting slide out by so much less; it may be nil as well.
 	Slide func(fitting string, less float64) (json.RawMessage, bool)
 }
@@ -63,6 +65,7 @@ type Fitting struct {
 	Held    string  // how it is held while driving, by the builder's word; empty is not said
 	Belted  bool    // a seat with belts
 	OnDoors bool    // it is made to hang on the rear doors and swings with them
+	OnDoor  string  // the opening whose door it hangs on and swings with
 	Today   bool    // it is in the van today
 	Later   bool    // only its place is kept
 }

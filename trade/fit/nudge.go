@@ -10,7 +10,7 @@ import (
 // nudge proposes to move a fitting so far, rounded up to whole millimetres. What only happens in one mode is not cured by it
 // for certain, so that nothing is proposed.
 func (w *worker) nudge(i int, dx, dy, dz float64, modeName string) []finding.Proposal {
-	if w.in.Nudge == nil || modeName != "" {
+	if w.in.Nudge == nil || modeName != "" || w.in.Fittings[i].For != "" { // what sits in an opening stays there
 		return nil
 	}
 	dx, dy, dz = away(dx), away(dy), away(dz)

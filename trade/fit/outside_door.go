@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"encoding/json"
 	"fmt"
 
 	"tumblehome/solve/solid"
@@ -40,7 +41,7 @@ func (w *worker) barsOutside(mode *Mode, o Opening, today bool) int {
 	zone := w.outsideOf(o)
 	for i := range mode.Standings {
 		s, f := &mode.Standings[i], &w.in.Fittings[i]
-		if len(s.Solid) == 0 || !f.isOutside() || f.OnDoors || w.liesInside(i) || today && !f.Today || !s.Box.Meets(zone) {
+		if len(s.Solid) == 0 || !f.isOutside() || f.OnDoors || f.OnDoor == o.ID || w.liesInside(i) || today && !f.Today || !s.Box.Meets(zone) {
 			continue
 		}
 		x, y, z := shared(s.Box.MinX, s.Box.MaxX, o.X), shared(s.Box.MinY, s.Box.MaxY, o.Y), shared(s.Box.MinZ, s.Box.MaxZ, o.Z)
@@ -69,12 +70,43 @@ func (w *worker) doorBarredOutside(day *Mode, o Opening) bool {
 	if by < 0 {
 		return false
 	}
-	w.find(finding.Finding{
+	out := finding.Finding{
 		Code: "fit.door.barred", Severity: finding.Fault, Mode: "day", About: []string{pointer("fittings", w.in.Fittings[by].ID), o.pointer()},
 		Title:    fmt.Sprintf("%s stands outside before %s", w.name(by), o.called()),
 		Words:    fmt.Sprintf("It is within %d mm of it, so that it does not open: nobody gets in or out by it.", opensInto),
 		Caution:  "A door that does not open is no way out of a fire.",
 		Measured: mm(0), Limit: mm(escapeWidth), Source: outdoorsSource,
-	})
+	}
+	out.Proposals = append(w.onDoor(by, o), w.tried(out, (*worker).barred, w.besideDoor(by, o)...)...)
+	w.find(out)
 	return true
+}
+
+// besideDoor are the attempts to move what bars a door outside along the wall that the door is in, as far as there is wall.
+func (w *worker) besideDoor(i int, o Opening) []attempt {
+	s, axis := w.resting(i), map[string]int{"left": 0, "right": 0, "rear": 1}[o.Through]
+	if s == nil || o.Through == "roof" || o.Through == "floor" {
+		return nil
+	}
+	var out []attempt
+	for _, a := range w.asides(i, w.outsideOf(o), touching) {
+		b, van := a.standing(*s).Box, w.in.Van
+		onWall := b.MinX >= van.MinX && b.MaxX <= van.MaxX
+		if axis == 1 {
+			onWall = b.MinY >= van.MinY && b.MaxY <= van.MaxY
+		}
+		if a.by[axis] != 0 && onWall {
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+// onDoor is to say of a thing outside that it hangs on a door and swings with it.
+func (w *worker) onDoor(i int, o Opening) []finding.Proposal {
+	patch, err := json.Marshal(map[string]any{"fittings": map[string]any{w.in.Fittings[i].ID: map[string]string{"on-door": o.ID}}})
+	if f := &w.in.Fittings[i]; err != nil || o.About != "" || f.Where != "outside" {
+		return nil
+	}
+	return []finding.Proposal{{Words: fmt.Sprintf("say that %s hangs on %s and swings with it", w.name(i), o.called()), Patch: patch}}
 }

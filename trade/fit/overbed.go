@@ -189,12 +189,32 @@ func (w *worker) sitUp(beside []berth) {
 	if need == 0 || bed.Make == "bunk" {
 		return
 	}
-	w.find(finding.Finding{
+	out := finding.Finding{
 		Code: "fit.bed.sit-up", Severity: finding.Note, Mode: beside[0].mode.Name, About: who,
 		Title:    fmt.Sprintf("One cannot sit up in %s", w.name(beside[0].bed)),
 		Words:    fmt.Sprintf("Over the hips there is %s; sitting up takes about %s. Many sleep well so; reading is done lying.", about(room), about(need)),
 		Measured: mm(room), Limit: mm(need), Source: overBedSource,
-	})
+	}
+	out.Proposals = w.tried(out, (*worker).beds, w.lowered(beside[0].bed, need-slump-room+touching)...)
+	w.find(out)
+}
+
+// lowBed is how high above the floor a bed is lowered at least: less is no place for anything under it [mm]; common practice, no source.
+const lowBed = 250
+
+// lowered are the attempts to have a bed lower: what carries it, or it itself, is made lower, or it is hung lower.
+func (w *worker) lowered(bed int, by float64) []attempt {
+	s := w.resting(bed)
+	if s == nil || s.Box.MaxZ-by < w.in.Room.Floor()+lowBed {
+		return nil
+	}
+	out := []attempt{moves(bed, solid.Floor, by)}
+	for i := bed; i >= 0; i = w.carriers[i] {
+		if w.in.Fittings[i].Gives == 0 {
+			out = append(out, attempt{thing: i, axis: 2, less: by, drawsIn: solid.Roof})
+		}
+	}
+	return out
 }
 
 // sitsThere says whether somebody sits on what they sleep on: then headroom is told of as a seat's.

@@ -39,6 +39,7 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		if up := need - gap; math.Abs(above+up-wanted) <= tableOff-touching {
 			out.Proposals = w.nudge(at, 0, 0, up, "")
 		}
+		out.Proposals = append(out.Proposals, w.tried(out, (*worker).seats, moves(at, f.ahead(), kneesOut-best+touching))...)
 	case math.Abs(above-wanted) > tableOff:
 		out.Severity, out.Measured, out.Limit = finding.Note, mm(above), mm(wanted)
 		out.Title = fmt.Sprintf("%s is not at the height of the elbows of %s", w.name(at), p.name())
@@ -46,7 +47,7 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		if above < touching {
 			out.Words = fmt.Sprintf("It is no higher than the pressed seat; about %s above it suits best.", about(wanted))
 		}
-		out.Proposals = w.tried(out, (*worker).seats, moves(at, solid.Roof, wanted-above), moves(at, solid.Floor, above-wanted))
+		out.Proposals = w.tried(out, (*worker).seats, moves(at, solid.Roof, wanted-above))
 	default:
 		return
 	}

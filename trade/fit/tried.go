@@ -32,12 +32,13 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 	}
 	slices.SortStableFunc(attempts, func(a, b attempt) int { return int(a.far() - b.far()) })
 	var out []finding.Proposal
+	var helped []attempt
 	for _, a := range attempts {
 		if len(out) == 3 {
 			break
 		}
 		rest := w.resting(a.thing)
-		if rest == nil || w.in.Fittings[a.thing].For != "" || a.far() > farthest || !w.hasRoom(a) {
+		if rest == nil || slices.ContainsFunc(helped, a.repeats) || w.in.Fittings[a.thing].For != "" || a.far() > farthest || !w.hasRoom(a) {
 			continue
 		}
 		proposed := w.nudge(a.thing, a.by[0], a.by[1], a.by[2], "")
@@ -50,7 +51,7 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 		sub := w.after(a)
 		judge(sub)
 		if !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode }) {
-			out = append(out, proposed...)
+			out, helped = append(out, proposed...), append(helped, a)
 		}
 	}
 	return out
@@ -58,6 +59,18 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 
 // farthest is how far a thing is proposed to be moved at most [mm].
 const farthest = 800
+
+// sameAct is by how little one act must differ from another to be the same to a builder [mm].
+const sameAct = 10
+
+// repeats says whether an attempt is another one over again, a few millimetres farther.
+func (a attempt) repeats(other attempt) bool {
+	same := func(v, u float64) bool {
+		return (v < 0) == (u < 0) && (v > 0) == (u > 0) && math.Abs(v-u) < sameAct
+	}
+	return a.thing == other.thing && a.axis == other.axis && a.drawsIn == other.drawsIn && same(a.less, other.less) &&
+		same(a.by[0], other.by[0]) && same(a.by[1], other.by[1]) && same(a.by[2], other.by[2])
+}
 
 func (a attempt) far() float64 {
 	return max(math.Abs(a.by[0]), math.Abs(a.by[1]), math.Abs(a.by[2]), a.less)
@@ -83,14 +96,15 @@ func (a attempt) standing(s Standing) Standing {
 // after judges what is after an attempt. It remembers all that the attempt leaves as it is, and proposes nothing.
 func (w *worker) after(a attempt) *worker {
 	sub := &worker{in: w.in, index: w.index, people: w.people, carriers: w.carriers, was: w.now, changes: map[string][]change{}, movedIn: map[string][]int{}}
-	sub.in.Nudge, sub.in.Lengthen, sub.in.Slide, sub.in.Modes = nil, nil, nil, slices.Clone(w.in.Modes)
+	sub.in.Nudge, sub.in.Lengthen, sub.in.Stretch, sub.in.Slide, sub.in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
 	for m := range sub.in.Modes {
 		mode := &sub.in.Modes[m]
 		mode.Standings = slices.Clone(mode.Standings)
 		for i := range mode.Standings {
-			if s := &mode.Standings[i]; !s.Moved && len(s.Solid) > 0 && (i == a.thing || a.less == 0 && w.carries(a.thing, i)) {
+			s := &mode.Standings[i]
+			if now, changed := w.attempted(a, i, s); changed {
 				was := s.reach()
-				*s = a.standing(*s)
+				*s = now
 				sub.changes[mode.Name] = append(sub.changes[mode.Name], change{i, was, s.reach()})
 			}
 		}
@@ -98,6 +112,28 @@ func (w *worker) after(a attempt) *worker {
 	sub.now = newMemory(sub.in, &Memory{})
 	sub.result.workings = map[string]working.Working{}
 	return sub
+}
+
+// attempted is a standing after an attempt, if that changes it.
+func (w *worker) attempted(a attempt, i int, s *Standing) (Standing, bool) {
+	switch {
+	case len(s.Solid) == 0 || s.Moved && i == a.thing:
+	case i == a.thing || a.less == 0 && !s.Moved && w.carries(a.thing, i):
+		return a.standing(*s), true
+	case a.less > 0 && a.drawsIn == solid.Roof && w.carries(a.thing, i) && !w.within(a.thing, i): // what is on top comes down with it, pulled out or not
+		return moves(i, solid.Floor, math.Ceil(a.less/5-1e-9)*5).standing(*s), true
+	}
+	return Standing{}, false
+}
+
+// within says whether a thing stands inside another, or on what does.
+func (w *worker) within(host, i int) bool {
+	for ; i >= 0 && i != host; i = w.carriers[i] {
+		if w.in.Fittings[i].In {
+			return true
+		}
+	}
+	return false
 }
 
 // hasRoom says whether a thing that is moved keeps in the room and out of everything else, in every mode that has it where it rests.

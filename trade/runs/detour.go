@@ -127,6 +127,11 @@ func (w *worker) clears(l *Led, f Foul, line, corners []Point) bool {
 	same := func(g Foul) func(Foul) bool {
 		return func(h Foul) bool { return g.Kind == h.Kind && g.ID == h.ID && g.Mode == h.Mode }
 	}
+	for i := 1; i < len(corners); i++ {
+		if w.hangsAcross(corners[i-1], corners[i]) {
+			return false
+		}
+	}
 	after := w.fouls(line, w.own(l.ID))
 	for _, g := range after {
 		if same(f)(g) || !slices.ContainsFunc(l.Fouls, same(g)) {
@@ -134,6 +139,17 @@ func (w *worker) clears(l *Led, f Foul, line, corners []Point) bool {
 		}
 	}
 	return true
+}
+
+// belowHole is how near before an opening nothing is to be hung [mm]: common practice, no source.
+const belowHole = 300
+
+// hangsAcross says whether a leg out in the room hangs before an opening: under a fan or a hatch, in a doorway.
+func (w *worker) hangsAcross(a, b Point) bool {
+	return slices.ContainsFunc(w.in.Openings, func(o Opening) bool {
+		s := o.spans(a, b)
+		return o.In == "" && !s.empty() && math.Abs(w.beforeSurface(o.Through, between(a, b, s.middle()))) < belowHole
+	})
 }
 
 // with writes the corners of a way with further ones put in behind one of them.

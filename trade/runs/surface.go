@@ -45,6 +45,24 @@ func (w *worker) surfaceAt(p Point) (surface string, before float64) {
 	return surface, before
 }
 
+// beforeSurface is how far a point lies before the finished surface of this name; less than nought is behind it.
+func (w *worker) beforeSurface(name string, p Point) float64 {
+	room := w.in.Room
+	switch name {
+	case left:
+		return p[1] - room.Left(p[0], p[2])
+	case right:
+		return room.Right(p[0], p[2]) - p[1]
+	case floor:
+		return p[2] - room.Floor()
+	case roof:
+		return room.Roof(p[0], p[1]) - p[2]
+	case rear:
+		return room.Rear() - p[0]
+	}
+	return p[0] - room.Front()
+}
+
 // inCab says whether a point lies before the living space, where nothing is known.
 func (w *worker) inCab(p Point) bool { return p[0] < w.in.Room.Front()-1 }
 

@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"tumblehome/build"
 	"tumblehome/solve/solid"
 	"tumblehome/trade/runs"
 )
@@ -88,6 +89,28 @@ func TestWhatAWayFouls(t *testing.T) {
 		}
 		if got != c.want {
 			t.Errorf("%s: fouls %q, want %q", c.name, got, c.want)
+		}
+	}
+}
+
+// What goes round a hole does not hang under it instead.
+func TestAWayRoundAHoleDoesNotHangBeforeIt(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		hole runs.Opening
+		at   [2]runs.Point
+		want string
+	}{
+		{"a fan in the roof", runs.Opening{ID: "hole", Through: "roof", X: [2]float64{1000, 1400}, Y: [2]float64{-200, 200}}, [2]runs.Point{{800, 0, 1800}, {1600, 0, 1800}}, "lead way on its left, 1.3 m in all"},
+		{"a window in the side", runs.Opening{ID: "hole", Through: "left", X: [2]float64{1000, 1400}, Z: [2]float64{800, 1200}}, [2]runs.Point{{800, -900, 900}, {1600, -900, 900}}, "lead way under it, 1.1 m in all"},
+	} {
+		in := empty()
+		in.Openings = []runs.Opening{c.hole}
+		in.Ways = []runs.Way{{ID: "way", At: c.at[:], Corners: make([]build.Point3, 2)}}
+		for _, f := range runs.Work(in).Findings() {
+			if len(f.Proposals) != 1 || f.Proposals[0].Words != c.want {
+				t.Errorf("%s: proposed is %v, not to %s", c.name, f.Proposals, c.want)
+			}
 		}
 	}
 }

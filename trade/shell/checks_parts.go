@@ -79,7 +79,7 @@ func (b *Body) checkOpenings() []finding.Finding {
 				Words:    "The readings of the opening and of the body do not agree.",
 				Measured: &finding.Measure{Value: by, Unit: "mm"}, Limit: &finding.Measure{Value: 0, Unit: "mm"}, Source: computed})
 		}
-		found = append(found, b.overRib(o, along)...)
+		found = append(found, b.overRib(o, along, across)...)
 		for _, p := range b.openings[i+1:] {
 			if p.Through == o.Through && p.In != o.ID && o.In != p.ID {
 				a, c, sized := p.window()
@@ -117,7 +117,7 @@ func (b *Body) outside(o Opening, along, across [2]float64) float64 {
 }
 
 // overRib finds the ribs that a hole cuts or is marked over. Doors of the van itself never do.
-func (b *Body) overRib(o Opening, along [2]float64) []finding.Finding {
+func (b *Body) overRib(o Opening, along, across [2]float64) []finding.Finding {
 	if o.Door != "" || o.In != "" {
 		return nil
 	}
@@ -132,36 +132,16 @@ func (b *Body) overRib(o Opening, along [2]float64) []finding.Finding {
 			About:    []string{"/shell/openings/" + o.ID, "/shell/ribs/" + r.ID},
 			Title:    fmt.Sprintf("Opening %s is marked over rib %s", o.ID, r.ID),
 			Measured: &finding.Measure{Value: cut, Unit: "mm"}, Limit: &finding.Measure{Value: 0, Unit: "mm"}, Source: practice}
-		f.Words = fmt.Sprintf("It overlaps the rib by %s. Do not cut a rib or a bow: they carry the roof and the sides. %s", mm(cut), b.clear(o, along))
+		where, proposals := b.clear(o, along, across)
+		f.Words, f.Proposals = fmt.Sprintf("It overlaps the rib by %s. Do not cut a rib or a bow: they carry the roof and the sides. %s", mm(cut), where), proposals
 		if o.Made {
+			f.Proposals = nil
 			f.Title = fmt.Sprintf("Opening %s was cut through rib %s", o.ID, r.ID)
 			f.Words = "Ribs and bows carry the roof and the sides. Let somebody who welds bodies frame the hole, or check the readings if it is not so."
 		}
 		found = append(found, f)
 	}
 	return found
-}
-
-// clear says which way an opening is clear of ribs, if it fits between any two.
-func (b *Body) clear(o Opening, along [2]float64) string {
-	need, best, at := along[1]-along[0], math.Inf(1), 0.0
-	edges := []float64{b.Start()}
-	for _, r := range b.Ribs(o.Through) {
-		edges = append(edges, float64(r.X)-r.face()/2, float64(r.X)+r.face()/2)
-	}
-	edges = append(edges, b.End())
-	for i := 0; i+1 < len(edges); i += 2 {
-		if edges[i+1]-edges[i] >= need {
-			from := math.Min(math.Max(along[0], edges[i]), edges[i+1]-need)
-			if d := math.Abs(from - along[0]); d < best {
-				best, at = d, from
-			}
-		}
-	}
-	if math.IsInf(best, 1) {
-		return fmt.Sprintf("Nowhere between the ribs is there room for %s.", mm(need))
-	}
-	return fmt.Sprintf("Moved to x %.0f..%.0f it is clear.", at, at+need)
 }
 
 // overlap is how much two extents have in common, negative for a gap.

@@ -18,7 +18,7 @@ func TestWhatDoesNotFitTogetherIsFound(t *testing.T) {
 		words string
 	}{
 		{"the fan is marked over a bow", func(in *shell.Inputs) { in.Openings[3].X, in.Openings[3].Made = span(1130, 1530), false },
-			"shell.opening-over-rib", "/shell/openings/fan", "It overlaps the rib by 60 mm. Do not cut a rib or a bow: they carry the roof and the sides. Moved to x 1070..1470 it is clear."},
+			"shell.opening-over-rib", "/shell/openings/fan", "It overlaps the rib by 60 mm. Do not cut a rib or a bow: they carry the roof and the sides. Moved to x 1040..1440 it is clear."},
 		{"the fan was cut through a bow", func(in *shell.Inputs) { in.Openings[3].X = span(1130, 1530) },
 			"shell.opening-over-rib", "/shell/openings/fan", "Let somebody who welds bodies frame the hole"},
 		{"a fan too long for any bay", func(in *shell.Inputs) { in.Openings[3].X, in.Openings[3].Made = span(1000, 1600), false },
@@ -70,6 +70,31 @@ func TestWhatDoesNotFitTogetherIsFound(t *testing.T) {
 		f := found[i]
 		if f.About[0] != c.about || !strings.Contains(f.Words, c.words) || f.Source.Text == "" || f.Title == "" {
 			t.Errorf("%s: got %+v, want about %s and %q", c.name, f, c.about, c.words)
+		}
+	}
+}
+
+// A hole that is not cut yet is moved between two bows, 30 off each; one that is cut stays.
+func TestAHoleOverABowIsProposedBetweenTwo(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		made bool
+		want string
+	}{
+		{"not cut yet", false, `move the hole fan 90 mm forwards, between two ribs {"shell":{"openings":{"fan":{"x":"1040..1440"}}}}; ` +
+			`move the hole fan 430 mm rearwards, between two ribs {"shell":{"openings":{"fan":{"x":"1560..1960"}}}}`},
+		{"cut", true, ""},
+	} {
+		in := dipper()
+		in.Openings[3].X, in.Openings[3].Made = span(1130, 1530), c.made
+		var got []string
+		for _, f := range shell.Work(in).Findings {
+			for _, p := range f.Proposals {
+				got = append(got, p.Words+" "+string(p.Patch))
+			}
+		}
+		if told := strings.Join(got, "; "); told != c.want {
+			t.Errorf("%s: proposed is %s, not %s", c.name, told, c.want)
 		}
 	}
 }

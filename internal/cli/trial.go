@@ -1,0 +1,60 @@
+package cli
+
+import (
+	"fmt"
+	"strings"
+
+	"tumblehome/build"
+	"tumblehome/catalogue"
+	"tumblehome/quantity"
+	"tumblehome/reckon"
+	"tumblehome/reckon/remedy"
+	"tumblehome/trade/finding"
+)
+
+// attempt works a document out, and is ready to try what is proposed for it: nobody is advised to do what does not help.
+func attempt(doc *build.Document, day quantity.Date) (*reckon.Reckoning, remedy.Worker) {
+	machine := reckon.NewMachine()
+	return machine.Reckon(doc, day), remedy.Worker{Reckon: machine.Reckon, Rows: catalogue.Builtin(), Today: day}
+}
+
+// attempt reads the document, works it out, and is ready to try what is proposed for it.
+func (s source) attempt() (*reckon.Reckoning, remedy.Worker, error) {
+	doc, err := s.load()
+	if err != nil {
+		return nil, remedy.Worker{}, err
+	}
+	day, err := s.day()
+	if err != nil {
+		return nil, remedy.Worker{}, err
+	}
+	r, worker := attempt(doc, day)
+	return r, worker, nil
+}
+
+// helping are the proposals of a finding that clear it or make it less grave.
+func helping(tried []remedy.Tried) []finding.Proposal {
+	var out []finding.Proposal
+	for _, t := range tried {
+		if t.Clears || t.Eases {
+			out = append(out, t.Proposal)
+		}
+	}
+	return out
+}
+
+// writeTried writes what came of each proposal.
+func writeTried(text *strings.Builder, tried []remedy.Tried) {
+	for _, t := range tried {
+		switch {
+		case t.Clears:
+			fmt.Fprintf(text, "          clears it: %s\n", t.Words)
+		case t.Eases:
+			fmt.Fprintf(text, "          eases it: %s\n", t.Words)
+		case len(t.Brings) > 0:
+			fmt.Fprintf(text, "          tried in vain: %s; then: %s\n", t.Words, t.Brings[0].Title)
+		default:
+			fmt.Fprintf(text, "          tried in vain: %s\n", t.Words)
+		}
+	}
+}
