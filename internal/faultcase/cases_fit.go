@@ -23,6 +23,18 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"panel": {"at": {"x": 350, "y": 100}}}}`,
 		Finds: []string{"close fit.covered /fittings/panel"},
 	}, {
+		Name:  "The panel stands so little over the roof fan that its lid does not come up",
+		Patch: `{"fittings": {"fan": {"buy": "fan-roof-400", "for": "shell.openings.fan"}, "panel": {"at": {"x": 1100, "z": "roof + 160"}}}}`,
+		Finds: []string{"close fit.covered /fittings/panel"},
+	}, {
+		Name:  "The panel is held high enough over the roof fan for its lid",
+		Patch: `{"fittings": {"fan": {"buy": "fan-roof-400", "for": "shell.openings.fan"}, "panel": {"at": {"x": 1100, "z": "roof + 340"}}}}`,
+	}, {
+		Name:  "A jar stands on an open shelf and nobody says what holds it",
+		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 1330, "y": "left", "z": 1000}, "size": {"x": 300, "y": 250, "z": 220}, "of": "ply-poplar-12", "mass": 2},
+			"jar": {"found": "yes", "in": "rack", "at": {"x": "front", "y": "mid 0"}, "size": {"x": 150, "y": 150, "z": 180}, "mass": 4, "fitted": "2026-05-30"}}}`,
+		Finds: []string{"close fit.loose /fittings/jar in drive"},
+	}, {
 		Name:  "The panel on the roof is written ten times too far back",
 		Patch: `{"fittings": {"panel": {"at": {"x": 16000}}}}`,
 		Finds: []string{"fault fit.astray /fittings/panel"},
@@ -195,6 +207,17 @@ var fitCases = []Case{
 		Name:  "A heavy box stands loose",
 		Patch: `{"fittings": {"left-box": {"held": "loose"}}}`,
 		Finds: []string{"fault fit.loose /fittings/left-box in drive"},
+	}, {
+		Name:  "Somebody rides on the bench, which has no belts",
+		Patch: `{"modes": {"drive": {"people": {"ada": {"sits": "bench"}}}}}`,
+		Finds: []string{"danger fit.seat.belts /people/ada in drive"},
+	}, {
+		Name:  "Somebody lies in the bed while the van is driven, on a place that has a belt",
+		Patch: `{"vehicle": {"seats": {"rear": {"x": 1500, "y": 500}}}, "modes": {"drive": {"people": {"ben": {"lies": "bed"}}}}}`,
+		Finds: []string{"danger fit.seat.belts /people/ben in drive"},
+	}, {
+		Name:  "Somebody rides on a bench where the vehicle has a seat with belts",
+		Patch: `{"vehicle": {"seats": {"rear": {"x": 1500, "y": 500}}}, "modes": {"drive": {"people": {"ada": {"sits": "bench"}}}}}`,
 	}, {
 		Name:  "A seat with belts is planned and nobody says how it is held",
 		Patch: `{"fittings": {"travel": {"buy": "seat-double-belted", "at": {"x": 1330, "y": "left + 10"}, "size": {"x": 360, "y": 300, "z": 400}}}}`,

@@ -48,6 +48,7 @@ func Work(in Inputs) Result {
 	w.indoors()
 	w.cuts()
 	w.loose()
+	w.unbelted()
 	w.height()
 	w.suits()
 	finding.Sort(w.result.Findings)

@@ -218,6 +218,31 @@ func TestOverallHeightCountsTheHighestOnTheRoof(t *testing.T) {
 	}
 }
 
+// Barriers are driven under: what stands up only by day, is left off, or has only its place kept does not count. On the mm: a bare van as high as a
+// barrier passes it with nothing to spare.
+func TestOverallHeightIsThatOfDriving(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		roof  float64
+		later bool
+		moved float64 // top by day
+		want  float64
+		words string
+	}{
+		{"a roof put up by day", 1825, false, 2200, 2035, "over rack; passes 2.1 m with 65 mm to spare, not 2.0"},
+		{"a rack that may come later", 1900, true, 1900, 2000, "nothing on the roof; passes 2.0 m with 0 mm to spare, not 1.9"},
+		{"one mm above a barrier", 1791, false, 1791, 2001, "over rack; passes 2.1 m with 99 mm to spare, not 2.0"},
+	} {
+		v := in(flat).put(fit.Fitting{ID: "rack", Where: "outside", Later: c.later}, box(1000, 1400, -200, 200, 1790, c.roof))
+		v.mode("drive", nil).mode("day", map[int]solid.Bounds{0: box(1000, 1400, -200, 200, 1790, c.moved)})
+		v.in.Height, v.in.OuterRoof = 2000, 1790.1-0.1
+		f := figure(t, fit.Work(v.in), "fit.overall-height")
+		if math.Abs(f.Value-c.want) > 1e-6 || f.Words != c.words {
+			t.Errorf("%s: %g, %s", c.name, f.Value, f.Words)
+		}
+	}
+}
+
 func TestStandingAtAGalleyUnderALocker(t *testing.T) {
 	v := in(flat).person("a", 1630).put(fit.Fitting{ID: "galley"}, box(0, 1000, 450, 900, 40, 920)).
 		put(fit.Fitting{ID: "locker"}, box(0, 1000, 250, 900, 1400, 1700)).

@@ -54,7 +54,7 @@ func (w *worker) loose() {
 }
 
 // held says whether a fitting stays where it is: the builder said by what, it is built in, it belongs to an opening, it is a curtain, or it
-// stands inside something that is held itself. Made things that stand against the van are taken as screwed; boxes and cushions are
+// stands inside something closed that is held itself: a shelf is open. Made things that stand against the van are taken as screwed; boxes and cushions are
 // moved about and need a word.
 func (w *worker) held(i int) bool {
 	for range len(w.in.Fittings) {
@@ -66,7 +66,7 @@ func (w *worker) held(i int) bool {
 			return true
 		case f.Make != "" && f.Make != "box" && f.Make != "cushions":
 			return true
-		case !f.In || w.carriers[i] < 0:
+		case !f.In || w.carriers[i] < 0 || w.in.Fittings[w.carriers[i]].Make == "shelf":
 			return false
 		}
 		i = w.carriers[i]

@@ -79,6 +79,17 @@ func TestAModeIsMadeUpInSomeOrder(t *testing.T) {
 	}
 }
 
+// Of two that bar one another it is enough to take one away: that one then need not move.
+func TestTheSmallestSetThatBarsIsTold(t *testing.T) {
+	r := fit.Work(in(flat).put(fit.Fitting{ID: "first"}, box(0, 100, 0, 400, 100, 300)).put(fit.Fitting{ID: "second"}, box(500, 600, 0, 400, 100, 300)).
+		mode("drive", nil).mode("day", nil).
+		mode("night", map[int]solid.Bounds{0: box(500, 600, 0, 400, 100, 300), 1: box(0, 100, 0, 400, 100, 300)}).moves("night", 0, 1).in)
+	sound(t, r)
+	if len(r.Findings) != 1 || !strings.Contains(r.Findings[0].Words, "Without second there is one.") {
+		t.Errorf("%s: %+v", told(r), r.Findings)
+	}
+}
+
 // again gives every mode the fittings that were put after it was made.
 func (v *van) again() *van {
 	for m := range v.in.Modes {
