@@ -245,6 +245,10 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"bag": {"found": "yes", "upon": "bed", "at": {"x": "mid 500", "y": "mid 0"}, "size": {"x": 400, "y": 300, "z": 300}, "mass": 8, "held": "strapped",
 			"moves": {"off": {"off": "yes"}}, "positions": {"away": {"off": "full"}}}}, "modes": {"night": {"take": {"bag": "away"}}}}`,
 	}, {
+		Name:  "Somebody drives with the rear doors open",
+		Patch: `{"modes": {"drive": {"open": ["rear"]}}}`,
+		Finds: []string{"fault fit.door.open /shell/openings/rear in drive"},
+	}, {
 		Name:  "A kettle stands loose",
 		Patch: `{"fittings": {"kettle": {"buy": "container-10", "holds": 0, "mass": 1.4, "at": {"x": 1000, "y": "left", "z": 900}, "size": {"x": 150, "y": 150, "z": 200}, "held": "loose"}}}`,
 		Finds: []string{"close fit.loose /fittings/kettle in drive"},

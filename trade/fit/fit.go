@@ -49,6 +49,7 @@ func Work(in Inputs) Result {
 	w.cuts()
 	w.loose()
 	w.unbelted()
+	w.ajar()
 	w.height()
 	w.suits()
 	finding.Sort(w.result.Findings)

@@ -50,6 +50,11 @@ func TestAModeIsMadeUpInSomeOrder(t *testing.T) {
 			put(fit.Fitting{ID: "post"}, box(100, 150, 200, 250, 40, 1500)).mode("drive", nil).mode("day", nil).
 			mode("night", map[int]solid.Bounds{0: box(0, 500, -400, 0, 400, 460)}).moves("night", 0),
 			"fault fit.moves bed post [night] 150"},
+		{"of more than three posts the first is told", in(flat).put(fit.Fitting{ID: "bed"}, box(0, 500, 500, 900, 400, 460)).
+			put(fit.Fitting{ID: "post"}, box(100, 110, 200, 250, 40, 1500)).put(fit.Fitting{ID: "next"}, box(200, 210, 200, 250, 40, 1500)).
+			put(fit.Fitting{ID: "third"}, box(300, 310, 200, 250, 40, 1500)).put(fit.Fitting{ID: "last"}, box(400, 410, 200, 250, 40, 1500)).
+			mode("drive", nil).mode("day", nil).mode("night", map[int]solid.Bounds{0: box(0, 500, -400, 0, 400, 460)}).moves("night", 0),
+			"fault fit.moves bed post [night] 110"},
 		{"a soft curtain does not", in(flat).put(fit.Fitting{ID: "bed"}, box(0, 500, 500, 900, 400, 460)).
 			put(fit.Fitting{ID: "curtain", Gives: 1}, box(100, 150, 200, 250, 40, 1500)).mode("drive", nil).mode("day", nil).
 			mode("night", map[int]solid.Bounds{0: box(0, 500, -400, 0, 400, 460)}).moves("night", 0),
