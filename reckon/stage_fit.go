@@ -7,6 +7,7 @@ import (
 
 	"tumblehome/build"
 	"tumblehome/quantity"
+	"tumblehome/solve/solid"
 	"tumblehome/trade/arrangement"
 	"tumblehome/trade/fit"
 	"tumblehome/trade/shell"
@@ -23,7 +24,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 	}{w.placesKey, w.today, w.fullMasses(), fit.Inputs{
 		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
-		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
+		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Seats: beltedSeats(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
 	return workBy(m, "fit", 7, key, func() fit.Result {
 		in := key.Rest
@@ -89,10 +90,21 @@ func (w *stages) statures() []fit.Person {
 	return out
 }
 
+// beltedSeats are the middles of the vehicle's own seats.
+func beltedSeats(doc *build.Document) []solid.Point {
+	var all []solid.Point
+	for _, id := range build.SortedKeys(doc.Vehicle.Seats) {
+		s := doc.Vehicle.Seats[id]
+		all = append(all, solid.Point{X: s.X.Float(), Y: s.Y.Float()})
+	}
+	return all
+}
+
 func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
 		Gives: t.softness(), Rests: t.rests(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
+		Lid:     strings.HasPrefix(t.Buy, "fan-roof-") || strings.HasPrefix(t.Buy, "vent-roof-"),
 		OnDoors: strings.HasPrefix(t.Buy, "carrier-rear-"), OnDoor: t.OnDoor,
 		Today: isFitted(t.Fitted, w.today), Later: t.later()}
 }

@@ -23,6 +23,18 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"panel": {"at": {"x": 350, "y": 100}}}}`,
 		Finds: []string{"close fit.covered /fittings/panel"},
 	}, {
+		Name:  "The panel stands so little over the roof fan that its lid does not come up",
+		Patch: `{"fittings": {"fan": {"buy": "fan-roof-400", "for": "shell.openings.fan"}, "panel": {"at": {"x": 1100, "z": "roof + 160"}}}}`,
+		Finds: []string{"close fit.covered /fittings/panel"},
+	}, {
+		Name:  "The panel is held high enough over the roof fan for its lid",
+		Patch: `{"fittings": {"fan": {"buy": "fan-roof-400", "for": "shell.openings.fan"}, "panel": {"at": {"x": 1100, "z": "roof + 340"}}}}`,
+	}, {
+		Name: "A jar stands on an open shelf and nobody says what holds it",
+		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 1330, "y": "left", "z": 1000}, "size": {"x": 300, "y": 250, "z": 220}, "of": "ply-poplar-12", "mass": 2},
+			"jar": {"found": "yes", "in": "rack", "at": {"x": "front", "y": "mid 0"}, "size": {"x": 150, "y": 150, "z": 180}, "mass": 4, "fitted": "2026-05-30"}}}`,
+		Finds: []string{"close fit.loose /fittings/jar in drive"},
+	}, {
 		Name:  "The panel on the roof is written ten times too far back",
 		Patch: `{"fittings": {"panel": {"at": {"x": 16000}}}}`,
 		Finds: []string{"fault fit.astray /fittings/panel"},
@@ -164,6 +176,10 @@ var fitCases = []Case{
 		Finds: []string{"fault fit.way-out /fittings/bed in night", "close fit.way-out /fittings/bench in day", "note fit.way-out.blocked /fittings/rack in night"},
 		Also:  "lids come up against the rack as well",
 	}, {
+		Name:  "No door opens from inside",
+		Patch: `{"shell": {"openings": {"side": {"way-out": "no"}, "rear": {"way-out": "no"}}}}`,
+		Finds: []string{"danger fit.way-out /fittings/bed in night", "danger fit.way-out /fittings/bench in day"},
+	}, {
 		Name: "Both doors are built up and nobody gets out at night",
 		Patch: `{"fittings": {"left-box": {"size": {"y": 660}}, "rack": {"make": "shelf", "at": {"x": "rear", "y": "mid 0", "z": 700}, "size": {"x": 300, "y": 1500, "z": 900}, "mass": 9},
 			"coats": {"make": "locker", "at": {"x": 150, "y": "left"}, "size": {"x": 1150, "y": 200, "z": 1500}, "scribe": ["left"], "mass": 9}}}`,
@@ -204,10 +220,42 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"left-box": {"held": "loose"}}}`,
 		Finds: []string{"fault fit.loose /fittings/left-box in drive"},
 	}, {
+		Name:  "Somebody rides on the bench, which has no belts",
+		Patch: `{"modes": {"drive": {"people": {"ada": {"sits": "bench"}}}}}`,
+		Finds: []string{"danger fit.seat.belts /people/ada in drive"},
+	}, {
+		Name:  "Somebody lies in the bed while the van is driven, on a place that has a belt",
+		Patch: `{"vehicle": {"seats": {"rear": {"x": 1500, "y": 500}}}, "modes": {"drive": {"people": {"ben": {"lies": "bed"}}}}}`,
+		Finds: []string{"danger fit.seat.belts /people/ben in drive"},
+	}, {
+		Name:  "Somebody rides on a bench where the vehicle has a seat with belts",
+		Patch: `{"vehicle": {"seats": {"rear": {"x": 1500, "y": 500}}}, "modes": {"drive": {"people": {"ada": {"sits": "bench"}}}}}`,
+	}, {
 		Name:  "A seat with belts is planned and nobody says how it is held",
 		Patch: `{"fittings": {"travel": {"buy": "seat-double-belted", "at": {"x": 1330, "y": "left + 10"}, "size": {"x": 360, "y": 300, "z": 400}}}}`,
 		Finds: []string{"close fit.seat.mounting /fittings/travel in drive"},
 		Also:  "the aisle is narrower",
+	}, {
+		Name: "A full drawer slides under the bench, and nothing keeps it shut",
+		Patch: `{"fittings": {"drawer": {"make": "drawer", "in": "bench", "at": {"x": "rear", "y": "left + 20"}, "size": {"x": 700, "y": 280, "z": 250}, "of": "ply-poplar-12", "mass": 12, "fitted": "2026-05-30",
+			"moves": {"out": {"slide": "x", "by": 600}}, "positions": {"out": {"out": "full"}}}}}`,
+		Finds: []string{"fault fit.loose /fittings/drawer in drive"},
+	}, {
+		Name: "A drawer under the bench has a latch",
+		Patch: `{"fittings": {"drawer": {"make": "drawer", "in": "bench", "at": {"x": "rear", "y": "left + 20"}, "size": {"x": 700, "y": 280, "z": 250}, "of": "ply-poplar-12", "mass": 12, "fitted": "2026-05-30",
+			"held": "latched", "moves": {"out": {"slide": "x", "by": 600}}, "positions": {"out": {"out": "full"}}}}}`,
+	}, {
+		Name:  "A bag lies strapped on the bed while driving, and nobody says where it is at night",
+		Patch: `{"fittings": {"bag": {"found": "yes", "upon": "bed", "at": {"x": "mid 500", "y": "mid 0"}, "size": {"x": 400, "y": 300, "z": 300}, "mass": 8, "held": "strapped"}}}`,
+		Finds: []string{"fault fit.bed.above /fittings/bed in night"},
+	}, {
+		Name: "A bag on the bed is out of the van at night",
+		Patch: `{"fittings": {"bag": {"found": "yes", "upon": "bed", "at": {"x": "mid 500", "y": "mid 0"}, "size": {"x": 400, "y": 300, "z": 300}, "mass": 8, "held": "strapped",
+			"moves": {"off": {"off": "yes"}}, "positions": {"away": {"off": "full"}}}}, "modes": {"night": {"take": {"bag": "away"}}}}`,
+	}, {
+		Name:  "Somebody drives with the rear doors open",
+		Patch: `{"modes": {"drive": {"open": ["rear"]}}}`,
+		Finds: []string{"fault fit.door.open /shell/openings/rear in drive"},
 	}, {
 		Name:  "A kettle stands loose",
 		Patch: `{"fittings": {"kettle": {"buy": "container-10", "holds": 0, "mass": 1.4, "at": {"x": 1000, "y": "left", "z": 900}, "size": {"x": 150, "y": 150, "z": 200}, "held": "loose"}}}`,

@@ -16,6 +16,20 @@ var movesCases = []Case{
 		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 1200, "y": "right", "z": 900}, "size": {"x": 900, "y": 300, "z": 120}, "scribe": ["right"], "mass": 3}}}`,
 		Finds: []string{"close fit.opens /fittings/bench in day"},
 	}, {
+		Name: "A shelf over the lid of the bench is only taken off at night, when one lies on the lid",
+		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 1200, "y": "right", "z": 900}, "size": {"x": 900, "y": 300, "z": 120}, "scribe": ["right"], "mass": 3,
+			"moves": {"off": {"off": "yes"}}, "positions": {"away": {"off": "full"}}}}, "modes": {"night": {"take": {"rack": "away"}}}}`,
+		Finds: []string{"close fit.opens /fittings/bench in day"},
+	}, {
+		Name: "Two trays change places on one line",
+		Patch: `{"fittings": {
+			"tray-a": {"make": "shelf", "at": {"x": 300, "y": -500, "z": 1450}, "size": {"x": 60, "y": 40, "z": 20}, "mass": 0.2,
+				"moves": {"along": {"slide": "x", "by": 300}}, "positions": {"gone": {"along": "full"}}},
+			"tray-b": {"make": "shelf", "at": {"x": 600, "y": -500, "z": 1450}, "size": {"x": 60, "y": 40, "z": 20}, "mass": 0.2,
+				"moves": {"along": {"slide": "-x", "by": 300}}, "positions": {"gone": {"along": "full"}}}},
+			"modes": {"work": {"take": {"tray-a": "gone", "tray-b": "gone"}}}}`,
+		Finds: []string{"fault fit.moves /fittings/tray-a in work"},
+	}, {
 		Name:  "A cupboard stands on the lid of the left box",
 		Patch: `{"fittings": {"larder": {"make": "locker", "upon": "left-box", "at": {"x": 300, "y": "left + 60"}, "size": {"x": 300, "y": 280, "z": 400}, "scribe": ["left"], "mass": 6}}}`,
 		Finds: []string{"note fit.opens /fittings/left-box in day"},

@@ -44,7 +44,7 @@ func (w *worker) reportCut(o Opening, r Rib, gap float64) {
 	}
 	out := finding.Finding{
 		Code: "fit.cut", Severity: finding.Close, About: []string{o.pointer(), pointer("shell/ribs", r.ID)},
-		Title: fmt.Sprintf("The hole %s is marked only %s from %s %s", o.ID, about(gap), kind, r.ID),
+		Title: fmt.Sprintf("The hole %s is marked only %.0f mm from %s %s", o.ID, gap, kind, r.ID),
 		Words: fmt.Sprintf("About a hole there must be %d mm of flat sheet for its frame and the saw. Before cutting, move it %s %s.",
 			cutClear, about(by), way),
 		Measured: mm(gap), Limit: mm(cutClear),

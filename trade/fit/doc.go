@@ -21,8 +21,8 @@
 //     themselves; of two ways that differ by less than 40 mm the narrower may be told.
 //   - One gets out on foot or crawling, over the floor, beds and seats, where 500 is free above and a square of 375 about one.
 //   - A sleeper is as high as the chest is deep, and widest half way up; there the bed must be long and wide enough.
-//   - Made things that stand against the van are screwed; boxes, cushions, and what is bought or found need a word (held:), or stand in
-//     something that is held.
+//   - Made things that stand against the van are screwed; boxes, cushions, drawers, and what is bought or found need a word (held:), or stand in
+//     something closed that is held.
 //   - What moves meets what it overlaps by more than 6 mm, 5 of them since paths are taken that much too large; a finished surface may be
 //     grazed by 15. A lid, a door or a drawer opens well from eight tenths of its way on. From drive the day is made up, from the day all other modes; of
 //     at most ten things that move every order is looked at, and one may go and come back to let another pass.

@@ -48,6 +48,8 @@ func Work(in Inputs) Result {
 	w.indoors()
 	w.cuts()
 	w.loose()
+	w.unbelted()
+	w.ajar()
 	w.height()
 	w.suits()
 	finding.Sort(w.result.Findings)

@@ -23,6 +23,8 @@ type Inputs struct {
 	Ground *Ground // the room's own part of the walkable floor, made once for a room; nil is made here
 	Ribs   []Rib   // where nothing may be cut
 
+	Seats []solid.Point // middles of the vehicle's own seats with belts
+
 	Van       solid.Bounds // about the whole vehicle, road to roof; empty is not known
 	Underside float64      // z of the underside of its floor
 	Wheels    []Wheel      // and axles
@@ -64,6 +66,7 @@ type Fitting struct {
 	Mass    float64 // with what it holds when full [kg]
 	Held    string  // how it is held while driving, by the builder's word; empty is not said
 	Belted  bool    // a seat with belts
+	Lid     bool    // a roof vent whose lid comes up to open
 	OnDoors bool    // it is made to hang on the rear doors and swings with them
 	OnDoor  string  // the opening whose door it hangs on and swings with
 	Today   bool    // it is in the van today

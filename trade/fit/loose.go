@@ -54,8 +54,8 @@ func (w *worker) loose() {
 }
 
 // held says whether a fitting stays where it is: the builder said by what, it is built in, it belongs to an opening, it is a curtain, or it
-// stands inside something that is held itself. Made things that stand against the van are taken as screwed; boxes and cushions are
-// moved about and need a word.
+// stands inside something closed that is held itself: a shelf is open. Made things that stand against the van are taken as screwed; boxes and
+// cushions are moved about, drawers and shelves that slide out roll out in a bend or on a hill: these need a word.
 func (w *worker) held(i int) bool {
 	for range len(w.in.Fittings) {
 		f := &w.in.Fittings[i]
@@ -64,14 +64,21 @@ func (w *worker) held(i int) bool {
 			return f.Held != "loose"
 		case f.For != "" || f.Gives >= 1:
 			return true
+		case w.slidesOut(i):
+			return false
 		case f.Make != "" && f.Make != "box" && f.Make != "cushions":
 			return true
-		case !f.In || w.carriers[i] < 0:
+		case !f.In || w.carriers[i] < 0 || w.in.Fittings[w.carriers[i]].Make == "shelf":
 			return false
 		}
 		i = w.carriers[i]
 	}
 	return false
+}
+
+// slidesOut says whether a thing is made to run on runners.
+func (w *worker) slidesOut(i int) bool {
+	return w.in.Fittings[i].Make == "drawer" || w.in.Fittings[i].Make == "slide-out"
 }
 
 func (w *worker) reportLoose(i int) {
@@ -112,11 +119,14 @@ func (w *worker) reportSilent(silent []int) {
 	w.find(out)
 }
 
-// strapped is to strap some things down while driving, all together.
+// strapped is to strap some things down while driving, all together; what slides out is latched.
 func (w *worker) strapped(some []int) []finding.Proposal {
 	all := map[string]any{}
 	for _, i := range some {
 		all[w.in.Fittings[i].ID] = map[string]string{"held": "strapped"}
+		if w.slidesOut(i) {
+			all[w.in.Fittings[i].ID] = map[string]string{"held": "latched"}
+		}
 	}
 	patch, err := json.Marshal(map[string]any{"fittings": all})
 	if err != nil {
@@ -125,6 +135,9 @@ func (w *worker) strapped(some []int) []finding.Proposal {
 	words := "strap all of them down"
 	if len(some) == 1 {
 		words = "strap " + w.name(some[0]) + " down"
+		if w.slidesOut(some[0]) {
+			words = "put a latch on " + w.name(some[0])
+		}
 	}
 	return []finding.Proposal{{Words: words, Patch: patch}}
 }

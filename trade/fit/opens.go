@@ -2,6 +2,7 @@ package fit
 
 import (
 	"math"
+	"slices"
 
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
@@ -34,7 +35,7 @@ type opened struct {
 func (w *worker) opens() {
 	shut := 0
 	how := working.Working{Formula: "number of lids, doors and drawers that open less than eight tenths", Source: opensSource, Notes: []string{
-		"A door may be hung at either side; it counts with the better one.", "Cushions and slats are taken off a lid first; tables and steps are put aside.",
+		"A door may be hung at either side; it counts with the better one.", "Cushions and slats are taken off a lid first; tables and steps are put aside. A lid on which somebody lies in a mode stays shut then.",
 		"How high each drawer is says only the joinery: they are looked at as one, as large as their front.",
 	}}
 	for p := range w.in.Parts {
@@ -66,7 +67,7 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 	hangs := hangsOf(p)
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
-		if mode.Name == "drive" || mode.Standings[p.Fitting].Moved {
+		if mode.Name == "drive" || mode.Standings[p.Fitting].Moved || mode.Name != "day" && w.sleptUpon(mode, p) {
 			continue
 		}
 		o := w.openingKnown(mode, p, hangs)
@@ -87,6 +88,14 @@ func (w *worker) bestOpening(p *Part) (best, day opened) {
 		return opened{share: 1}, opened{share: 1, mode: "day"}
 	}
 	return best, day
+}
+
+// sleptUpon says whether somebody lies on a lid in a mode: nobody gets up for it.
+func (w *worker) sleptUpon(mode *Mode, p *Part) bool {
+	return p.Kind == "lid" && slices.ContainsFunc(mode.Poses, func(pose Pose) bool {
+		i, known := w.index[pose.At]
+		return known && pose.Does == "lies" && (i == p.Fitting || !w.in.Fittings[i].In && w.carries(p.Fitting, i))
+	})
 }
 
 // opening is how far a part opens in a mode, hung in the better way, and the box about all that this depends on.

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
@@ -18,6 +19,11 @@ type Wheel struct {
 const airGap = 30
 
 var outdoorsSource = finding.Source{Text: "the places and sizes of this build", Sure: finding.Computed}
+
+// lidRises is how far the lid of a roof vent comes up, as a share of its shorter side: the sine of 30°.
+const lidRises = 0.5
+
+var lidSource = finding.Source{Text: "the lid of a roof vent is hung at one side and opens by 30° or more: common practice, no source", Sure: finding.Practice}
 
 var wheelSource = finding.Source{
 	Text: "the wheelbase, track and tyres of this van; wheels spring up by 80 mm, and what steers needs 120 more inwards: common practice, no source", Sure: finding.Practice,
@@ -38,6 +44,7 @@ func (w *worker) outdoors() {
 			w.clearOfWheels(i, s)
 		}
 		w.overOpenings(i, s)
+		w.overLids(i, s)
 	}
 }
 
@@ -92,6 +99,28 @@ func (w *worker) overOpenings(i int, s *Standing) {
 			Title:    fmt.Sprintf("%s covers %s", w.name(i), o.called()),
 			Words:    fmt.Sprintf("It lies over it with less than %d mm between. Air does not pass, and the hole cannot be reached to seal it. Move one of the two.", airGap),
 			Measured: mm(max(0, gap)), Limit: mm(airGap), Source: outdoorsSource, Proposals: w.offOpening(i, s, o),
+		})
+	}
+}
+
+// overLids tells of roof vents whose lid comes up against what lies over them.
+func (w *worker) overLids(i int, s *Standing) {
+	for j := range w.in.Fittings {
+		vent := w.resting(j)
+		if vent == nil || !w.in.Fittings[j].Lid {
+			continue
+		}
+		k := slices.IndexFunc(w.in.Openings, func(o Opening) bool { return w.in.Fittings[j].For == "shell.openings."+o.ID })
+		gap := s.Box.MinZ - vent.Box.MaxZ
+		need := lidRises * min(vent.Box.MaxX-vent.Box.MinX, vent.Box.MaxY-vent.Box.MinY)
+		if k < 0 || gap < -touching || gap >= need-touching || !w.in.Openings[k].meets(s.Box) {
+			continue
+		}
+		w.find(finding.Finding{
+			Code: "fit.covered", Severity: finding.Close, About: []string{pointer("fittings", w.in.Fittings[i].ID), pointer("fittings", w.in.Fittings[j].ID)},
+			Title:    fmt.Sprintf("The lid of %s comes up against %s", w.name(j), w.name(i)),
+			Words:    fmt.Sprintf("Between them there is %s; a lid that opens by a third of a right angle takes about %s. Move one of the two, or raise what lies over it.", about(max(0, gap)), about(need)),
+			Measured: mm(max(0, gap)), Limit: mm(need), Source: lidSource, Proposals: w.offOpening(i, s, w.in.Openings[k]),
 		})
 	}
 }

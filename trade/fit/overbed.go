@@ -165,12 +165,32 @@ func (w *worker) bedAbove(b berth, sleepers int) {
 	if least >= overBunk {
 		out.Severity = finding.Close
 	}
+	if i := w.standsOn(b); i >= 0 {
+		out.Title = fmt.Sprintf("%s stands on %s, where %s lies", w.name(i), w.name(b.bed), p.name())
+		out.Words = fmt.Sprintf("Say where it is in the mode %q: in another place, or out of the van.", b.mode.Name)
+		out.About = append(out.About, pointer("fittings", w.in.Fittings[i].ID))
+		w.find(out)
+		return
+	}
 	lower := []attempt{moves(b.bed, solid.Floor, need-least)}
 	for i := w.carriers[b.bed]; i >= 0; i = w.carriers[i] {
 		lower = append(lower, moves(i, solid.Floor, need-least))
 	}
 	out.Proposals = w.tried(out, (*worker).beds, lower...)
 	w.find(out)
+}
+
+// standsOn is what stands on a bed while somebody lies there, neither soft nor put aside; -1 if nothing does.
+func (w *worker) standsOn(b berth) int {
+	bed := &b.mode.Standings[b.bed].Box
+	top, _ := w.seatTop(b.mode, b.bed)
+	for i := range b.mode.Standings {
+		s := &b.mode.Standings[i]
+		if len(s.Solid) > 0 && w.carries(b.bed, i) && !w.yields(i) && !w.asideAbed(s, i) && s.Box.MinZ <= top+touching && s.Box.Meets(bed.Grown(2*touching)) {
+			return i
+		}
+	}
+	return -1
 }
 
 // sitUp notes once for a bed that who lies there cannot sit up; of bunks nobody expects it.

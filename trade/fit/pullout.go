@@ -110,6 +110,9 @@ func (w *worker) reportOverlap(mode *Mode, bed int, left float64) {
 		Words:    fmt.Sprintf("%s of them are left between the fixed ones; %d mm are wanted. Pull it out less, or make it deeper.", about(max(0, left)), slatOverlap),
 		Measured: mm(left), Limit: mm(slatOverlap), Source: pullOutSource,
 	}
+	if about(left) == about(slatOverlap) {
+		out.Words = fmt.Sprintf("%s of them too few are left between the fixed ones; %d mm are wanted. Pull it out less, or make it deeper.", about(slatOverlap-left), slatOverlap)
+	}
 	if left <= 0 {
 		out.Severity, out.Title = finding.Fault, fmt.Sprintf("%s is pulled out farther than it is deep", w.name(bed))
 		out.Words = fmt.Sprintf("Its slats would come out of one another. Leave %d mm of them between the fixed ones.", slatOverlap)

@@ -3,13 +3,13 @@ package fit
 import "slices"
 
 // shortestOrder is the shortest order of moves after which every mover stands where it should, with some things taken away; breadth first over which have
-// moved. A mover may go and come back to let another pass.
+// moved. A mover may go and come back to let another pass. One that is taken away itself need not move, if only other movers bar it.
 func shortestOrder(movers []mover, away map[int]bool) ([]int, bool) {
 	free := make([]bool, len(movers))
 	var gone uint64
 	for i, m := range movers {
 		free[i] = !slices.ContainsFunc(m.walls, func(m meeting) bool { return !away[m.fitting] })
-		if away[m.fitting] {
+		if away[m.fitting] && free[i] {
 			gone |= 1 << i
 		}
 	}
@@ -18,8 +18,8 @@ func shortestOrder(movers []mover, away map[int]bool) ([]int, bool) {
 		from  uint64
 		mover int8
 	}
-	came := map[uint64]step{0: {mover: -1}}
-	for queue := []uint64{0}; len(queue) > 0; queue = queue[1:] {
+	came := map[uint64]step{gone: {mover: -1}}
+	for queue := []uint64{gone}; len(queue) > 0; queue = queue[1:] {
 		state := queue[0]
 		if state == goal {
 			return backFrom(goal, func(s uint64) (uint64, int) { return came[s].from, int(came[s].mover) }), true

@@ -52,6 +52,9 @@ func (w *worker) reportBarred(to *Mode, movers []mover, bar []int) {
 			out.About = append(out.About, at)
 		}
 	}
+	if met.fitting >= 0 && len(bar) == 0 {
+		out.About = append(out.About, pointer("fittings", w.in.Fittings[met.fitting].ID))
+	}
 	out.Words = fmt.Sprintf("No order of moves makes up the mode %q.", to.Name)
 	if len(bar) > 0 {
 		out.Words += fmt.Sprintf(" Without %s there is one.", and(names))

@@ -50,6 +50,11 @@ func TestAModeIsMadeUpInSomeOrder(t *testing.T) {
 			put(fit.Fitting{ID: "post"}, box(100, 150, 200, 250, 40, 1500)).mode("drive", nil).mode("day", nil).
 			mode("night", map[int]solid.Bounds{0: box(0, 500, -400, 0, 400, 460)}).moves("night", 0),
 			"fault fit.moves bed post [night] 150"},
+		{"of more than three posts the first is told", in(flat).put(fit.Fitting{ID: "bed"}, box(0, 500, 500, 900, 400, 460)).
+			put(fit.Fitting{ID: "post"}, box(100, 110, 200, 250, 40, 1500)).put(fit.Fitting{ID: "next"}, box(200, 210, 200, 250, 40, 1500)).
+			put(fit.Fitting{ID: "third"}, box(300, 310, 200, 250, 40, 1500)).put(fit.Fitting{ID: "last"}, box(400, 410, 200, 250, 40, 1500)).
+			mode("drive", nil).mode("day", nil).mode("night", map[int]solid.Bounds{0: box(0, 500, -400, 0, 400, 460)}).moves("night", 0),
+			"fault fit.moves bed post [night] 110"},
 		{"a soft curtain does not", in(flat).put(fit.Fitting{ID: "bed"}, box(0, 500, 500, 900, 400, 460)).
 			put(fit.Fitting{ID: "curtain", Gives: 1}, box(100, 150, 200, 250, 40, 1500)).mode("drive", nil).mode("day", nil).
 			mode("night", map[int]solid.Bounds{0: box(0, 500, -400, 0, 400, 460)}).moves("night", 0),
@@ -76,6 +81,17 @@ func TestAModeIsMadeUpInSomeOrder(t *testing.T) {
 				t.Errorf("got\n%s\nwant\n%s", got, tt.want)
 			}
 		})
+	}
+}
+
+// Of two that bar one another it is enough to take one away: that one then need not move.
+func TestTheSmallestSetThatBarsIsTold(t *testing.T) {
+	r := fit.Work(in(flat).put(fit.Fitting{ID: "first"}, box(0, 100, 0, 400, 100, 300)).put(fit.Fitting{ID: "second"}, box(500, 600, 0, 400, 100, 300)).
+		mode("drive", nil).mode("day", nil).
+		mode("night", map[int]solid.Bounds{0: box(500, 600, 0, 400, 100, 300), 1: box(0, 100, 0, 400, 100, 300)}).moves("night", 0, 1).in)
+	sound(t, r)
+	if len(r.Findings) != 1 || !strings.Contains(r.Findings[0].Words, "Without second there is one.") {
+		t.Errorf("%s: %+v", told(r), r.Findings)
 	}
 }
 

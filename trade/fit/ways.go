@@ -24,8 +24,8 @@ type place struct {
 
 // ways judges the ways out of every bed and seat in every mode but while driving.
 func (w *worker) ways() {
-	if !slices.ContainsFunc(w.in.Openings, func(o Opening) bool { return o.WayOut }) {
-		return
+	if !slices.ContainsFunc(w.in.Openings, func(o Opening) bool { return o.WayOut || o.Door }) {
+		return // nothing is known of its doors
 	}
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
@@ -110,7 +110,7 @@ func (w *worker) reportWays(mode *Mode, places []place, shut map[string]int) {
 				attempts = append(attempts, w.unblock(o, by)...)
 			}
 		}
-		if out.Proposals = w.tried(out, (*worker).ways, attempts...); len(shut) == 0 {
+		if out.Proposals = w.tried(out, (*worker).ways, attempts...); len(shut) == 0 && free > 0 {
 			out.Words += " Nothing stands before what opens: let another door or a window be opened from inside, or move what one cannot crawl past."
 		}
 		w.find(out)
@@ -169,6 +169,9 @@ func (w *worker) tooFew(code string, mode *Mode, places []place, when string) fi
 	if len(least.ways) == 0 {
 		out.Severity, out.Title = finding.Danger, fmt.Sprintf("There is no way out from %s%s", w.name(least.at), when)
 		out.Words = "Nobody gets out there in a fire. Two different ways are wanted."
+		if !slices.ContainsFunc(w.in.Openings, func(o Opening) bool { return o.WayOut }) {
+			out.Words = "No door, window or hatch is said to open from inside without a tool. Try each of them from inside, locked as at night, and write down which open."
+		}
 	}
 	return out
 }
