@@ -187,7 +187,7 @@ func (d *drawing) fittingSpot(i, time int) spot {
 		share = 1 - share
 	}
 	x, y, z := b.MinX+(b.MaxX-b.MinX)*share, b.MinY+(b.MaxY-b.MinY)*0.8, b.MinZ+(b.MaxZ-b.MinZ)*0.2
-	x = clamp(x, d.space.MinX, d.space.MaxX)
+	x, y, z = clamp(x, d.space.MinX, d.space.MaxX), clamp(y, d.space.MinY, d.space.MaxY), clamp(z, d.space.MinZ, d.space.MaxZ)
 	if t := &d.things[i]; d.overhead(t) && b.MinY+b.MaxY > 0 {
 		return d.sideSpot(x, z)
 	}

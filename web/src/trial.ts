@@ -135,13 +135,18 @@ export class Trial {
 		return { dx: along("x", 0, s.dx), dy: along("y", 1, s.dy), dz: along("z", 2, s.dz) };
 	}
 
-	/** A shift as far as the hand may drag: about the van, where the sheet still shows it. What stands farther out already may stay. */
+	/**
+	 * A shift as far as the hand may drag: about the van, where the sheet still shows it. What stands farther out already may stay; towards
+	 * the van it goes as if it stood where the sheet ends, since that is where it is named.
+	 */
 	leashed(s: Shift): Shift {
 		const room = this.room.bounds;
 		if (!room) return s;
 		const along = (i: number, by: number) => {
-			const least = Math.min(0, room.min[i]! - leash - this.box.min[i]!);
-			const most = Math.max(0, room.max[i]! + leash - this.box.max[i]!);
+			const least = room.min[i]! - leash - this.box.min[i]!;
+			const most = room.max[i]! + leash - this.box.max[i]!;
+			if (least > 0) return by > 0 ? Math.min(most, least + by) : 0;
+			if (most < 0) return by < 0 ? Math.max(least, most + by) : 0;
 			return Math.min(most, Math.max(least, by));
 		};
 		return { dx: along(0, s.dx), dy: along(1, s.dy), dz: along(2, s.dz) };

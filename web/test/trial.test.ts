@@ -53,7 +53,8 @@ test("a drag leads no farther than a metre out of the van, wherever the hand goe
 	assert.deepEqual(galley.leashed(by(300, -200, 10)), by(300, -200, 10));
 	const far: Kit = { ...kit, fittings: [fitting("crate", [6000, 6500, 0, 300, 0, 300])] };
 	assert.deepEqual(new Trial(far, "crate").leashed(by(200)), by(0));
-	assert.deepEqual(new Trial(far, "crate").leashed(by(-4000)), by(-4000));
+	assert.deepEqual(new Trial(far, "crate").leashed(by(-300)), by(-2800)); // as from the end of the sheet, 4000
+	assert.deepEqual(new Trial(far, "crate").leashed(by(-9000)), by(-7000));
 });
 
 test("a ring of carriers ends", () => {
