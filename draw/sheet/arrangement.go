@@ -21,12 +21,13 @@ func Arrangement(r *reckon.Reckoning, v View) draw.Scene {
 	s := draw.Scene{Size: d.size, Title: "The drawing of " + r.Document.Build.Title + ", " + d.title(), Description: d.describe()}
 	frame.cells[1].Value = "1 : " + whole(d.scale)
 	s = s.With(frame.marks(d)...)
+	flags := d.flags() // before the views, whose figures keep out of the way of their lines
 	s = s.With(d.plan(), d.side(), d.cross())
 	s = s.With(d.viewTitles()...).With(d.keyed()...)
 	if d.onlyWiring() { // there are no notes on it that flags could lead to
 		return s
 	}
-	return s.With(d.flags()...)
+	return s.With(flags...)
 }
 
 // onlyWiring says whether it is the sheet of the wiring, which has neither flags nor dimensions.
@@ -36,6 +37,7 @@ func (d *drawing) onlyWiring() bool { return d.Show == Wiring && d.View.Size != 
 func (d *drawing) single() draw.Scene {
 	d.layOne()
 	s := draw.Scene{Size: d.size, Title: d.r.Document.Build.Title + ", " + d.title(), Description: d.describe()}
+	flags := d.flags()
 	switch d.Only {
 	case Side:
 		s = s.With(d.side())
@@ -44,5 +46,5 @@ func (d *drawing) single() draw.Scene {
 	default:
 		s = s.With(d.plan())
 	}
-	return s.With(d.flags()...)
+	return s.With(flags...)
 }

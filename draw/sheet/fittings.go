@@ -152,6 +152,9 @@ func (d *drawing) inCross() []drawn {
 func (d *drawing) layers(view string, order func(*thing) float64, see func(*thing) (depth, []strip)) []drawn {
 	out := make([]drawn, 0, len(d.things))
 	for i := range d.things {
+		if d.astray(&d.things[i]) {
+			continue
+		}
 		at, strips := see(&d.things[i])
 		runs := silhouette(strips)
 		if view == Cross {

@@ -40,8 +40,12 @@ func (d *drawing) flags() []draw.Mark {
 	}
 	var out []draw.Mark
 	for _, view := range []string{Plan, Side, Cross} {
+		var here []draw.Mark
 		for _, side := range []string{"left", "right"} {
-			out = append(out, d.column(view, side, columns[view+" "+side])...)
+			here = append(here, d.column(view, side, columns[view+" "+side])...)
+		}
+		if len(here) > 0 {
+			out = append(out, draw.Group{ID: "flags-" + view, Marks: here, Data: map[string]string{"flags": view}})
 		}
 	}
 	if len(out) == 0 {
@@ -66,6 +70,17 @@ func (d *drawing) middle(view string) float64 {
 
 // flagAir is what stays free between two flags [mm of the paper].
 const flagAir = 0.8
+
+// lead is the line of a flag.
+type lead struct{ from, to draw.Point }
+
+// at is the y of the line at an x; false where it does not come by.
+func (l lead) at(x float64) (float64, bool) {
+	if (l.from.X-x)*(l.to.X-x) > 0 || l.from.X == l.to.X {
+		return 0, false
+	}
+	return l.from.Y + (l.to.Y-l.from.Y)*(x-l.from.X)/(l.to.X-l.from.X), true
+}
 
 // column sets flags one below another beside a view. Of those that have no room the last, which weigh least, are counted.
 func (d *drawing) column(view, side string, flags []draw.Flag) []draw.Mark {
@@ -105,6 +120,7 @@ func (d *drawing) column(view, side string, flags []draw.Flag) []draw.Mark {
 	}
 	for i, at := range label.Column(labels, x, from, to, flagAir) {
 		flags[i].At = at.Box.Centre()
+		d.leads[view] = append(d.leads[view], lead{flags[i].Place, flags[i].At})
 		out = append(out, flags[i].Group())
 	}
 	return out
@@ -171,7 +187,7 @@ func (d *drawing) fittingSpot(i, time int) spot {
 		share = 1 - share
 	}
 	x, y, z := b.MinX+(b.MaxX-b.MinX)*share, b.MinY+(b.MaxY-b.MinY)*0.8, b.MinZ+(b.MaxZ-b.MinZ)*0.2
-	x = clamp(x, d.space.MinX, d.space.MaxX)
+	x, y, z = clamp(x, d.space.MinX, d.space.MaxX), clamp(y, d.space.MinY, d.space.MaxY), clamp(z, d.space.MinZ, d.space.MaxZ)
 	if t := &d.things[i]; d.overhead(t) && b.MinY+b.MaxY > 0 {
 		return d.sideSpot(x, z)
 	}

@@ -65,6 +65,48 @@ func TestOutlinesDoNotRunThroughTheFiguresOfTheCrossSection(t *testing.T) {
 	}
 }
 
+func TestNoLineOfAFlagRunsThroughTheHeadroom(t *testing.T) {
+	for _, name := range demos {
+		for _, v := range []sheet.View{{}, {Mode: "day"}, {Mode: "night"}, {Size: draw.A3}} {
+			all := found(sheet.Arrangement(demo(t, name), v))
+			for _, m := range all["side-measures"].Marks {
+				l, ok := m.(draw.Lettering)
+				if !ok {
+					continue
+				}
+				for id, g := range all {
+					if strings.HasPrefix(id, "flag-") && crosses(g, l.Bounds()) {
+						t.Errorf("%s, %v: the line of %s runs through %q", name, v, id, l.Text)
+					}
+				}
+			}
+		}
+	}
+}
+
+// crosses follows the line of a flag by small steps.
+func crosses(flag draw.Group, box draw.Rect) bool {
+	from, to := flag.Marks[1].(draw.Shape).Path.Bounds().Centre(), flag.Marks[2].(draw.Shape).Path.Bounds().Centre()
+	for i := range 1000 {
+		share := float64(i) / 1000
+		p := draw.Pt(from.X+(to.X-from.X)*share, from.Y+(to.Y-from.Y)*share)
+		if (draw.Rect{Min: p, Max: p}).Overlaps(box) {
+			return true
+		}
+	}
+	return false
+}
+
+func TestTheFlagsOfAViewLieInAGroupOfItsOwn(t *testing.T) {
+	all := found(sheet.Arrangement(demo(t, "dipper"), sheet.View{Mode: "day"}))
+	for _, view := range []string{"plan", "side"} {
+		g := all["flags-"+view]
+		if g.Data["flags"] != view || len(g.Marks) == 0 {
+			t.Errorf("the flags of the %s: %v, %d marks", view, g.Data, len(g.Marks))
+		}
+	}
+}
+
 // noted has so many notes more about a thing.
 func noted(r *reckon.Reckoning, about string, n int) *reckon.Reckoning {
 	out := *r
@@ -79,9 +121,8 @@ func noted(r *reckon.Reckoning, about string, n int) *reckon.Reckoning {
 // flagBoxes are what the flags of a drawing take up.
 func flagBoxes(s draw.Scene) []draw.Rect {
 	var out []draw.Rect
-	for _, m := range found(s)["flags"].Marks {
-		g, ok := m.(draw.Group)
-		if !ok {
+	for id, g := range found(s) {
+		if !strings.HasPrefix(id, "flag-") {
 			continue
 		}
 		for _, m := range g.Marks {

@@ -84,7 +84,39 @@ func (d *drawing) sideMeasures() []draw.Mark {
 	x := (room.Front() + room.Rear()) / 2
 	at := v.At(d.space.MaxX, 0).X + 5
 	c := draw.Dimension(v.At(room.Rear(), room.Floor()), v.At(room.Rear(), room.Roof(x, 0)), draw.Vertical, at, "headroom "+five(room.Headroom(x, 0)))
-	return []draw.Mark{draw.Group{ID: "side-measures", Class: "measures", Marks: c.Marks()}}
+	return []draw.Mark{draw.Group{ID: "side-measures", Class: "measures", Marks: d.clearOfLeads(c.Marks(), v.At(0, room.Roof(x, 0)).Y, v.At(0, room.Floor()).Y)}}
+}
+
+// clearOfLeads shifts the upright lettering of a dimension along its line, between the ends of that, to where no flag's line runs through
+// it; as little as will do, and not at all where there is no such place.
+func (d *drawing) clearOfLeads(marks []draw.Mark, from, to float64) []draw.Mark {
+	for i, m := range marks {
+		l, ok := m.(draw.Lettering)
+		if !ok {
+			continue
+		}
+		half := l.Width()*draw.Allowance/2 + 1
+		for off := 0.0; off < to-from; off++ {
+			for _, y := range []float64{l.At.Y - off, l.At.Y + off} {
+				if y-half >= from && y+half <= to && !d.crossed(l.At.X, y-half, y+half) {
+					l.At.Y = y
+					marks[i] = l
+					return marks
+				}
+			}
+		}
+	}
+	return marks
+}
+
+// crossed says whether a flag's line of the long section passes an x of the paper between two heights.
+func (d *drawing) crossed(x, from, to float64) bool {
+	for _, l := range d.leads[Side] {
+		if y, ok := l.at(x); ok && y > from && y < to {
+			return true
+		}
+	}
+	return false
 }
 
 // crossMeasures are the width at elbow height and, at the floor, what stands left and right with the way between.

@@ -16,11 +16,12 @@ func (d *drawing) plan() draw.Group {
 	doors := d.doorNames(&taken)
 	over := d.overPlan(&taken)
 	names, nameless := d.captions(Plan, all, &taken)
+	strays := d.strays(taken)
 	letters := d.letters(nameless, taken)
 	if d.Show == Wiring { // names interrupt the cables, and are not run through by them
 		g, over = g.With(over...), nil
 	}
-	return g.With(names...).With(doors...).With(letters...).With(over...).With(d.planMeasures(all)...)
+	return g.With(names...).With(doors...).With(letters...).With(over...).With(strays...).With(d.planMeasures(all)...)
 }
 
 // side is the long section.

@@ -233,6 +233,28 @@ func TestTheSameReckoningGivesTheSameBytes(t *testing.T) {
 	}
 }
 
+// What stands so far out that the sheet does not reach it is named at the rim, on the side where it is.
+func TestWhatStandsOffTheSheetIsNamedAtItsRim(t *testing.T) {
+	for _, at := range []string{"{x: 9000, y: 0, z: 0}", "{x: -9000, y: 0, z: 0}", "{x: 500, y: 7000, z: 0}", "{x: 9000, y: -7000, z: 9000}"} {
+		doc, _, err := build.Decode("bare", []byte("tumblehome: 1\nbuild: {title: Bare, rules: gb, currency: GBP}\nuse: {climate: gb-highland}\nvehicle: {wheelbase: 3000, datum: 1200}\nshell: {}\n"+
+			"fittings: {crate: {make: box, at: "+at+", size: {x: 400, y: 300, z: 300}, mass: 6}}\n"), catalogue.Builtin())
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, v := range []sheet.View{{}, {Only: sheet.Plan}} {
+			s := sheet.Arrangement(reckon.NewMachine().Reckon(doc, quantity.Date{}), v)
+			flawless(t, s)
+			g, ok := found(s)["plan-crate-astray"]
+			if !ok || g.Data["fitting"] != "crate" || !strings.Contains(letters(s), " m off") {
+				t.Errorf("at %s, %v: the crate is not named: %v", at, v, g)
+			}
+			if _, ok := found(s)["plan-crate"]; ok {
+				t.Errorf("at %s, %v: it is drawn off the sheet as well", at, v)
+			}
+		}
+	}
+}
+
 // A build of which nothing is known but what must be said is drawn as a typical body.
 func TestABuildWithoutReadingsIsDrawnToo(t *testing.T) {
 	doc, _, err := build.Decode("bare", []byte("tumblehome: 1\nbuild: {title: Bare, rules: gb, currency: GBP}\nuse: {climate: gb-highland}\nvehicle: {wheelbase: 3000, datum: 1200}\nshell: {}\n"), catalogue.Builtin())

@@ -51,10 +51,11 @@ type drawing struct {
 	field  draw.Rect
 	size   draw.Size
 	key    []entry
+	leads  map[string][]lead // the lines of flags, by view
 }
 
 func newDrawing(r *reckon.Reckoning, v View) *drawing {
-	d := &drawing{View: v, r: r, views: map[string]draw.View{}}
+	d := &drawing{View: v, r: r, views: map[string]draw.View{}, leads: map[string][]lead{}}
 	d.level = r.Lining.Room.Floor() + d.aboveFloor()
 	d.gather()
 	d.pose()

@@ -55,7 +55,10 @@ func TestStretchingAndTurningByHandles(t *testing.T) {
 	p.Grasp(at, side)
 	p.WaitFor(`document.querySelector("svg .live .value").textContent == "90°"`)
 	p.Screenshot(t, "turn-desk")
+	p.Press("Escape") // puts it back, and it stays chosen
 	p.Release(side)
+	at = grip(p, "turn")
+	p.Drag(at, side)
 	w.saved(n)
 	w.rests(p)
 	if got := w.fitting("table").Turn; got == nil || got.Float() != 90 {

@@ -60,6 +60,10 @@ func TestAScribedSolidFollowsTheSurfaceFromWithin(t *testing.T) {
 		{"a box against a flat side is not cut", room{}, scribed(thing(place(t, "0", "right", ""), 500, 400, 960), "right"), 192},
 		// 500 long: below 600 (560 high) 400 deep; above it the depth falls by 0.1 a mm for 400: mean 380.
 		{"a leaning side takes a wedge off", room{lean: 0.1}, scribed(thing(place(t, "0", "right", ""), 500, 400, 960), "right"), 0.5 * (400*560 + 380*400) / 1000},
+		{"30 off it, it stays parallel", room{lean: 0.1}, scribed(thing(place(t, "0", "right - 30", ""), 500, 400, 960), "right"), 0.5 * (400*560 + 380*400) / 1000},
+		// 120 off it is cut only within 50 of the side, which comes nearer than that nowhere: 120 less 40 of lean.
+		{"well off it, it is a box", room{lean: 0.1}, scribed(thing(place(t, "0", "right - 120", ""), 500, 400, 960), "right"), 192},
+		{"well off the left side too", room{lean: 0.1}, scribed(thing(place(t, "0", "left + 120", ""), 500, 400, 960), "left"), 192},
 		// The arch stands in to y 690: it takes 200 x 230 x 270.
 		{"an arch takes its corner off", room{step: 230}, scribed(thing(place(t, "1200", "right", ""), 700, 300, 500), "right"), 0.7*300*500/1000 - 0.2*230*270/1000},
 		{"an arch in the middle leaves both ends", room{step: 230}, scribed(thing(place(t, "1500", "right", ""), 1100, 300, 500), "right"), 1.1*300*500/1000 - 0.7*230*270/1000},

@@ -192,16 +192,27 @@ func (s *standing) spanTurned() {
 	s.turn = 0
 }
 
-// clear is how far from each curved surface the fitting was told to keep; its scribed faces keep the same distance.
+// parallel is how far from a surface a face cut to it goes on following it [mm]: behind what stands farther off a curve serves nothing, and
+// the face is cut only where it would come nearer than this (common practice, no source).
+const parallel = 50
+
+// clear is how far from each curved surface the fitting was told to keep; its scribed faces keep the same distance, as far as parallel.
 func (s *standing) clear() (clear [6]float64) {
 	for _, r := range s.rules {
 		for _, p := range [2]build.Point{r.A, r.B} {
 			if p.Of == "" && p.Face != "" && (r.Form == build.Against || r.Form == build.Between || r.Form == build.From || r.Form == build.To) {
-				clear[sideOf[p.Face]] = p.Plus.Float()
+				clear[sideOf[p.Face]] = following(sideOf[p.Face], p.Plus.Float())
 			}
 		}
 	}
 	return clear
+}
+
+func following(face side, plus float64) float64 {
+	if high(face) {
+		return max(plus, -parallel)
+	}
+	return min(plus, parallel)
 }
 
 func (w *worker) box(id string) (Box, bool) {

@@ -22,8 +22,8 @@ export function nudgeOf(key: string, shift: boolean, alt: boolean, down: 1 | -1 
 		case "ArrowUp": return { ...none, dy: -step * down };
 		case "PageUp": return { ...none, dz: step };
 		case "PageDown": return { ...none, dz: -step };
-		case "r": return { ...none, turn: 90 };
-		case "R": return { ...none, turn: 15 };
+		case "r":
+		case "R": return { ...none, turn: shift ? 15 : 90 }; // capitals may be locked
 		default: return undefined;
 	}
 }

@@ -28,6 +28,8 @@ interface Drag {
 	at: PointerEvent;
 	frame: number;
 	readonly mm: number; // of the sheet for a pixel: asked once, since it makes the browser lay out the page
+	readonly window: paper.Rect | undefined; // of the page, in which a drawing drawn nearer is seen; none where all of it is
+	gone: { x: number; y: number }; // how far the paper went along [mm of the sheet]
 	motion?: Motion;
 	marks?: Marks;
 }
@@ -97,7 +99,7 @@ function press(e: PointerEvent): void {
 	}
 	const touch = e.pointerType === "touch";
 	if (touch && !chosen().includes(id)) return; // a tap selects first
-	drag = { pointer: e.pointerId, id, view, from: e, again: chosen().includes(id), at: e, frame: 0, mm: paper.pixel() };
+	drag = { pointer: e.pointerId, id, view, from: e, again: chosen().includes(id), at: e, frame: 0, mm: paper.pixel(), window: paper.seen(), gone: { x: 0, y: 0 } };
 	if (!drag.again) choose(id, touch);
 	if (!touch) e.preventDefault();
 }
@@ -138,12 +140,30 @@ function frame(): void {
 	if (!drag?.motion) return;
 	const begun = performance.now();
 	drag.frame = 0;
+	const on = alongWith(drag);
 	follow(drag, drag.motion);
 	performance.measure("drag", { start: begun });
+	if (on) drag.frame = requestAnimationFrame(frame);
+}
+
+const edge = 24; // px from the edge of what is seen, within which the paper goes along
+
+/** Moves the paper along with a hand at its edge, the faster the nearer; whether it moved. */
+function alongWith(d: Drag): boolean {
+	if (!d.window) return false;
+	const w = d.window;
+	const past = (at: number, low: number, room: number) => Math.min(0, at - low - edge) + Math.max(0, at - low - room + edge);
+	const pace = (px: number) => Math.max(-edge, Math.min(edge, px)) / 3;
+	const before = paper.corner();
+	paper.pan(-pace(past(d.at.clientX, w.x, w.width)), -pace(past(d.at.clientY, w.y, w.height)));
+	const after = paper.corner();
+	d.gone = { x: d.gone.x + after.x - before.x, y: d.gone.y + after.y - before.y };
+	return after.x !== before.x || after.y !== before.y;
 }
 
 function follow(d: Drag, motion: Motion): void {
-	const wanted = inVan(d.view, (d.at.clientX - d.from.clientX) * d.mm, (d.at.clientY - d.from.clientY) * d.mm);
+	const led = inVan(d.view, (d.at.clientX - d.from.clientX) * d.mm + d.gone.x, (d.at.clientY - d.from.clientY) * d.mm + d.gone.y);
+	const wanted = motion.trial?.leashed(led) ?? led;
 	const axes = axesOf[d.view.name];
 	const tolerance = Math.max(pull / paper.nearness(), (leastPull * d.mm) / d.view.scale);
 	const free = d.at.altKey || !motion.trial;

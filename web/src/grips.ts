@@ -104,7 +104,7 @@ function press(e: PointerEvent, grip: Grip, fitting: KitFitting, v: View): void 
 	layer.classList.add("is-held"); // taken out, the element under a finger would end its touch
 	drawing()?.setPointerCapture(e.pointerId);
 	document.body.classList.add("is-dragging");
-	for (const [name, then] of listeners) window.addEventListener(name, then as EventListener);
+	for (const [name, then] of listeners) window.addEventListener(name, then as EventListener, { capture: true }); // before the keys, to which Escape means something else
 }
 
 const listeners = [["pointermove", move], ["pointerup", lift], ["pointercancel", cancel], ["pointerdown", second], ["keydown", key]] as const;
@@ -211,5 +211,5 @@ function end(): void {
 	if (hold) cancelAnimationFrame(hold.frame);
 	hold = undefined;
 	document.body.classList.remove("is-dragging");
-	for (const [name, then] of listeners) window.removeEventListener(name, then as EventListener);
+	for (const [name, then] of listeners) window.removeEventListener(name, then as EventListener, { capture: true });
 }

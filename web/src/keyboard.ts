@@ -6,6 +6,7 @@ import * as chosen from "./chosen";
 import { nameOf, sheet, views } from "./drawing";
 import * as edits from "./edits";
 import * as measure from "./measure";
+import { isTypedField } from "./morph";
 import { Motion } from "./motion";
 import * as paper from "./paper";
 import { doesNotMove, refusesMove, refusesTurn, say } from "./refusals";
@@ -31,9 +32,9 @@ export function begin(): void {
 	window.addEventListener("pagehide", () => burst.close());
 }
 
-/** Undo and redo, unless a field has its own. */
+/** Undo and redo, unless a field holds something typed, which the browser then takes back itself. */
 function reverse(e: KeyboardEvent): boolean {
-	if (!(e.ctrlKey || e.metaKey) || e.altKey || typing(e.target as Element)) return false;
+	if (!(e.ctrlKey || e.metaKey) || e.altKey || (typing(e.target as Element) && isTypedField(e.target as Element))) return false;
 	const key = e.key.toLowerCase();
 	const back = key === "z" && !e.shiftKey;
 	const again = (key === "z" && e.shiftKey) || (key === "y" && !e.shiftKey);
@@ -62,7 +63,7 @@ function onPaper(e: KeyboardEvent): void {
 		return;
 	}
 	if (!sheet() || e.defaultPrevented || e.altKey || e.metaKey || typing(e.target as Element)) return;
-	const act = e.ctrlKey ? (e.key.toLowerCase() === "d" && selection.all().length > 0 ? copy : undefined) : acts[e.key];
+	const act = e.ctrlKey ? (e.key.toLowerCase() === "d" && selection.all().length > 0 ? copy : undefined) : (acts[e.key] ?? acts[e.key.toLowerCase()]);
 	if (!act || (e.key === " " && (e.target as Element).closest("button, summary, a"))) return;
 	e.preventDefault();
 	act(e);

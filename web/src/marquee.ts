@@ -32,6 +32,7 @@ export function begin(): void {
 	on.addEventListener("pointercancel", end);
 	document.addEventListener("keydown", (e) => {
 		if (e.key === "Escape" && (band || armed)) {
+			e.preventDefault(); // what is chosen stays so
 			end();
 			arm(false);
 		}

@@ -23,7 +23,8 @@ export function isTyped(form: HTMLFormElement): boolean {
 	return [...form.elements].some((e) => isTypedField(e));
 }
 
-function isTypedField(e: Element): boolean {
+/** Whether a field holds something that was typed and not yet sent. */
+export function isTypedField(e: Element): boolean {
 	if (e instanceof HTMLInputElement) return e.type === "checkbox" || e.type === "radio" ? e.checked !== e.defaultChecked : e.value !== e.defaultValue;
 	if (e instanceof HTMLTextAreaElement) return e.value !== e.defaultValue;
 	if (e instanceof HTMLSelectElement) return [...e.options].some((o) => o.selected !== o.defaultSelected) && e.value !== standing(e);

@@ -54,6 +54,17 @@ export const nearness = (): number => (shown ? frame().width / shown.width : 1);
 /** Millimetres of the sheet for one pixel of the window. */
 export const pixel = (): number => 1 / (drawing()?.getScreenCTM()?.a ?? 1);
 
+/** The corner of what is shown [mm of the sheet]. */
+export const corner = (): { x: number; y: number } => shown ?? frame();
+
+/** The part of the window in which the drawing is seen, where not all of it is. */
+export function seen(): Rect | undefined {
+	const r = nearness() > 1 ? drawing()?.getBoundingClientRect() : undefined;
+	if (!r) return undefined;
+	const [top, foot] = [Math.max(0, r.top), Math.min(window.innerHeight, r.bottom)];
+	return { x: r.left, y: top, width: r.width, height: foot - top };
+}
+
 /** Shows the part about a place of the window that many times larger. False if it cannot go further that way. */
 export function zoom(times: number, clientX: number, clientY: number): boolean {
 	const svg = drawing();

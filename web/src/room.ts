@@ -33,6 +33,16 @@ export class Room {
 		return this.#slices.length > 0;
 	}
 
+	/** The box about all of it; undefined where nothing is known. */
+	get bounds(): Bounds | undefined {
+		const low = this.#slices[0];
+		if (!low) return undefined;
+		const left = this.#slices.flatMap((s) => s.left);
+		const right = this.#slices.flatMap((s) => s.right);
+		const top = this.#roof ? this.#crown : this.#slices.at(-1)!.height;
+		return { min: [low.x[0]!, Math.min(...left), low.height], max: [low.x.at(-1)!, Math.max(...right), top] };
+	}
+
 	/** How far a shifted prism stands out of the room at worst [mm]; 0 or less when it is inside. */
 	excess(prism: Prism, s: Shift): number {
 		return Math.max(...this.excesses(prism, s));

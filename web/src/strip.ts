@@ -46,6 +46,7 @@ export function show(preview: Preview): void {
 	turn("known");
 	sentence.textContent = inShort(preview);
 	const { appeared, cleared } = preview;
+	sentence.dataset["first"] = appeared.length > 0 ? `${counted(appeared.length)}. ` : "";
 	const rest = appeared.length - most;
 	list.replaceChildren(
 		...appeared.slice(0, most).map((n) => line("li", `appears ${n.severity}`, `${n.severity}: ${n.title}`)),
@@ -62,8 +63,10 @@ const most = 3;
 export function inShort(preview: Preview): string {
 	const [figures] = preview.sentence.split(/\. (?=[A-Z])/, 1);
 	const count = preview.appeared.length;
-	return `${figures!.replace(/\.$/, "")}.${count > 0 ? ` ${count} new ${count > 1 ? "notes" : "note"}.` : ""}`;
+	return `${figures!.replace(/\.$/, "")}.${count > 0 ? ` ${counted(count)}.` : ""}`;
 }
+
+const counted = (count: number): string => `${count} new ${count > 1 ? "notes" : "note"}`;
 
 /** Shows why something was not done. */
 export function refuse(message: string): void {

@@ -7,7 +7,8 @@ import { afterSwap } from "./regions";
 const narrow = window.matchMedia("(max-width: 640px)");
 const names: readonly (readonly [ViewName, string])[] = [["plan", "plan"], ["side", "side"], ["cross", "across"]];
 const room = 6; // mm of the sheet kept above and below a view
-const beside = 10; // and at its sides, where the flags of notes are
+const beside = 10; // and at its sides
+const air = 1; // and about flags
 
 let only: ViewName = "plan";
 
@@ -51,6 +52,16 @@ function turnTo(name: ViewName): void {
 	layOut();
 }
 
+/** The part of the sheet that a view takes with the flags of its notes. */
+function homeOf(name: ViewName): paper.Rect | undefined {
+	const box = views().find((v) => v.name === name)?.element.getBBox();
+	if (!box) return undefined;
+	const flags = sheet()!.querySelector<SVGGraphicsElement>(`[data-flags="${name}"]`)?.getBBox() ?? box;
+	const [left, top] = [Math.min(box.x - beside, flags.x - air), Math.min(box.y - room, flags.y - air)];
+	const [right, foot] = [Math.max(box.x + box.width + beside, flags.x + flags.width + air), Math.max(box.y + box.height + room, flags.y + flags.height + air)];
+	return { x: left, y: top, width: right - left, height: foot - top };
+}
+
 let laid = "";
 
 /** Shows one view on a narrow window, all of them on a wide one; the nearness stays if that is so already. */
@@ -62,6 +73,5 @@ function layOut(): void {
 	for (const b of document.querySelectorAll<HTMLElement>("[data-only]")) b.setAttribute("aria-pressed", String(b.dataset["only"] === wanted));
 	if (wanted === laid) return;
 	laid = wanted;
-	const box = views().find((v) => v.name === wanted)?.element.getBBox();
-	paper.setHome(box && { x: box.x - beside, y: box.y - room, width: box.width + 2 * beside, height: box.height + 2 * room });
+	paper.setHome(wanted === "" ? undefined : homeOf(wanted));
 }

@@ -14,6 +14,9 @@ const slackAtSurfaces = 8;
 /** Things this deep in one another only touch [mm]. */
 const touching = 1;
 
+/** How far out of the living space a drag leads at most [mm]. */
+const leash = 1000;
+
 export interface Found {
 	readonly fouled: readonly string[]; // the fittings it would run into, in the kit's order
 	readonly outside: boolean; // it would stand out of the finished surfaces
@@ -130,6 +133,23 @@ export class Trial {
 			return own.holds[i] === "high" ? Math.min(by, stop) : Math.max(by, stop);
 		};
 		return { dx: along("x", 0, s.dx), dy: along("y", 1, s.dy), dz: along("z", 2, s.dz) };
+	}
+
+	/**
+	 * A shift as far as the hand may drag: about the van, where the sheet still shows it. What stands farther out already may stay; towards
+	 * the van it goes as if it stood where the sheet ends, since that is where it is named.
+	 */
+	leashed(s: Shift): Shift {
+		const room = this.room.bounds;
+		if (!room) return s;
+		const along = (i: number, by: number) => {
+			const least = room.min[i]! - leash - this.box.min[i]!;
+			const most = room.max[i]! + leash - this.box.max[i]!;
+			if (least > 0) return by > 0 ? Math.min(most, least + by) : 0;
+			if (most < 0) return by < 0 ? Math.max(least, most + by) : 0;
+			return Math.min(most, Math.max(least, by));
+		};
+		return { dx: along(0, s.dx), dy: along(1, s.dy), dz: along(2, s.dz) };
 	}
 
 	/** Whether one shift leads no further than another, for what it stands against. */

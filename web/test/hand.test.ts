@@ -19,6 +19,8 @@ test("arrows go 10 mm, with Shift 1, with Alt 100; R turns a quarter, with Shift
 	assert.deepEqual(nudgeOf("PageUp", false, false), { ...all, dz: 10 });
 	assert.deepEqual(nudgeOf("r", false, false), { ...all, turn: 90 });
 	assert.deepEqual(nudgeOf("R", true, false), { ...all, turn: 15 });
+	assert.deepEqual(nudgeOf("R", false, false), { ...all, turn: 90 }); // with capitals locked
+	assert.deepEqual(nudgeOf("r", true, false), { ...all, turn: 15 });
 	assert.equal(nudgeOf("Tab", false, false), undefined);
 });
 

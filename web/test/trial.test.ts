@@ -47,6 +47,16 @@ test("what a fitting carries goes with it, at any depth", () => {
 	assert.deepEqual(carriers(kit, "pillow").map((f) => f.id), ["cushion", "bench"]);
 });
 
+test("a drag leads no farther than a metre out of the van, wherever the hand goes", () => {
+	const galley = new Trial(kit, "galley"); // 200..900 along, 400..880 across, in a room of 0..3000 by -900..900
+	assert.deepEqual(galley.leashed(by(-5000, 5000, 5000)), by(-1200, 1020, 1600));
+	assert.deepEqual(galley.leashed(by(300, -200, 10)), by(300, -200, 10));
+	const far: Kit = { ...kit, fittings: [fitting("crate", [6000, 6500, 0, 300, 0, 300])] };
+	assert.deepEqual(new Trial(far, "crate").leashed(by(200)), by(0));
+	assert.deepEqual(new Trial(far, "crate").leashed(by(-300)), by(-2800)); // as from the end of the sheet, 4000
+	assert.deepEqual(new Trial(far, "crate").leashed(by(-9000)), by(-7000));
+});
+
 test("a ring of carriers ends", () => {
 	const ring: Kit = { ...kit, fittings: [fitting("a", [0, 1, 0, 1, 0, 1], { carrier: "b" }), fitting("b", [0, 1, 0, 1, 0, 1], { carrier: "a" })] };
 	assert.deepEqual([...family(ring, ["a"])], ["a", "b"]);
