@@ -22,11 +22,10 @@ type fittingView struct {
 	Whereabouts string // where it is, in words
 	Fitted      bool   // it is in the van today
 	CanMove     bool
-	Locked      bool   // it stays where it is until it is unlocked
-	Waits       bool   // it has no place yet
-	Carried     bool   // it stands in or upon another
-	Bed         string // what it lies on, where a press on it means that first
-	Entries     []entry
+	Locked      bool          // it stays where it is until it is unlocked
+	Waits       bool          // it has no place yet
+	Carried     bool          // it stands in or upon another
+	Bed         string        // what it lies on, where a press on it means that first
 	Carries     []fittingView // what stands in or upon it
 }
 
@@ -85,9 +84,9 @@ func (v view) volume(id string) float64 {
 	return (s.Box.MaxX - s.Box.MinX) * (s.Box.MaxY - s.Box.MinY) * (s.Box.MaxZ - s.Box.MinZ)
 }
 
-// holdsWrong reports whether a value of something it carries was refused.
-func (f fittingView) holdsWrong(v view) bool {
-	return slices.ContainsFunc(f.Carries, func(c fittingView) bool { return v.wrongUnder("/fittings/"+c.ID) || c.holdsWrong(v) })
+// holdsOpen reports whether the fields of something it carries are shown.
+func (f fittingView) holdsOpen(v view) bool {
+	return slices.ContainsFunc(f.Carries, func(c fittingView) bool { return v.opens(c.ID) || c.holdsOpen(v) })
 }
 
 // bed tells the page's script what a press on it means first.
@@ -111,7 +110,7 @@ func (v view) fitting(id string, f build.Fitting, deep int) fittingView {
 	return fittingView{
 		ID: id, Name: nameOf(id, f), Kind: v.kindOf(f), Whereabouts: v.whereabouts(id, f), Fitted: f.Fitted != nil, Carried: deep > 0,
 		CanMove: f.For == "" && f.At != nil && !f.At.Undecided && !arrangement.IsLocked(f), Locked: arrangement.IsLocked(f),
-		Waits: f.For == "" && (f.At == nil || f.At.Undecided), Entries: fittingEntries(id, f),
+		Waits: f.For == "" && (f.At == nil || f.At.Undecided),
 	}
 }
 

@@ -1,6 +1,7 @@
 package web_test
 
 import (
+	"maps"
 	"net/http"
 	"slices"
 	"strings"
@@ -96,12 +97,21 @@ func optionOf(n *html.Node) string {
 	return values[max(marked, 0)]
 }
 
+// unfolded is the address of a page with all its fields shown.
+func (w *workshop) unfolded(name string) string {
+	if name != "arrangement" {
+		return "/" + name
+	}
+	_, doc := w.store.Head()
+	return "/arrangement?open=" + strings.Join(slices.Sorted(maps.Keys(doc.Fittings)), "&open=")
+}
+
 // What a page shows in a form, sent back untouched, changes nothing: looking and pressing "set" is always safe.
 func TestAFormSentAsItStandsChangesNothing(t *testing.T) {
 	w := open(t, dipper)
 	for _, name := range allPages {
 		sent := 0
-		for _, f := range formsOf(t, w.answer(get("/"+name)).Body.String()) {
+		for _, f := range formsOf(t, w.answer(get(w.unfolded(name))).Body.String()) {
 			if f.action != "/edit" || !strings.Contains(strings.Join(f.pairs, " "), " path ") && f.pairs[0] != "path" || asksForMore(f) {
 				continue
 			}
@@ -137,7 +147,7 @@ func TestEveryFormIsUnderstood(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			w := open(t, dipper)
-			for _, f := range formsOf(t, w.answer(get("/"+name)).Body.String()) {
+			for _, f := range formsOf(t, w.answer(get(w.unfolded(name))).Body.String()) {
 				request := get(f.action + "?" + form(f.pairs...))
 				if f.method == "post" {
 					request = post(f.action, f.pairs...)

@@ -10,7 +10,7 @@ import (
 func TestARefusedValueIsInSight(t *testing.T) {
 	run(t, dipper, []scenario{
 		{name: "of a thing in the list: its fields are open, and the top of the page leads there", request: post("/edit", "path", "/fittings/galley/mass", "value", "heavy", "base", "1", "back", "/arrangement"),
-			status: http.StatusUnprocessableEntity, holds: []string{"<details open>", "Nothing was saved: <a href=\"#wrong-fittings-fittings-galley-mass\">Galley, mass.</a>", `id="wrong-fittings-fittings-galley-mass"`}},
+			status: http.StatusUnprocessableEntity, holds: []string{`<details open data-key="fields">`, "Nothing was saved: <a href=\"#wrong-fittings-fittings-galley-mass\">Galley, mass.</a>", `id="wrong-fittings-fittings-galley-mass"`}},
 		{name: "of a layer", request: post("/edit", "path", "/lining/floor/0/lay", "value", "gold", "base", "1", "back", "/build-up"), status: http.StatusUnprocessableEntity, holds: []string{"<details open>", "Nothing was saved: <a"}},
 		{name: "of a page as it stands nothing is open", request: get("/build-up"), status: 200, lacks: []string{"<details open>", "Nothing was saved"}},
 	})

@@ -29,6 +29,7 @@ type view struct {
 	WrongAt string      // id of the first value said to be wrong on the page, where one is
 	Before  int         // of the history: only what is older
 	Night   chosenNight // on the page of warmth
+	Open    []string    // things in the list whose fields are shown
 	ctx     context.Context
 	server  *Server
 }
@@ -39,7 +40,7 @@ func (s *Server) viewOf(r *http.Request, now *state, pageName, mode string) view
 		mode = now.firstMode()
 	}
 	before, _ := strconv.Atoi(r.FormValue("before")) // what is no number asks for the newest
-	return view{state: now, Page: pageName, Mode: mode, Show: overlayOf(r.FormValue("show")), Base: now.Revision.N, Before: max(before, 0), Night: nightChosen(r.Form), ctx: r.Context(), server: s}
+	return view{state: now, Page: pageName, Mode: mode, Show: overlayOf(r.FormValue("show")), Base: now.Revision.N, Before: max(before, 0), Night: nightChosen(r.Form), Open: now.listed(r.Form["open"]), ctx: r.Context(), server: s}
 }
 
 // in is the view while one region of it is drawn.
@@ -51,7 +52,7 @@ func (v view) in(region string) view {
 // address is that of the page itself, to come back to after a post.
 func (v view) address() string {
 	if v.Page == "arrangement" {
-		return v.showing(v.Show)
+		return v.showing(v.Show) + v.openQuery()
 	}
 	if chosen := v.Night.query(); chosen != "" && v.asksMonth() {
 		return "/" + v.Page + "?" + chosen
@@ -94,10 +95,33 @@ func (v view) regionAddress(name string) string {
 	if v.Show != sheet.NoOverlay && name == "drawing" {
 		address += "&show=" + url.QueryEscape(string(v.Show))
 	}
+	if name == "fittings" {
+		address += v.openQuery()
+	}
 	if chosen := v.Night.query(); chosen != "" && v.asksMonth() {
 		address += "&" + chosen
 	}
 	return address
+}
+
+// openQuery says in an address which things in the list have their fields shown.
+func (v view) openQuery() string {
+	var query strings.Builder
+	for _, id := range v.Open {
+		query.WriteString("&open=" + url.QueryEscape(id))
+	}
+	return query.String()
+}
+
+// opens reports whether the fields of a fitting are shown: a builder asked for them, or typed something there that was refused.
+func (v view) opens(id string) bool {
+	return slices.Contains(v.Open, id) || v.wrongUnder("/fittings/"+id)
+}
+
+// opening is the address of the page with the fields of one fitting shown.
+func (v view) opening(id string) string {
+	v.Open = []string{id}
+	return v.address() + "#fitting-" + id
 }
 
 // region makes an element one that script fetches again when it shows something older than the newest revision.
@@ -157,6 +181,14 @@ func svgOf(scene draw.Scene, id string) templ.Component {
 
 // today is the mode of the van as it stands.
 const today = sheet.Today
+
+// listed are those of some ids that are fittings of the build.
+func (s *state) listed(ids []string) []string {
+	return slices.DeleteFunc(slices.Clone(ids), func(id string) bool {
+		_, known := s.Doc.Fittings[id]
+		return !known
+	})
+}
 
 // firstMode is what is shown when nobody asks for a mode.
 func (s *state) firstMode() string { return "day" }

@@ -12,6 +12,7 @@ import * as paper from "./paper";
 import { doesNotMove, refusesMove, refusesTurn, say } from "./refusals";
 import * as selection from "./selection";
 import { speak } from "./speak";
+import { unfold } from "./unfold";
 
 let motion: Motion | undefined;
 
@@ -145,9 +146,6 @@ function command(line: HTMLElement, key: string): boolean {
 }
 
 function openFields(line: HTMLElement): boolean {
-	const details = line.querySelector("details");
-	if (details) details.open = true;
-	const field = line.querySelector<HTMLElement>("input:not([type=hidden]), select, textarea");
-	field?.focus();
-	return field !== null;
+	void unfold(line).then((fields) => fields?.querySelector<HTMLElement>("input:not([type=hidden]), select, textarea")?.focus());
+	return true;
 }

@@ -2,6 +2,7 @@
 // ribs, so that a fixing meets steel.
 
 import type { Axis, KitFitting, KitRib } from "./kit";
+import { Ordered } from "./ordered";
 import { axes } from "./shape";
 import type { Trial } from "./trial";
 
@@ -12,7 +13,7 @@ export interface Line {
 	readonly of?: KitFitting;
 }
 
-type Lines = Readonly<Record<Axis, readonly Line[]>>;
+type Lines = Readonly<Record<Axis, Ordered<Line>>>;
 
 const middles = new WeakMap<Trial, Lines>();
 const ribs = new WeakMap<Trial, readonly Line[]>();
@@ -35,7 +36,7 @@ function findMiddles(trial: Trial): Lines {
 		}
 	});
 	if (!trial.carried && (trial.where === "" || trial.where === "outside")) lines.y.push({ at: 0, says: "middle of the van", rule: "mid 0" });
-	return lines;
+	return { x: new Ordered(lines.x), y: new Ordered(lines.y), z: new Ordered(lines.z) };
 }
 
 /** The ribs beside what is moved: of the side it is nearer to, and of the roof for what hangs high. */

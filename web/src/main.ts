@@ -18,6 +18,7 @@ import { begin as watchRegions, check, refresh } from "./regions";
 import * as removal from "./removal";
 import * as selection from "./selection";
 import * as tools from "./tools";
+import * as unfold from "./unfold";
 
 watchRegions();
 anew.begin();
@@ -35,6 +36,7 @@ practice.begin();
 keyboard.begin();
 flags.begin();
 forms.begin();
+unfold.begin();
 opens.begin();
 listen({
 	news: (bulletin) => {

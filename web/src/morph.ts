@@ -1,5 +1,5 @@
 // Makes an element equal to a fresh one without replacing what need not be: focus, selection, what is
-// being typed, an opened <details> and the script's own marks stay. Nothing in a fragment is ever run.
+// being typed, an opened or closed <details> and the script's own marks stay. Nothing in a fragment is ever run.
 //
 // Small enough to be our own: a library for it weighs more than all the rest here and brings
 // evaluation and inline styles, which the content policy forbids.
@@ -49,12 +49,9 @@ function setField(old: Element, fresh: Element): void {
 
 function attributes(old: Element, fresh: Element): void {
 	const states = [...old.classList].filter((c) => c.startsWith(state));
-	for (const { name } of [...old.attributes]) {
-		if (!fresh.hasAttribute(name) && name !== "class" && !(name === "open" && old instanceof HTMLDetailsElement)) old.removeAttribute(name);
-	}
-	for (const { name, value } of [...fresh.attributes]) {
-		if (name !== "class" && old.getAttribute(name) !== value) old.setAttribute(name, value);
-	}
+	const kept = (name: string): boolean => name === "class" || (name === "open" && old instanceof HTMLDetailsElement);
+	for (const { name } of [...old.attributes]) if (!kept(name) && !fresh.hasAttribute(name)) old.removeAttribute(name);
+	for (const { name, value } of [...fresh.attributes]) if (!kept(name) && old.getAttribute(name) !== value) old.setAttribute(name, value);
 	const wanted = [fresh.getAttribute("class") ?? "", ...states].join(" ").trim();
 	if (wanted !== (old.getAttribute("class") ?? "")) old.setAttribute("class", wanted);
 }

@@ -3,7 +3,7 @@
 
 import { axesOf, views } from "./drawing";
 import { gapsOf, moved } from "./gaps";
-import type { Shift } from "./geometry";
+import { still, type Shift } from "./geometry";
 import { indexOf, type Kit } from "./kit";
 import * as kits from "./kits";
 import { Marks } from "./marks";
@@ -52,7 +52,10 @@ function ready(): void {
 	let done = 0;
 	const go = (): void => {
 		const until = performance.now() + slice;
-		for (; done < rounds && performance.now() < until; done++) practise(trial, marks, { dx: done * 7 - 200, dy: done * 3 - 90, dz: 0 });
+		for (; done < rounds && performance.now() < until; done++) {
+			practise(trial, marks, { dx: done * 7 - 200, dy: done * 3 - 90, dz: 0 });
+			for (const { id } of trial.along) shifts.shift([id], still); // stays where it is
+		}
 		if (done < rounds) timer = setTimeout(go, pause);
 		else performance.mark("practised");
 	};

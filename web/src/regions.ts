@@ -50,6 +50,15 @@ export async function forget(revision: number): Promise<void> {
 	await check(revision);
 }
 
+/** Asks a region for one thing more, by what its address says from then on. */
+export function ask(region: HTMLElement, name: string, value: string): Promise<void> {
+	const address = new URL(region.dataset["src"]!, location.href);
+	if (!address.searchParams.getAll(name).includes(value)) address.searchParams.append(name, value);
+	region.dataset["src"] = address.pathname + address.search;
+	stateOf(region).revision = -1;
+	return bring(region, newest());
+}
+
 const all = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>("[data-region][data-src]")];
 
 function stateOf(region: HTMLElement): Shown {
@@ -89,8 +98,10 @@ async function fetchAll(region: HTMLElement, s: Shown): Promise<void> {
 
 async function fetchOnce(region: HTMLElement, s: Shown): Promise<void> {
 	const asked = s.wanted;
-	const answer = await fetch(region.dataset["src"]!, { cache: "no-store", headers: { ...head(), ...(s.etag && { "If-None-Match": s.etag }) } });
+	const address = region.dataset["src"]!;
+	const answer = await fetch(address, { cache: "no-store", headers: { ...head(), ...(s.etag && { "If-None-Match": s.etag }) } });
 	if (!answer.ok && answer.status !== 304) throw new Error(`${answer.status}`);
+	if (region.dataset["src"] !== address) return; // it is asked for more by now
 	s.revision = Math.max(asked, Number(answer.headers.get("Revision") ?? 0));
 	if (!answer.ok) return;
 	s.etag = answer.headers.get("ETag") ?? "";

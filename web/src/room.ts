@@ -127,8 +127,8 @@ export class Room {
 	#touch(prism: Prism, s: Shift, visit: (x: number, y: number, at: Level) => void): void {
 		const low = prism.low + s.dz;
 		const high = prism.high + s.dz;
-		const stations = this.#slices[0]?.x ?? [];
-		const across = stations.flatMap((x) => crossings(prism.outline, x - s.dx).map((y): Point => [x, y + s.dy]));
+		const across: Point[] = [];
+		for (const x of this.#slices[0]?.x ?? []) crossings(prism.outline, x - s.dx, (y) => across.push([x, y + s.dy]));
 		const level = (z: number) => {
 			const at = bracket(this.#slices, z);
 			for (const [x, y] of prism.outline) visit(x + s.dx, y + s.dy, at);
@@ -204,13 +204,11 @@ function alongSlice(s: Slice, x: number, which: "left" | "right"): number {
 	return y[i - 1]! + share * (y[i]! - y[i - 1]!);
 }
 
-/** Where the border of an outline crosses a line of one x. */
-function crossings(outline: readonly Point[], x: number): number[] {
-	const found: number[] = [];
+/** Visits where the border of an outline crosses a line of one x. */
+function crossings(outline: readonly Point[], x: number, visit: (y: number) => void): void {
 	let v = outline[outline.length - 1]!;
 	for (const w of outline) {
-		if (v[0] < x !== w[0] < x) found.push(v[1] + ((x - v[0]) / (w[0] - v[0])) * (w[1] - v[1]));
+		if (v[0] < x !== w[0] < x) visit(v[1] + ((x - v[0]) / (w[0] - v[0])) * (w[1] - v[1]));
 		v = w;
 	}
-	return found;
 }

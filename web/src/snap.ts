@@ -89,10 +89,9 @@ function strongest(trial: Trial, axis: Axis, shift: Shift, tolerance: number): S
 	const [lowFace, highFace] = [min[i]!, max[i]!];
 	const pull = new Strongest(shift[delta[axis]]);
 	pull.try(0, tolerance / 2);
-	for (const face of trial.faces[axis]) {
+	for (const face of trial.ordered[axis].near([lowFace + pull.wanted, highFace + pull.wanted], tolerance)) {
 		const low = face.at - lowFace;
 		const high = face.at - highFace;
-		if (Math.abs(low - pull.wanted) >= tolerance && Math.abs(high - pull.wanted) >= tolerance) continue;
 		const near = nearness(face.of, trial.box, shift, i);
 		if (near === 0) continue;
 		const touching = near === 1 ? tolerance : tolerance / 2;
@@ -101,10 +100,9 @@ function strongest(trial: Trial, axis: Axis, shift: Shift, tolerance: number): S
 		if (!lowTouches || face.of) pull.try(high, lowTouches ? tolerance / 2 : touching, face.at, face.face, !lowTouches && near === 1, ruleOf(trial, face, lowTouches ? "to " : ""));
 	}
 	const middle = (lowFace + highFace) / 2;
-	for (const line of middlesFor(trial)[axis]) {
-		const by = line.at - middle;
-		if (Math.abs(by - pull.wanted) >= tolerance / 2 || nearness(line.of, trial.box, shift, i) === 0) continue;
-		pull.try(by, tolerance / 2, line.at, line.says, false, line.rule);
+	for (const line of middlesFor(trial)[axis].near([middle + pull.wanted], tolerance / 2)) {
+		if (nearness(line.of, trial.box, shift, i) === 0) continue;
+		pull.try(line.at - middle, tolerance / 2, line.at, line.says, false, line.rule);
 	}
 	if (axis === "x") for (const rib of ribsFor(trial)) for (const from of [lowFace, middle, highFace]) pull.try(rib.at - from, tolerance / 2, rib.at, rib.says);
 	if (axis === "y") for (const to of ["left", "right"] as const) {

@@ -5,6 +5,7 @@
 
 import { boundsOf, join, meets, overlap, still, type Bounds, type Prism, type Shift } from "./geometry";
 import { carriers, family, indexOf, ownerOf, type Axis, type Kit, type KitFitting, type Snap } from "./kit";
+import { Ordered } from "./ordered";
 import { Room, type Six } from "./room";
 
 /** Deeper than this by prediction is a foul [mm]: less is within what a body is read to. */
@@ -43,10 +44,27 @@ interface Body {
 }
 
 /** Something that goes along, and all that it may come in the way of. */
-interface Moving {
-	readonly body: Body;
-	readonly rivals: readonly Body[];
+class Moving {
+	#near: readonly Body[] = [];
+	#from: Shift | undefined;
+
+	constructor(readonly body: Body, readonly rivals: readonly Body[]) {}
+
+	/** What it can touch where a shift leads. That is looked for once a stretch of the way, since a drag asks every frame. */
+	near(s: Shift): readonly Body[] {
+		const from = this.#from;
+		if (!from || Math.abs(s.dx - from.dx) > stretch || Math.abs(s.dy - from.dy) > stretch || Math.abs(s.dz - from.dz) > stretch) {
+			const { box } = this.body;
+			const wide: Bounds = { min: [box.min[0] - stretch, box.min[1] - stretch, box.min[2] - stretch], max: [box.max[0] + stretch, box.max[1] + stretch, box.max[2] + stretch] };
+			this.#from = s;
+			this.#near = this.rivals.filter((b) => meets(wide, b.box, against(this.body, b, s)));
+		}
+		return this.#near;
+	}
 }
+
+/** How far something moves before it is looked again what is near [mm]. */
+const stretch = 100;
 
 export class Trial {
 	readonly ids: readonly string[];
@@ -58,6 +76,7 @@ export class Trial {
 	readonly prisms: readonly Prism[];
 	readonly room: Room;
 	readonly faces: Readonly<Record<Axis, readonly Face[]>>;
+	readonly ordered: Readonly<Record<Axis, Ordered<Face>>>;
 	readonly #bodies: readonly Body[];
 	readonly #moving: readonly Moving[];
 	readonly #inside: readonly { readonly child: Body; readonly host: Body }[]; // what stands in something, where one of the two moves
@@ -78,9 +97,10 @@ export class Trial {
 		this.where = chosen[0]?.where ?? "";
 		this.room = new Room(kit.surfaces ?? [], kit.roof, kit.closed);
 		this.faces = facesOf(kit, this.family, chosen[0]?.carrier);
+		this.ordered = { x: new Ordered(this.faces.x), y: new Ordered(this.faces.y), z: new Ordered(this.faces.z) };
 		const share = shares(kit, ids);
 		this.#bodies = kit.fittings.map((f) => body(f, share(f), this.room, new Set(carriers(kit, f.id).map((c) => c.id))));
-		this.#moving = this.#bodies.filter((b) => b.share.some((part) => part > 0)).map((b) => ({ body: b, rivals: this.#bodies.filter((other) => apart(b, other)) }));
+		this.#moving = this.#bodies.filter((b) => b.share.some((part) => part > 0)).map((b) => new Moving(b, this.#bodies.filter((other) => apart(b, other))));
 		const byId = new Map(this.#bodies.map((b) => [b.fitting.id, b]));
 		this.#inside = this.#bodies.flatMap((child) => {
 			const host = child.fitting.in ? byId.get(child.fitting.carrier ?? "") : undefined;
@@ -99,9 +119,10 @@ export class Trial {
 		const reshaped = (b: Body): Body => (own && b.fitting.id === own.id ? { ...b, ...solidOf(own) } : b);
 		const fouled = new Set<string>();
 		let outside = false;
-		for (const { body, rivals } of this.#moving) {
+		for (const moving of this.#moving) {
+			const { body } = moving;
 			const mine = reshaped(body);
-			for (const other of rivals) {
+			for (const other of mine === body ? moving.near(shift) : moving.rivals) {
 				const deep = depth(mine, other, shift);
 				if (deep > touching + mine.gives + other.gives && deep > this.#overlapNow(body, other) + slack) fouled.add(this.family.has(other.fitting.id) ? mine.fitting.id : other.fitting.id);
 			}
@@ -216,9 +237,14 @@ function parted(a: Body, b: Body): boolean {
 	return !((a.where === "outside" && b.fitting.skin) || (b.where === "outside" && a.fitting.skin));
 }
 
+/** How far a shift takes a against b, each with its own part of it. */
+function against(a: Body, b: Body, s: Shift): Shift {
+	return { dx: s.dx * (a.share[0] - b.share[0]), dy: s.dy * (a.share[1] - b.share[1]), dz: s.dz * (a.share[2] - b.share[2]) };
+}
+
 /** How deep a is in b when both have taken their parts of a shift. */
 function depth(a: Body, b: Body, s: Shift): number {
-	const by: Shift = { dx: s.dx * (a.share[0] - b.share[0]), dy: s.dy * (a.share[1] - b.share[1]), dz: s.dz * (a.share[2] - b.share[2]) };
+	const by = against(a, b, s);
 	if (!meets(a.box, b.box, by)) return 0;
 	let deepest = 0;
 	a.prisms.forEach((p, i) => {

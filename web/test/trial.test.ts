@@ -5,6 +5,7 @@ import { carriers, family, type Kit, type KitFitting } from "../src/kit";
 import { Room } from "../src/room";
 import { between, linedUp, spacedOut } from "../src/arrange";
 import { gapsOf, moved } from "../src/gaps";
+import { Ordered } from "../src/ordered";
 import { stretched, turned } from "../src/shape";
 import { snap, snapFace } from "../src/snap";
 import { Trial } from "../src/trial";
@@ -233,4 +234,24 @@ test("a van of 200 fittings is tried in well under a frame", () => {
 		best = Math.min(best, performance.now() - start);
 	}
 	assert.ok(best < 2, `${best} ms`);
+});
+
+test("on a long way, in small steps or in leaps, the same is in the way as for who comes there at once", () => {
+	const trial = new Trial(kit, "bench");
+	let fouls = 0;
+	for (const dx of [...Array.from({ length: 90 }, (_, i) => -50 - i * 10), 0, -850, 300]) {
+		const found = trial.at(by(dx, -dx / 20));
+		assert.deepEqual(found, new Trial(kit, "bench").at(by(dx, -dx / 20)), `at ${dx}`);
+		fouls += found.fouled.length;
+	}
+	assert.ok(fouls > 50);
+});
+
+test("of places on an axis only the near ones are given, in the order of the kit, each once", () => {
+	const all = [900, 10, 20, 905, 10, 400].map((at, id) => ({ at, id }));
+	const near = (places: readonly number[], reach: number) => new Ordered(all).near(places, reach).map((one) => one.id);
+	assert.deepEqual(near([15, 900], 6), [0, 1, 2, 3, 4]);
+	assert.deepEqual(near([15, 20], 5), [2]);
+	assert.deepEqual(near([5, 890], 5), []);
+	assert.deepEqual(near([2000], 15), []);
 });
