@@ -160,7 +160,7 @@ func (w *worker) longer(b berth, by float64) []finding.Proposal {
 	}
 	for i := b.bed; i >= 0; i = w.carriers[i] { // a bed as long as what carries it grows with that
 		if patch, ok := w.in.Lengthen(w.in.Fittings[i].ID, b.axis, min(by, room)); ok {
-			words := fmt.Sprintf("make %s %.0f mm longer", w.name(i), min(by, room))
+			words := fmt.Sprintf("make %s %s mm longer", w.name(i), quantity.Parted(min(by, room)))
 			if by <= room {
 				return []finding.Proposal{{Words: words, Patch: patch}}
 			}
