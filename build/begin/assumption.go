@@ -2,6 +2,7 @@ package begin
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -120,19 +121,12 @@ func (a Answers) assumedPeople(doc *build.Document) []Assumption {
 }
 
 // plainMM is a length as people say it, to 5 mm, thousands apart.
-func plainMM(l quantity.Length) string { return thousands(5*int(float64(l)/5+0.5)) + " mm" }
+func plainMM(l quantity.Length) string { return quantity.Parted(5*math.Round(float64(l)/5)) + " mm" }
 
 // plainKG is a mass as people say it, to 5 kg from 100 on.
 func plainKG(m quantity.Mass) string {
 	if m < 100 {
-		return thousands(int(m+0.5)) + " kg"
+		return quantity.Parted(float64(m)) + " kg"
 	}
-	return thousands(5*int(float64(m)/5+0.5)) + " kg"
-}
-
-func thousands(n int) string {
-	if n < 1000 {
-		return fmt.Sprint(n)
-	}
-	return fmt.Sprintf("%d %03d", n/1000, n%1000)
+	return quantity.Parted(5*math.Round(float64(m)/5)) + " kg"
 }

@@ -411,7 +411,7 @@ func ExampleDocument() {
 	}
 	// Output:
 	// wheelbase 2690 plate 2000
-	// 17 things are assumed; the first: length of the load floor, 1 800 mm, give or take 180 mm
+	// 17 things are assumed; the first: length of the load floor, 1 800 mm, give or take 180 mm
 	// - Low settle and cook box
 	// - Boxes on the passenger's side
 	// - Platform for two

@@ -3,6 +3,8 @@ package fit
 import (
 	"fmt"
 	"math"
+
+	"tumblehome/quantity"
 )
 
 // alongWords say where along the van a place is, from what one can touch.
@@ -12,7 +14,7 @@ func (w *worker) alongWords(x float64) string {
 		from = "the partition behind the cab"
 	}
 	if x -= w.in.Room.Front(); x < 0 {
-		return fmt.Sprintf("%.0f mm before %s", math.Round(-x/10)*10, from)
+		return fmt.Sprintf("%s mm before %s", quantity.Parted(math.Round(-x/10)*10), from)
 	}
-	return fmt.Sprintf("%.0f mm from %s", math.Round(x/10)*10, from)
+	return fmt.Sprintf("%s mm from %s", quantity.Parted(math.Round(x/10)*10), from)
 }

@@ -19,5 +19,5 @@ func ExampleWork() {
 	}
 	// Output:
 	// close The bed is short for tall
-	// bed is 1900 mm long. Lying down tall is about 1845 mm; with feet and pillow 1945 mm is comfortable, so it is 45 mm short of that.
+	// bed is 1 900 mm long. Lying down tall is about 1 845 mm; with feet and pillow 1 945 mm is comfortable, so it is 45 mm short of that.
 }

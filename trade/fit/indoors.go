@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"tumblehome/quantity"
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 )
@@ -130,8 +131,8 @@ func (w *worker) reportIndoors(i int, doors []doorway, sides [3]float64, short f
 	out := finding.Finding{
 		Code: "fit.door", Severity: finding.Fault, About: []string{pointer("fittings", f.ID)},
 		Title: fmt.Sprintf("%s does not go in through any door", w.name(i)),
-		Words: fmt.Sprintf("%s is %.0f by %.0f by %.0f mm. The largest door, %s, is %s wide and %s high inside the lining, and it does not go in tilted either: %s too much. %s",
-			what, sides[0], sides[1], sides[2], largest.name, about(largest.wide), about(largest.high), about(short), how),
+		Words: fmt.Sprintf("%s is %s by %s by %s mm. The largest door, %s, is %s wide and %s high inside the lining, and it does not go in tilted either: %s too much. %s",
+			what, quantity.Parted(sides[0]), quantity.Parted(sides[1]), quantity.Parted(sides[2]), largest.name, about(largest.wide), about(largest.high), about(short), how),
 		Measured: mm(short), Limit: mm(0), Source: indoorsSource, Proposals: w.smaller(i, doors),
 	}
 	if short <= w.in.Error {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -32,23 +33,23 @@ func away(v float64) float64 {
 func wayWords(dx, dy, dz float64) string {
 	switch {
 	case dx > 0:
-		return fmt.Sprintf("%.0f mm rearwards", dx)
+		return quantity.Parted(dx) + " mm rearwards"
 	case dx < 0:
-		return fmt.Sprintf("%.0f mm forwards", -dx)
+		return quantity.Parted(-dx) + " mm forwards"
 	case dy > 0:
-		return fmt.Sprintf("%.0f mm to the right", dy)
+		return quantity.Parted(dy) + " mm to the right"
 	case dy < 0:
-		return fmt.Sprintf("%.0f mm to the left", -dy)
+		return quantity.Parted(-dy) + " mm to the left"
 	case dz > 0:
-		return fmt.Sprintf("%.0f mm up", dz)
+		return quantity.Parted(dz) + " mm up"
 	}
-	return fmt.Sprintf("%.0f mm down", -dz)
+	return quantity.Parted(-dz) + " mm down"
 }
 
 // about is a length as a builder says it: to 5 mm, below 20 to 1 mm.
 func about(v float64) string {
 	if v < 20 {
-		return fmt.Sprintf("%.0f mm", math.Max(1, math.Round(v)))
+		return quantity.Parted(math.Max(1, v)) + " mm"
 	}
-	return fmt.Sprintf("%.0f mm", math.Round(v/5)*5)
+	return quantity.Parted(math.Round(v/5)*5) + " mm"
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"tumblehome/quantity"
 	"tumblehome/solve/offsets"
 	"tumblehome/trade/finding"
 )
@@ -126,4 +127,4 @@ func unmeasured() finding.Finding {
 var practice = finding.Source{Text: "common practice, no source", Sure: finding.Practice}
 
 // mm writes a length as a builder reads it.
-func mm(v float64) string { return fmt.Sprintf("%.0f mm", v) }
+func mm(v float64) string { return quantity.Parted(v) + " mm" }

@@ -35,11 +35,11 @@ func TestWhatDoesNotFitTogetherIsFound(t *testing.T) {
 		{"the width between the arches written as the arch", func(in *shell.Inputs) { in.Arches[0].Inward = 1340 },
 			"shell.arch-too-wide", "/shell/arches/rear-wheels", "Was the width between the arches written as the arch?"},
 		{"an arch up to the eaves", func(in *shell.Inputs) { in.Arches[0].Up = 1700 },
-			"shell.arch-too-high", "/shell/arches/rear-wheels", "1700 mm high"},
+			"shell.arch-too-high", "/shell/arches/rear-wheels", "1 700 mm high"},
 		{"an arch behind the doors", func(in *shell.Inputs) { in.Arches[0].To = 3100 },
-			"shell.arch-outside", "/shell/arches/rear-wheels", "load space from 0 mm to 2950 mm"},
+			"shell.arch-outside", "/shell/arches/rear-wheels", "load space from 0 mm to 2 950 mm"},
 		{"a rib behind the doors", func(in *shell.Inputs) { in.Ribs[5].X = 3680 },
-			"shell.rib-outside", "/shell/ribs/r5", "3680 mm"},
+			"shell.rib-outside", "/shell/ribs/r5", "3 680 mm"},
 		{"two ribs in one another", func(in *shell.Inputs) { in.Ribs[4].X = 780 },
 			"shell.ribs-overlap", "/shell/ribs/r4", "overlap by 30 mm"},
 		{"a slip of the pencil in the middle of the table", func(in *shell.Inputs) { in.Table.Stations[2].Half[3] = 834 },
@@ -54,10 +54,10 @@ func TestWhatDoesNotFitTogetherIsFound(t *testing.T) {
 			"shell.not-measured", "/shell", "ten minutes"},
 		{"arches further apart than the sides", func(in *shell.Inputs) {
 			in.Table, in.Quick = nil, &shell.Quick{Body: "mid-mid", Knee: long(1300), BetweenArches: long(1350)}
-		}, "shell.quick-contradiction", "/shell/quick/between-arches", "1350 mm between the arches, but 1300 mm between the sides"},
+		}, "shell.quick-contradiction", "/shell/quick/between-arches", "1 350 mm between the arches, but 1 300 mm between the sides"},
 		{"a door higher than the van", func(in *shell.Inputs) {
 			in.Table, in.Quick = nil, &shell.Quick{Body: "mid-mid", Height: long(1300), DoorHeight: long(1430)}
-		}, "shell.quick-contradiction", "/shell/quick/door-height", "1430 mm high, the van 1300 mm"},
+		}, "shell.quick-contradiction", "/shell/quick/door-height", "1 430 mm high, the van 1 300 mm"},
 	} {
 		in := dipper()
 		c.spoil(&in)

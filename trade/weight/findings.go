@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -164,13 +165,4 @@ func verb(a axis) string {
 func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // kg writes a mass in whole kilograms, thousands apart.
-func kg(v float64) string {
-	s := fmt.Sprintf("%.0f", abs(v))
-	if n := len(s); n > 3 {
-		s = s[:n-3] + "\u202f" + s[n-3:]
-	}
-	if v < -0.5 {
-		s = "−" + s
-	}
-	return s
-}
+func kg(v float64) string { return quantity.Parted(v) }
