@@ -21,6 +21,7 @@ type Memory struct {
 	spots  map[spotAt]*kept[spot]
 	seats  map[spotAt]*kept[facing]
 	bodies map[bodyAt]*kept[overBody]
+	sides  *sides
 }
 
 // newMemory has room for as much as the one before.
