@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"cmp"
 	"math"
 
 	"tumblehome/solve/solid"
@@ -45,9 +46,9 @@ func (w *worker) row(x float64) int {
 func (w *worker) walls(out []edge, from, to float64) []edge {
 	g, r := w.ground(), w.in.Room
 	i0, i1 := g.rows(from, to)
-	for i := max(i0, doorstep); i < min(i1, g.nx-1-doorstep); i++ {
-		out = w.wall(out, "left", i, g.walk[i].from, g.walk[i+1].from)
-		out = w.wall(out, "right", i, g.walk[i].to, g.walk[i+1].to)
+	if i0, i1 = max(i0, doorstep), min(i1, g.nx-1-doorstep); i0 < i1 {
+		s := w.sides()
+		out = append(out, s.edges[s.from[i0]:s.from[i1]]...)
 	}
 	for _, o := range w.passed() {
 		out = w.posts(out, o)
@@ -61,6 +62,30 @@ func (w *worker) walls(out []edge, from, to float64) []edge {
 		}
 	}
 	return out
+}
+
+// sides are the sides of the room short of doors, row by row of the grid: from says where the edges of each row begin.
+type sides struct {
+	edges []edge
+	from  []int
+}
+
+// sides are found once for a room and its doors.
+func (w *worker) sides() *sides {
+	if w.now.sides = cmp.Or(w.now.sides, w.was.sides); w.now.sides != nil {
+		return w.now.sides
+	}
+	g, s := w.ground(), &sides{}
+	s.from = make([]int, g.nx)
+	for i := range g.nx - 1 {
+		if i >= doorstep && i < g.nx-1-doorstep {
+			s.edges = w.wall(s.edges, "left", i, g.walk[i].from, g.walk[i+1].from)
+			s.edges = w.wall(s.edges, "right", i, g.walk[i].to, g.walk[i+1].to)
+		}
+		s.from[i+1] = len(s.edges)
+	}
+	w.now.sides = s
+	return s
 }
 
 // posts appends the two jambs of a door in a side, from the finished surface outwards.

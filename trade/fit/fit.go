@@ -72,9 +72,9 @@ type worker struct {
 	cabThing int     // what stands low and farthest into an open cab
 	cabBy    float64 // and how far
 
-	near  []edge    // room for the edges about a place
-	off   []sided   // and for their distances
-	order []distant // and for their order
+	near  []edge   // room for the edges about a place
+	off   []sided  // and for their distances
+	order []ranked // and for their order
 
 	was, now *Memory
 	changes  map[string][]change // by mode

@@ -39,21 +39,20 @@ const mostFouls = 500
 
 // foulsIn are the fouls of one mode, found by a sweep along x, and whether there may be more.
 func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) (found []foul, more bool) {
-	var order []int
+	order := make([]ranked, 0, len(mode.Standings))
 	for i := range mode.Standings {
 		if len(mode.Standings[i].Solid) > 0 && w.in.Fittings[i].Gives < 1 {
-			order = append(order, i)
+			order = append(order, ranked{mode.Standings[i].Box.MinX, i})
 		}
 	}
-	slices.SortStableFunc(order, func(i, j int) int {
-		return cmp.Compare(mode.Standings[i].Box.MinX, mode.Standings[j].Box.MinX)
-	})
+	rank(order)
 	for n, i := range order {
+		end := mode.Standings[i.at].Box.MaxX
 		for _, j := range order[n+1:] {
-			if mode.Standings[j].Box.MinX >= mode.Standings[i].Box.MaxX || len(found) == mostFouls {
+			if j.by >= end || len(found) == mostFouls {
 				break
 			}
-			a, b := min(i, j), max(i, j)
+			a, b := min(i.at, j.at), max(i.at, j.at)
 			if !mode.Standings[a].Box.Meets(mode.Standings[b].Box) || w.belong(a, b) {
 				continue
 			}

@@ -65,9 +65,10 @@ func (w *worker) openingKnown(mode *Mode, p *Part, hangs []hung) opened {
 	return recall(w, w.was.parts, w.now.parts, mode, partAt{p.Fitting, p.Key, mode.Name}, all, func() (opened, solid.Bounds) {
 		for m := range w.in.Modes {
 			other := &w.in.Modes[m]
-			if known, ok := w.now.parts[partAt{p.Fitting, p.Key, other.Name}]; ok && w.alikeAbout(mode, other, known.reach) {
-				known.is.mode = mode.Name
-				return known.is, known.reach
+			if known := w.now.parts[partAt{p.Fitting, p.Key, other.Name}]; known != nil && w.alikeAbout(mode, other, known.reach) {
+				is := known.is
+				is.mode = mode.Name
+				return is, known.reach
 			}
 		}
 		return w.opening(mode, p, hangs)

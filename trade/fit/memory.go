@@ -13,14 +13,15 @@ type Memory struct {
 	pairs  map[[2]shape]solid.Way
 	exits  map[[2]shape]solid.Way
 	outs   map[placed][6]float64
-	parts  map[partAt]kept[opened]
-	gaps   map[gapSpot]kept[float64]
+	parts  map[partAt]*kept[opened]
+	gaps   map[gapSpot]*kept[float64]
 	floors map[string]*laid
 	crawls map[crawlAt]*crossing
-	exit   map[exitAt]kept[standsBefore]
-	spots  map[spotAt]kept[spot]
-	seats  map[spotAt]kept[facing]
-	bodies map[bodyAt]kept[overBody]
+	exit   map[exitAt]*kept[standsBefore]
+	spots  map[spotAt]*kept[spot]
+	seats  map[spotAt]*kept[facing]
+	bodies map[bodyAt]*kept[overBody]
+	sides  *sides
 }
 
 // newMemory has room for as much as the one before.
@@ -28,9 +29,9 @@ func newMemory(in Inputs, was *Memory) *Memory {
 	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Parts = nil, nil, nil, nil, nil
 	return &Memory{
 		in: in, pairs: make(map[[2]shape]solid.Way, len(was.pairs)), exits: make(map[[2]shape]solid.Way, len(was.exits)),
-		outs: make(map[placed][6]float64, len(was.outs)), parts: make(map[partAt]kept[opened], len(was.parts)),
-		gaps: make(map[gapSpot]kept[float64], len(was.gaps)), floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]kept[standsBefore]{},
-		spots: map[spotAt]kept[spot]{}, seats: map[spotAt]kept[facing]{}, bodies: map[bodyAt]kept[overBody]{},
+		outs: make(map[placed][6]float64, len(was.outs)), parts: make(map[partAt]*kept[opened], len(was.parts)),
+		gaps: make(map[gapSpot]*kept[float64], len(was.gaps)), floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]*kept[standsBefore]{},
+		spots: map[spotAt]*kept[spot]{}, seats: map[spotAt]*kept[facing]{}, bodies: map[bodyAt]*kept[overBody]{},
 	}
 }
 
@@ -41,12 +42,13 @@ type kept[Judgement any] struct {
 }
 
 // recall is a judgement about a mode: the one before if nothing that counts changed within its reach, else it is judged now.
-func recall[Key comparable, Judgement any](w *worker, was, now map[Key]kept[Judgement], mode *Mode, key Key, counts func(int) bool, judge func() (Judgement, solid.Bounds)) Judgement {
-	if known, ok := now[key]; ok {
+func recall[Key comparable, Judgement any](w *worker, was, now map[Key]*kept[Judgement], mode *Mode, key Key, counts func(int) bool, judge func() (Judgement, solid.Bounds)) Judgement {
+	if known := now[key]; known != nil {
 		return known.is
 	}
-	known, ok := was[key]
-	if !ok || w.changed(mode, known.reach, counts) {
+	known := was[key]
+	if known == nil || w.changed(mode, known.reach, counts) {
+		known = &kept[Judgement]{}
 		known.is, known.reach = judge()
 	}
 	now[key] = known

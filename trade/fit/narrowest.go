@@ -1,7 +1,6 @@
 package fit
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -83,11 +82,16 @@ func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
 		}
 	}
 	w.off = edges
-	order := w.byDistance(edges)
+	order := w.order[:0]
+	for i := range edges {
+		order = append(order, ranked{edges[i].d, i})
+	}
+	w.order = order
+	rank(order)
 	gap := math.Inf(1)
 	for i, o := range order {
 		e := &edges[o.at]
-		if e.d > order[0].d+cell {
+		if e.d > order[0].by+cell {
 			break
 		}
 		for _, p := range order[i+1:] {
@@ -106,23 +110,6 @@ func (w *worker) gapAt(mode *Mode, x, y, within float64) float64 {
 		}
 	}
 	return gap
-}
-
-// distant is where an edge stands in a list, and how far it is off.
-type distant struct {
-	d  float64
-	at int
-}
-
-// byDistance is the order of some edges, the nearest first.
-func (w *worker) byDistance(edges []sided) []distant {
-	order := w.order[:0]
-	for i := range edges {
-		order = append(order, distant{edges[i].d, i})
-	}
-	slices.SortFunc(order, func(a, b distant) int { return cmp.Or(cmp.Compare(a.d, b.d), cmp.Compare(a.at, b.at)) })
-	w.order = order
-	return order
 }
 
 // between are the two nearest points of two edges that do not cross: an end of one and a point of the other.
