@@ -4,6 +4,8 @@ import (
 	"encoding/base64"
 	"fmt"
 	"io"
+	"maps"
+	"slices"
 	"strings"
 
 	"tumblehome/draw/fonts"
@@ -111,7 +113,7 @@ func (p *svgBrush) Open(g Group) {
 	p.attribute("class", g.Class)
 	p.attribute("href", href)
 	p.attribute("data-digest", g.Digest)
-	for _, k := range sortedKeys(g.Data) {
+	for _, k := range slices.Sorted(maps.Keys(g.Data)) {
 		if name := dataName(k); name != "" && name != "digest" {
 			p.attribute("data-"+name, g.Data[k])
 		}

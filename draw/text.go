@@ -2,7 +2,8 @@ package draw
 
 import (
 	"fmt"
-	"sort"
+	"maps"
+	"slices"
 	"strings"
 )
 
@@ -59,7 +60,7 @@ func (w *plainWriter) Open(g Group) {
 	if g.Digest != "" {
 		words = append(words, "digest="+g.Digest)
 	}
-	for _, k := range sortedKeys(g.Data) {
+	for _, k := range slices.Sorted(maps.Keys(g.Data)) {
 		words = append(words, k+"="+g.Data[k])
 	}
 	if g.Href != "" {
@@ -91,13 +92,4 @@ func nonEmpty(words ...string) []string {
 		}
 	}
 	return out
-}
-
-func sortedKeys(m map[string]string) []string {
-	keys := make([]string, 0, len(m))
-	for k := range m {
-		keys = append(keys, k)
-	}
-	sort.Strings(keys)
-	return keys
 }

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"cmp"
 	"slices"
 
 	"tumblehome/draw"
@@ -22,7 +23,7 @@ func (d *drawing) captions(view string, all []drawn, taken *[]draw.Rect) (out []
 		if (a.depth == before) != (b.depth == before) {
 			return int(a.depth - b.depth)
 		}
-		return compare(breadth(b.box), breadth(a.box))
+		return cmp.Compare(breadth(b.box), breadth(a.box))
 	})
 	for _, w := range order {
 		t := &d.things[w.thing]

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"cmp"
 	"slices"
 
 	"tumblehome/draw"
@@ -173,7 +174,7 @@ type layer [3]float64
 
 func (l layer) compare(m layer) int {
 	for k := range l {
-		if c := compare(l[k], m[k]); c != 0 {
+		if c := cmp.Compare(l[k], m[k]); c != 0 {
 			return c
 		}
 	}

@@ -9,19 +9,7 @@ import (
 )
 
 // openingsPlan marks the openings from above: doors and windows as strokes on the skin, holes in roof and floor as crossed boxes.
-func (d *drawing) openingsPlan() []draw.Mark {
-	var out []draw.Mark
-	for _, surface := range []string{shell.Left, shell.Right, shell.Front, shell.Rear, shell.Roof, shell.Floor} {
-		for _, o := range d.r.Body.Openings(surface) {
-			s := sketch{view: d.views[Plan]}
-			d.openingPlan(&s, surface, o)
-			if len(s.marks) > 0 {
-				out = append(out, s.group("plan-opening-"+o.ID, "opening", d.openingName(o.ID), map[string]string{"opening": o.ID}))
-			}
-		}
-	}
-	return out
-}
+func (d *drawing) openingsPlan() []draw.Mark { return d.openings(Plan, d.openingPlan) }
 
 // Openings on the skin: how thick a stroke is and how far outside it lies [mm of the paper].
 const stroke = 1.1
@@ -73,14 +61,17 @@ func (d *drawing) strokeFill(o shell.Opening) draw.Fill {
 
 // openingsSide marks the openings in the long section: those of the right side seen from inside, those of the left as ghosts, those
 // of roof, floor, front and rear where they are cut.
-func (d *drawing) openingsSide() []draw.Mark {
+func (d *drawing) openingsSide() []draw.Mark { return d.openings(Side, d.openingSide) }
+
+// openings are a group each, in one view.
+func (d *drawing) openings(in string, mark func(*sketch, string, shell.Opening)) []draw.Mark {
 	var out []draw.Mark
 	for _, surface := range []string{shell.Left, shell.Right, shell.Front, shell.Rear, shell.Roof, shell.Floor} {
 		for _, o := range d.r.Body.Openings(surface) {
-			s := sketch{view: d.views[Side]}
-			d.openingSide(&s, surface, o)
+			s := sketch{view: d.views[in]}
+			mark(&s, surface, o)
 			if len(s.marks) > 0 {
-				out = append(out, s.group("side-opening-"+o.ID, "opening", d.openingName(o.ID), map[string]string{"opening": o.ID}))
+				out = append(out, s.group(in+"-opening-"+o.ID, "opening", d.openingName(o.ID), map[string]string{"opening": o.ID}))
 			}
 		}
 	}

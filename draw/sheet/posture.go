@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -65,7 +66,7 @@ func (w *person) stretchLegs(seat float64) {
 }
 
 func lowest(run []place) float64 {
-	return slices.MinFunc(run, func(a, b place) int { return compare(a[1], b[1]) })[1]
+	return slices.MinFunc(run, func(a, b place) int { return cmp.Compare(a[1], b[1]) })[1]
 }
 
 // knee is about what the lower leg of who sits turns: ahead, up.

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -116,16 +117,6 @@ func (d *drawing) within(j, i int) bool {
 
 func volume(b solid.Bounds) float64 { return (b.MaxX - b.MinX) * (b.MaxY - b.MinY) * (b.MaxZ - b.MinZ) }
 
-func compare(a, b float64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
-}
-
 // busiest is the x at which a cut across shows most: looked for in the middle of every fitting, rounded to 10 mm.
 func (d *drawing) busiest() float64 {
 	body := d.r.Body
@@ -162,5 +153,5 @@ func (d *drawing) shown(x float64) float64 {
 
 // inOrder sorts by a number; equals stay as they were.
 func inOrder[T any](all []T, key func(T) float64) {
-	slices.SortStableFunc(all, func(a, b T) int { return compare(key(a), key(b)) })
+	slices.SortStableFunc(all, func(a, b T) int { return cmp.Compare(key(a), key(b)) })
 }

@@ -12,6 +12,9 @@ import (
 // labelEntries are what the labels of the panels and batteries that are joined up say, where that is not what the catalogue has. A row stands for all that
 // are bought as it.
 func labelEntries(v view) []entry {
+	if v.Doc.Power == nil {
+		return nil
+	}
 	var out []entry
 	put := func(row, key, unit, says string, listed float64) {
 		path := "/catalogue/" + row + "/" + key

@@ -2,7 +2,6 @@ package cables
 
 import (
 	"fmt"
-	"strings"
 
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -111,18 +110,7 @@ func (r *Result) lengthState() working.State {
 
 // Working shows how a figure came about.
 func (r Result) Working(code string) (working.Working, bool) {
-	if !strings.HasPrefix(code, "power.") {
-		return working.Working{}, false
-	}
-	for _, f := range r.Figures() {
-		if f.Code != code {
-			continue
-		}
-		w := r.workingOf(code)
-		w.Code, w.Label = code, f.Label
-		return w, true
-	}
-	return working.Working{}, false
+	return working.Of(code, "power", r.Figures, func(string) working.Working { return r.workingOf(code) })
 }
 
 func (r *Result) workingOf(code string) working.Working {

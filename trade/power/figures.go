@@ -80,19 +80,7 @@ func (r *Result) day(habit int) (wh float64) {
 
 // Working shows how a figure came about; false if there is no figure of that code.
 func (r Result) Working(code string) (working.Working, bool) {
-	short, ok := strings.CutPrefix(code, "power.")
-	if !ok {
-		return working.Working{}, false
-	}
-	for _, f := range r.Figures() {
-		if f.Code != code {
-			continue
-		}
-		w := r.workingOf(short)
-		w.Code, w.Label = code, f.Label
-		return w, true
-	}
-	return working.Working{}, false
+	return working.Of(code, "power", r.Figures, r.workingOf)
 }
 
 func (r *Result) workingOf(short string) working.Working {

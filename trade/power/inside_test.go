@@ -154,3 +154,12 @@ func TestSkippingDaysOnWhichTheBatteryStaysFullChangesNothing(t *testing.T) {
 		t.Errorf("only %d days could be skipped", skipped)
 	}
 }
+
+// By hand: (14.2 − 12.4)/0.03 = 60 A; at 24 V both voltages double, and so does what drives the current through the same cable.
+func TestARelayOf24VoltsLetsTwiceAsMuchThroughTheSameCable(t *testing.T) {
+	for volts, want := range map[float64]float64{12.8: 60, 25.6: 120} {
+		b := &Battery{Chemistry: Lithium, Rated: 100, Volts: volts}
+		s := Source{Kind: Engine, Relay: true, Loop: 0.03}
+		proof.Check(t, proof.Case{Name: fmt.Sprintf("a relay into %g V", volts), Source: "(Ua − Ub)/R by hand", Inputs: "14.2 and 12.4 V for each 12 V, 0.03 Ω", Expected: want, Got: s.draws(b), Tolerance: 1e-9, Unit: "A"})
+	}
+}

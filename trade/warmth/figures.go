@@ -66,19 +66,7 @@ func (r *Result) worst() Winter {
 
 // Working shows how a figure came about.
 func (r Result) Working(code string) (working.Working, bool) {
-	short, ok := strings.CutPrefix(code, "warmth.")
-	if !ok {
-		return working.Working{}, false
-	}
-	for _, f := range r.Figures() {
-		if f.Code != code {
-			continue
-		}
-		w := r.workingOf(short)
-		w.Code, w.Label = code, f.Label
-		return w, true
-	}
-	return working.Working{}, false
+	return working.Of(code, "warmth", r.Figures, r.workingOf)
 }
 
 func (r *Result) workingOf(short string) working.Working {

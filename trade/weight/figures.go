@@ -3,6 +3,7 @@ package weight
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"tumblehome/trade/takeoff"
 	"tumblehome/trade/working"
@@ -26,7 +27,7 @@ func (r Result) Figures() []working.Figure {
 // Working shows how a figure came about; false if there is no figure of that code.
 func (r Result) Working(code string) (working.Working, bool) {
 	i, ok := slices.BinarySearchFunc(r.entries, code, func(e entry, code string) int {
-		return compareText(e.figure.Code, code)
+		return strings.Compare(e.figure.Code, code)
 	})
 	if !ok {
 		return working.Working{}, false
@@ -34,16 +35,6 @@ func (r Result) Working(code string) (working.Working, bool) {
 	w := r.entries[i].show()
 	w.Code, w.Label = code, r.entries[i].figure.Label
 	return w, true
-}
-
-func compareText(a, b string) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
 }
 
 // enter makes all figures, sorted by code.
@@ -57,7 +48,7 @@ func (r *Result) enter() {
 	r.enterRoof()
 	r.enterPayload()
 	r.enterWeighings()
-	slices.SortStableFunc(r.entries, func(a, b entry) int { return compareText(a.figure.Code, b.figure.Code) })
+	slices.SortStableFunc(r.entries, func(a, b entry) int { return strings.Compare(a.figure.Code, b.figure.Code) })
 }
 
 func (r *Result) put(f working.Figure, show func() working.Working) {

@@ -1,6 +1,10 @@
 package working
 
-import "tumblehome/trade/finding"
+import (
+	"strings"
+
+	"tumblehome/trade/finding"
+)
 
 // Origin says where an input came from; exactly one field is set.
 type Origin struct {
@@ -37,4 +41,20 @@ func (w Working) Last() float64 {
 		return 0
 	}
 	return w.Lines[len(w.Lines)-1].Value
+}
+
+// Of shows how the figure of a code came about, by what stands behind the name of its trade; false where the trade has no such figure.
+func Of(code, trade string, figures func() []Figure, show func(short string) Working) (Working, bool) {
+	short, ok := strings.CutPrefix(code, trade+".")
+	if !ok {
+		return Working{}, false
+	}
+	for _, f := range figures() {
+		if f.Code == code {
+			w := show(short)
+			w.Code, w.Label = code, f.Label
+			return w, true
+		}
+	}
+	return Working{}, false
 }
