@@ -36,7 +36,7 @@ func (d *drawing) strays(taken []draw.Rect) []draw.Mark {
 		taken = append(taken, l.Bounds())
 		k := sketch{view: v}
 		k.text(l)
-		out = append(out, k.group("plan-"+t.ID+"-astray", "caption", t.name+" stands off the sheet", map[string]string{"fitting": t.ID, "view": Plan}))
+		out = append(out, k.group("plan-"+t.ID+"-astray", "caption astray", t.name+" stands off the sheet", map[string]string{"fitting": t.ID, "view": Plan}))
 	}
 	return out
 }

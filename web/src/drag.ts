@@ -1,8 +1,10 @@
 // Dragging a fitting on the drawing. The pointer's place is only noted when it moves; at most once a
 // frame the fitting is snapped, shifted, tried and asked about.
 
-import { axesOf, drawing, fittingAt, inVan, lineOf, sheet, viewOf, type View } from "./drawing";
+import { axesOf, drawing, fittingAt, groupsOf, inVan, lineOf, sheet, viewOf, type View } from "./drawing";
 import { gapsOf, moved } from "./gaps";
+import type { Shift } from "./geometry";
+import type { Corner, KitFitting } from "./kit";
 import * as marquee from "./marquee";
 import { Marks } from "./marks";
 import * as measure from "./measure";
@@ -169,10 +171,18 @@ function follow(d: Drag, motion: Motion): void {
 	const free = d.at.altKey || !motion.trial;
 	const { shift, caught } = free ? { shift: motion.trial?.stopped(whole(wanted)) ?? whole(wanted), caught: [] as const } : snap(motion.trial!, wanted, axes, tolerance);
 	d.marks?.show(shift);
+	const own = motion.trial?.own;
+	if (own && groupsOf(own.id).every((g) => g.classList.contains("caption"))) d.marks?.reshape(shifted(own, shift), "", 0, 0); // it stood off the sheet
 	d.marks?.guide(caught);
 	if (motion.trial) d.marks?.gaps(gapsOf(motion.trial, moved(motion.trial.box, motion.trial.settled(shift)), axes));
 	const was = motion.change.shift;
 	if (shift.dx !== was.dx || shift.dy !== was.dy || shift.dz !== was.dz) motion.to({ shift, snap: facesOf(caught) });
+}
+
+/** The box of a fitting, shifted. */
+function shifted(f: KitFitting, s: Shift): KitFitting {
+	const to = (c: Corner): Corner => [c[0] + s.dx, c[1] + s.dy, c[2] + s.dz];
+	return { ...f, min: to(f.min), max: to(f.max), prisms: [] };
 }
 
 /** What the document may say of where it stands. */
