@@ -86,7 +86,7 @@ func (v view) volume(id string) float64 {
 
 // holdsOpen reports whether the fields of something it carries are shown.
 func (f fittingView) holdsOpen(v view) bool {
-	return slices.ContainsFunc(f.Carries, func(c fittingView) bool { return v.opens(c.ID) || c.holdsOpen(v) })
+	return slices.ContainsFunc(f.Carries, func(c fittingView) bool { return v.opens("/fittings/"+c.ID) || c.holdsOpen(v) })
 }
 
 // bed tells the page's script what a press on it means first.

@@ -17,16 +17,23 @@ type cableRow struct {
 func cableRows(v view) []cableRow {
 	var out []cableRow
 	for _, c := range v.Cables.InOrder() {
-		row := cableRow{Cable: c}
-		switch {
-		case c.Role == cables.Lead:
-			row.Path = "/power/sources/" + c.ID + "/lead"
-		case strings.HasPrefix(c.About, "/power/circuits/"), strings.HasPrefix(c.About, "/power/sources/"):
-			row.Path = c.About
-		}
-		out = append(out, row)
+		out = append(out, cableRow{Cable: c, Path: cablePath(c)})
 	}
 	return out
+}
+
+// anchor is the element in which it is changed.
+func (r cableRow) anchor() string { return "change" + strings.ReplaceAll(r.Path, "/", "-") }
+
+// cablePath is where the document says something of a cable; "" for one that it cannot say anything of.
+func cablePath(c cables.Cable) string {
+	switch {
+	case c.Role == cables.Lead:
+		return "/power/sources/" + c.ID + "/lead"
+	case strings.HasPrefix(c.About, "/power/circuits/"), strings.HasPrefix(c.About, "/power/sources/"):
+		return c.About
+	}
+	return ""
 }
 
 // fuseAt is where its fuse can be changed; "" where none is written, or where it is written with that of its line.

@@ -147,13 +147,13 @@ func TestFittings(t *testing.T) {
 	back := "/arrangement?mode=day"
 	run(t, dipper, []scenario{
 		{name: "a nudge moves it and keeps the builder's words", before: []*http.Request{post("/fittings/galley/nudge", "step", "x 10", "base", "1")},
-			request: get("/arrangement?open=galley"), status: 200, holds: []string{`name="value" value="50"`, `value="right"`, "Galley 10 mm rearwards"}},
+			request: get("/arrangement?open=/fittings/galley"), status: 200, holds: []string{`name="value" value="50"`, `value="right"`, "Galley 10 mm rearwards"}},
 		{name: "a nudge by axis and length does too", request: post("/fittings/galley/nudge", "axis", "x", "by", "-10", "base", "1", "back", back), status: http.StatusSeeOther, location: back},
 		{name: "a move is told in whole millimetres", before: []*http.Request{post("/fittings/dry-locker/nudge", "axis", "x", "by", "-57.4", "base", "1")}, request: get("/arrangement"), status: 200,
 			holds: []string{"Dry locker 57 mm forwards"}},
-		{name: "a nudge turns", before: []*http.Request{post("/fittings/table/nudge", "step", "turn 90", "base", "1")}, request: get("/arrangement?open=table"), status: 200, holds: []string{`value="90°"`}},
+		{name: "a nudge turns", before: []*http.Request{post("/fittings/table/nudge", "step", "turn 90", "base", "1")}, request: get("/arrangement?open=/fittings/table"), status: 200, holds: []string{`value="90°"`}},
 		{name: "a nudge to nowhere is refused", request: post("/fittings/galley/nudge", "step", "w 10", "base", "1"), status: http.StatusBadRequest},
-		{name: "another one like it stands behind it", before: []*http.Request{post("/fittings/dry-locker/duplicate", "base", "1")}, request: get("/arrangement?open=dry-locker"), status: 200,
+		{name: "another one like it stands behind it", before: []*http.Request{post("/fittings/dry-locker/duplicate", "base", "1")}, request: get("/arrangement?open=/fittings/dry-locker"), status: 200,
 			holds: []string{`data-fitting="dry-locker-2"`, "Another one like dry locker"}},
 		{name: "nothing hangs on the table: it goes", request: post("/fittings/toilet/delete", "base", "1", "back", back), status: http.StatusUnprocessableEntity,
 			holds: []string{"still wanted elsewhere", "take out all of it"}},

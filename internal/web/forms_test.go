@@ -1,7 +1,6 @@
 package web_test
 
 import (
-	"maps"
 	"net/http"
 	"slices"
 	"strings"
@@ -99,11 +98,21 @@ func optionOf(n *html.Node) string {
 
 // unfolded is the address of a page with all its fields shown.
 func (w *workshop) unfolded(name string) string {
-	if name != "arrangement" {
-		return "/" + name
-	}
 	_, doc := w.store.Head()
-	return "/arrangement?open=" + strings.Join(slices.Sorted(maps.Keys(doc.Fittings)), "&open=")
+	address := "/" + name
+	if !strings.Contains(name, "?") {
+		address += "?all"
+	}
+	for id := range doc.Fittings {
+		address += "&open=/fittings/" + id
+	}
+	for id := range doc.Power.Circuits {
+		address += "&open=/power/circuits/" + id
+	}
+	for id := range doc.Power.Sources {
+		address += "&open=/power/sources/" + id + "&open=/power/sources/" + id + "/lead"
+	}
+	return address
 }
 
 // What a page shows in a form, sent back untouched, changes nothing: looking and pressing "set" is always safe.

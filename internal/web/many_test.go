@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+
+	"tumblehome/internal/browser"
 )
 
 // many adds so many lockers to a build: on the wall where there is room, the others all over the van.
@@ -29,13 +31,17 @@ func TestAPageOfManyThingsStaysSmall(t *testing.T) {
 func TestFieldsComeWhenTheyAreAskedFor(t *testing.T) {
 	run(t, dipper, []scenario{
 		{name: "until then a link leads to them", request: get("/arrangement?mode=night"), status: 200,
-			holds: []string{`href="/arrangement?mode=night&amp;open=galley#fitting-galley"`}, lacks: []string{`value="/fittings/galley/at/x"`}},
-		{name: "without script the page shows those of one thing", request: get("/arrangement?mode=night&open=galley"), status: 200,
-			holds: []string{`value="/fittings/galley/at/x"`, `name="back" value="/arrangement?mode=night&amp;open=galley"`}, lacks: []string{`value="/fittings/table/at/x"`}},
-		{name: "with script the list goes on showing those of several", request: get("/region/fittings?open=galley&open=table"), status: 200,
-			holds: []string{`value="/fittings/galley/at/x"`, `value="/fittings/table/at/x"`, `&amp;open=galley&amp;open=table"`}},
-		{name: "what stands on another thing is not hidden under it", request: get("/region/fittings?open=hob"), status: 200, holds: []string{`value="/fittings/hob/at/x"`, `<details class="carries" open>`}},
-		{name: "of what is not there nothing is shown", request: get("/arrangement?open=zeppelin"), status: 200, lacks: []string{"zeppelin"}},
+			holds: []string{`href="/arrangement?mode=night&amp;open=%2Ffittings%2Fgalley#fitting-galley"`}, lacks: []string{`value="/fittings/galley/at/x"`}},
+		{name: "without script the page shows those of one thing", request: get("/arrangement?mode=night&open=/fittings/galley"), status: 200,
+			holds: []string{`value="/fittings/galley/at/x"`, `name="back" value="/arrangement?mode=night&amp;open=%2Ffittings%2Fgalley"`}, lacks: []string{`value="/fittings/table/at/x"`}},
+		{name: "with script the list goes on showing those of several", request: get("/region/fittings?open=/fittings/galley&open=/fittings/table"), status: 200,
+			holds: []string{`value="/fittings/galley/at/x"`, `value="/fittings/table/at/x"`, `&amp;open=%2Ffittings%2Fgalley&amp;open=%2Ffittings%2Ftable"`}},
+		{name: "what stands on another thing is not hidden under it", request: get("/region/fittings?open=/fittings/hob"), status: 200, holds: []string{`value="/fittings/hob/at/x"`, `<details class="carries" open>`}},
+		{name: "those of a cable come so too", request: get("/power?month=6"), status: 200, lacks: []string{`value="/power/circuits/lights/route"`},
+			holds: []string{`href="/power?month=6&amp;open=%2Fpower%2Fcircuits%2Flights#change-power-circuits-lights"`, `id="change-power-circuits-lights"`}},
+		{name: "and only for it", request: get("/region/cables?page=power&open=/power/circuits/lights"), status: 200, lacks: []string{`value="/power/circuits/fridge/route"`},
+			holds: []string{`value="/power/circuits/lights/route"`, `data-src="/region/cables?mode=day&amp;page=power&amp;open=%2Fpower%2Fcircuits%2Flights"`}},
+		{name: "of what is not there nothing is shown", request: get("/arrangement?open=/fittings/zeppelin"), status: 200, lacks: []string{"zeppelin"}},
 	})
 }
 
@@ -53,4 +59,22 @@ func benchMany(b *testing.B, n int) {
 	}
 	b.Logf("%v", sizes)
 	b.ReportMetric(float64(sizes["whole"]), "bytes")
+}
+
+// From a press until the thing is shown as chosen, on a page of 1000.
+func BenchmarkAPressAmong1000(b *testing.B) {
+	w := open(b, dipper, many(970))
+	w.answer(get("/arrangement")) // reckoned once
+	for b.Loop() {
+		p := browser.Open(b, w.http.URL+"/arrangement?mode=day", browser.Desk)
+		p.WaitFor(`document.querySelector(".paper-tools")`)
+		took := browser.Eval[float64](p, `new Promise(done => {
+			const on = document.querySelector("#plan-locker-500 path"), r = on.getBoundingClientRect();
+			const at = {bubbles: true, clientX: r.left + r.width / 2, clientY: r.top + r.height / 2, pointerId: 1, isPrimary: true, pointerType: "mouse", button: 0};
+			const begun = performance.now();
+			on.dispatchEvent(new PointerEvent("pointerdown", at));
+			requestAnimationFrame(() => setTimeout(() => done(document.querySelector("svg .is-selected") ? performance.now() - begun : -1)));
+		})`)
+		b.ReportMetric(took, "ms-press")
+	}
 }

@@ -15,6 +15,7 @@ import (
 	"tumblehome/build/tree"
 	"tumblehome/draw"
 	"tumblehome/draw/sheet"
+	"tumblehome/trade/cables"
 )
 
 // view is what a page is drawn from: the build as it is now, and what its reader asked for.
@@ -29,7 +30,7 @@ type view struct {
 	WrongAt string      // id of the first value said to be wrong on the page, where one is
 	Before  int         // of the history: only what is older
 	Night   chosenNight // on the page of warmth
-	Open    []string    // things in the list whose fields are shown
+	Open    []string    // things in the list, or cables, whose fields are shown
 	ctx     context.Context
 	server  *Server
 }
@@ -54,10 +55,14 @@ func (v view) address() string {
 	if v.Page == "arrangement" {
 		return v.showing(v.Show) + v.openQuery()
 	}
+	query := v.openQuery()
 	if chosen := v.Night.query(); chosen != "" && v.asksMonth() {
-		return "/" + v.Page + "?" + chosen
+		query = "&" + chosen + query
 	}
-	return "/" + v.Page
+	if query == "" {
+		return "/" + v.Page
+	}
+	return "/" + v.Page + "?" + query[1:]
 }
 
 // asksMonth reports whether the page shows one month of the reader's choice.
@@ -95,7 +100,7 @@ func (v view) regionAddress(name string) string {
 	if v.Show != sheet.NoOverlay && name == "drawing" {
 		address += "&show=" + url.QueryEscape(string(v.Show))
 	}
-	if name == "fittings" {
+	if name == "fittings" || name == "cables" {
 		address += v.openQuery()
 	}
 	if chosen := v.Night.query(); chosen != "" && v.asksMonth() {
@@ -113,15 +118,16 @@ func (v view) openQuery() string {
 	return query.String()
 }
 
-// opens reports whether the fields of a fitting are shown: a builder asked for them, or typed something there that was refused.
-func (v view) opens(id string) bool {
-	return slices.Contains(v.Open, id) || v.wrongUnder("/fittings/"+id)
+// opens reports whether the fields of a place of the document are shown: a builder asked for them, or typed something there that was
+// refused.
+func (v view) opens(place string) bool {
+	return slices.Contains(v.Open, place) || v.wrongUnder(place)
 }
 
-// opening is the address of the page with the fields of one fitting shown.
-func (v view) opening(id string) string {
-	v.Open = []string{id}
-	return v.address() + "#fitting-" + id
+// opening is the address of the page with the fields of one place shown, at an element of it.
+func (v view) opening(place, anchor string) string {
+	v.Open = []string{place}
+	return v.address() + "#" + anchor
 }
 
 // region makes an element one that script fetches again when it shows something older than the newest revision.
@@ -182,11 +188,14 @@ func svgOf(scene draw.Scene, id string) templ.Component {
 // today is the mode of the van as it stands.
 const today = sheet.Today
 
-// listed are those of some ids that are fittings of the build.
-func (s *state) listed(ids []string) []string {
-	return slices.DeleteFunc(slices.Clone(ids), func(id string) bool {
-		_, known := s.Doc.Fittings[id]
-		return !known
+// listed are those of some places that are a fitting or a cable of the build.
+func (s *state) listed(places []string) []string {
+	return slices.DeleteFunc(slices.Clone(places), func(place string) bool {
+		if id, fitting := strings.CutPrefix(place, "/fittings/"); fitting {
+			_, known := s.Doc.Fittings[id]
+			return !known
+		}
+		return !slices.ContainsFunc(s.Cables.Cables, func(c cables.Cable) bool { return cablePath(c) == place && place != "" })
 	})
 }
 

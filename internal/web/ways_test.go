@@ -108,7 +108,7 @@ func TestListsAreTicked(t *testing.T) {
 	if got := w.at(t, loads); strings.Contains(got, "strip-left") || !strings.Contains(got, "strip-right") {
 		t.Errorf("the lights feed %s", got)
 	}
-	page := w.answer(get("/power")).Body.String()
+	page := w.answer(get(w.unfolded("power"))).Body.String()
 	for _, piece := range []string{`value="` + loads + ` strip-right" checked`, `value="` + loads + ` strip-left"> strip left`, "Strip left is in no circuit"} {
 		if !strings.Contains(strings.ReplaceAll(page, "/>", ">"), piece) {
 			t.Errorf("the page lacks %q", piece)

@@ -1,22 +1,22 @@
-// The fields of a thing in the list are long: they come when they are asked for. Without script the same link leads to the page with them.
+// The fields of a thing in the list, or of a cable, are long: they come when they are asked for. Without script the same link leads to the page with them.
 
 import { ask } from "./regions";
 
 export function begin(): void {
 	document.addEventListener("click", (e) => {
-		const link = (e.target as Element).closest("a.unfolds");
-		const line = link?.closest<HTMLElement>("[data-fitting]");
+		const line = (e.target as Element).closest("a.unfolds")?.parentElement;
 		if (!line || e.button !== 0 || e.ctrlKey || e.metaKey || e.shiftKey) return;
 		e.preventDefault();
 		void unfold(line).then((fields) => fields?.querySelector("summary")?.focus());
 	});
 }
 
-/** Opens the fields of a line of the list, once they are there; none when nobody answers. */
+/** Opens the fields in a line of a list, once they are there; none when nobody answers. */
 export async function unfold(line: HTMLElement): Promise<HTMLDetailsElement | null> {
 	const fields = () => line.querySelector<HTMLDetailsElement>(":scope > details[data-key=fields]");
 	const region = line.closest<HTMLElement>("[data-region]");
-	if (!fields() && region) await ask(region, "open", line.dataset["fitting"]!);
+	const link = line.querySelector<HTMLAnchorElement>(":scope > a.unfolds");
+	if (link && region) await ask(region, "open", new URL(link.href).searchParams.get("open")!);
 	const details = fields();
 	if (details) details.open = true;
 	return details;
