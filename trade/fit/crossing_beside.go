@@ -10,24 +10,22 @@ import (
 // besides are the parts of the floor on which one comes to stand beside a fitting, with no wall between.
 func (w *worker) besides(mode *Mode, on *crossing, at int, today bool) []int32 {
 	var parts []int32
-	w.eachBeside(mode, at, today, func(c int32) {
-		if p := on.part[c]; p != 0 && !slices.Contains(parts, p) {
-			parts = append(parts, p)
-		}
-	})
+	more := func(c int32) bool { return on.part[c] != 0 && !slices.Contains(parts, on.part[c]) }
+	w.eachBeside(mode, at, today, more, func(c int32) { parts = append(parts, on.part[c]) })
 	return parts
 }
 
-// eachBeside calls do for every cell of the room from which one reaches a bed or a seat, or which it covers.
-func (w *worker) eachBeside(mode *Mode, at int, today bool, do func(c int32)) {
+// eachBeside calls do for every wanted cell of the room from which one reaches a bed or a seat, or which it covers. Whether a wall stands between is
+// asked last: that takes longest.
+func (w *worker) eachBeside(mode *Mode, at int, today bool, wanted func(c int32) bool, do func(c int32)) {
 	g, b := w.ground(), mode.Standings[at].Box
 	walls := w.wallsAbout(mode, at, today)
 	x0, x1 := g.rows(b.MinX-beside, b.MaxX+beside)
 	y0, y1 := g.across(b.MinY-beside, b.MaxY+beside)
 	for i := x0; i <= x1; i++ {
 		for j := y0; j <= y1; j++ {
-			if g.within(i, j) && !walled(walls, b, g.atX(i), g.atY(j)) {
-				do(int32(i*g.ny + j))
+			if c := int32(i*g.ny + j); g.within(i, j) && wanted(c) && !walled(walls, b, g.atX(i), g.atY(j)) {
+				do(c)
 			}
 		}
 	}

@@ -126,13 +126,11 @@ func (w *worker) startOf(t *trodden, at int, o Opening) (from int32, goals []boo
 		}
 	}
 	from, best := -1, math.Inf(1)
-	w.eachBeside(t.mode, at, false, func(c int32) {
-		i, j := int(c)/g.ny, int(c)%g.ny
-		off := math.Hypot(g.atX(i)-(b.MinX+b.MaxX)/2, g.atY(j)-(b.MinY+b.MaxY)/2)
-		if parts[t.pass.part[c]] && off < best {
-			from, best = c, off
-		}
-	})
+	off := func(c int32) float64 {
+		return math.Hypot(g.atX(int(c)/g.ny)-(b.MinX+b.MaxX)/2, g.atY(int(c)%g.ny)-(b.MinY+b.MaxY)/2)
+	}
+	nearer := func(c int32) bool { return parts[t.pass.part[c]] && off(c) < best }
+	w.eachBeside(t.mode, at, false, nearer, func(c int32) { from, best = c, off(c) })
 	return from, goals
 }
 
