@@ -39,7 +39,10 @@ const glow = 120.0
 // throughOf is what flows in a circuit's cable with everything on [A]: what it and all that hangs on it draws. Where it has no loads of its own what is
 // written for it counts if that is more.
 func (r *Result) throughOf(f Circuit, volts float64) float64 {
-	sum := r.ownAmps(f, volts) + r.throughAll(f.ID, "", volts)
+	sum := r.ownAmps(f, volts)
+	if !r.in.hasBank(f.ID) {
+		sum += r.throughAll(f.ID, "", volts)
+	}
 	if len(f.Loads) == 0 {
 		return max(sum, f.Current)
 	}
@@ -59,7 +62,7 @@ func (r *Result) throughAll(from, main string, volts float64) float64 {
 
 // ownAmps is what a circuit's own loads draw [A]: none where it only feeds others.
 func (r *Result) ownAmps(f Circuit, volts float64) float64 {
-	if len(f.Loads) == 0 && len(r.in.feeds(f.ID)) > 0 {
+	if len(f.Loads) == 0 && !r.in.hasBank(f.ID) && len(r.in.feeds(f.ID)) > 0 {
 		return 0
 	}
 	return f.amps(volts)

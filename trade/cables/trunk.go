@@ -22,12 +22,12 @@ func (b Bank) main(feeds []Circuit) (Circuit, bool) {
 }
 
 func (b Bank) rank(f Circuit, feeds []Circuit) []float64 {
-	return []float64{truth(b.sameFuse(f)), f.Section, f.Fuse.Amps, f.Current, truth(feedsOthers(f, feeds))}
+	return []float64{truth(b.sameFuse(f)), f.Section, f.Fuse.Amps, f.Current, truth(b.feedsOthers(f, feeds))}
 }
 
 // secondBoard says whether a circuit that feeds others is too small for what begins at the bank beside it: then that does not go through it.
 func (b Bank) secondBoard(f Circuit, feeds []Circuit) bool {
-	if !feedsOthers(f, feeds) || b.sameFuse(f) {
+	if !b.feedsOthers(f, feeds) || b.sameFuse(f) {
 		return false
 	}
 	beside, any := 0.0, false
@@ -47,8 +47,9 @@ func truth(is bool) float64 {
 	return 0
 }
 
-func feedsOthers(f Circuit, feeds []Circuit) bool {
-	return slices.ContainsFunc(feeds, func(other Circuit) bool { return other.From == f.ID })
+// feedsOthers says whether other circuits begin at one. Where a circuit is called as the bank is, they begin at the bank.
+func (b Bank) feedsOthers(f Circuit, feeds []Circuit) bool {
+	return f.ID != b.ID && slices.ContainsFunc(feeds, func(other Circuit) bool { return other.From == f.ID })
 }
 
 func (b Bank) sameFuse(f Circuit) bool {
@@ -57,7 +58,7 @@ func (b Bank) sameFuse(f Circuit) bool {
 
 // lostLoads says whether a circuit without loads is written for less than another that has some: all of those would have to go through it.
 func (b Bank) lostLoads(f Circuit, feeds []Circuit) bool {
-	if feedsOthers(f, feeds) || b.sameFuse(f) {
+	if b.feedsOthers(f, feeds) || b.sameFuse(f) {
 		return false
 	}
 	return slices.ContainsFunc(feeds, func(other Circuit) bool {
@@ -74,7 +75,7 @@ func (r *Result) feedsNothing(s Supply) []finding.Finding {
 	feeds := r.in.feeds(s.ID)
 	main, _ := s.main(feeds)
 	for _, c := range feeds {
-		if len(c.Loads) > 0 || c.ID == main.ID || feedsOthers(c, feeds) {
+		if len(c.Loads) > 0 || c.ID == main.ID || s.feedsOthers(c, feeds) {
 			continue
 		}
 		f := finding.Finding{Code: "power.cable.feeds-nothing", Severity: finding.Fault, About: []string{c.About}, Title: capital(c.Title) + " feeds nothing: what does it feed?",

@@ -107,3 +107,27 @@ func TestASmallFuseBehindTheMainFuseIsTold(t *testing.T) {
 		t.Errorf("nothing is said of it: %q", w.Notes)
 	}
 }
+
+// `from: house` is the bank even where a circuit is called so too: the language looks for a bank first.
+func TestACircuitMayBeCalledAsItsBankIs(t *testing.T) {
+	for name, loads := range map[string]bool{"one that feeds something": true, "one that feeds nothing": false} {
+		t.Run(name, func(t *testing.T) {
+			in := twoBoards()
+			same := circuit("house", cables.Light, 2, 3, section(2.5), fuse(5))
+			if !loads {
+				same.Loads = nil
+			}
+			in.Circuits = append(in.Circuits, same)
+			without, with := cables.Work(twoBoards()), cables.Work(in)
+			if got := cable(t, with, "fan").FedBy; got != cable(t, with, "rear-board").Number {
+				t.Errorf("the fan is fed by %s", got)
+			}
+			if got, want := cable(t, with, "heater").Current, cable(t, without, "heater").Current; got != want {
+				t.Errorf("%g A flow to the heater, %g without that circuit", got, want)
+			}
+			if with.Cables[0].ID != "main" {
+				t.Errorf("the main cable is %s", with.Cables[0].ID)
+			}
+		})
+	}
+}

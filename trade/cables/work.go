@@ -42,7 +42,7 @@ func (r *Result) bank(b Bank) {
 	first := len(r.Cables)
 	r.Cables = append(r.Cables, r.trunk(b, feeds))
 	for _, c := range feeds {
-		if c.ID != r.Cables[first].ID && (len(c.Loads) > 0 || c.Current > 0 || feedsOthers(c, feeds)) {
+		if c.ID != r.Cables[first].ID && (len(c.Loads) > 0 || c.Current > 0 || b.feedsOthers(c, feeds)) {
 			r.Cables = append(r.Cables, r.feed(b, c))
 		}
 	}
@@ -99,7 +99,7 @@ func thicken(all []Cable, n net) bool {
 	return false
 }
 
-// feeds are the circuits of a bank, each after the one that feeds it.
+// feeds are the circuits of a bank, each after the one that feeds it. Nothing begins at a circuit that is called as a bank is: the bank is meant.
 func (in Inputs) feeds(bank string) []Circuit {
 	var out []Circuit
 	known := map[string]bool{bank: true}
@@ -108,11 +108,15 @@ func (in Inputs) feeds(bank string) []Circuit {
 		for _, c := range in.Circuits {
 			if known[c.From] && !known[" "+c.ID] {
 				out, added = append(out, c), true
-				known[c.ID], known[" "+c.ID] = true, true
+				known[c.ID], known[" "+c.ID] = known[c.ID] || !in.hasBank(c.ID), true
 			}
 		}
 	}
 	return out
+}
+
+func (in Inputs) hasBank(id string) bool {
+	return slices.ContainsFunc(in.Banks, func(b Bank) bool { return b.ID == id })
 }
 
 // solve finds the voltages of a bank's cables, the trunk first.
