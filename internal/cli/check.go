@@ -34,26 +34,28 @@ func (c checkCommand) Run(s *streams) error {
 	return err
 }
 
-// helped are the findings with only those proposals that help.
+// helped are the findings with only those proposals that were tried and help.
 func helped(r *reckon.Reckoning, worker remedy.Worker) []finding.Finding {
-	out := slices.Clone(r.Findings)
+	out, left := slices.Clone(r.Findings), tries(mostTried)
 	for i, f := range out {
-		out[i].Proposals = helping(worker.Try(r, f))
+		tried, _ := left.of(worker, r, f)
+		out[i].Proposals = helping(tried)
 	}
 	return out
 }
 
-// printFindings writes the open findings first and the accepted ones after them.
+// printFindings writes the open findings first, each as soon as what is proposed for it was tried, and the accepted ones after them.
 func printFindings(out io.Writer, r *reckon.Reckoning, worker remedy.Worker) error {
-	var text strings.Builder
-	open := 0
+	open, left := 0, tries(mostTried)
 	for _, f := range r.Findings {
 		if f.Accepted == "" {
 			open++
-			writeFinding(&text, f)
-			writeTried(&text, worker.Try(r, f))
+			if err := printFinding(out, r, worker, f, &left); err != nil {
+				return err
+			}
 		}
 	}
+	var text strings.Builder
 	if open == 0 {
 		text.WriteString("Nothing to report.\n")
 	}
@@ -61,6 +63,18 @@ func printFindings(out io.Writer, r *reckon.Reckoning, worker remedy.Worker) err
 		if f.Accepted != "" {
 			fmt.Fprintf(&text, "accepted  %s (%s)\n          because: %s\n", f.Title, f.Code, f.Accepted)
 		}
+	}
+	_, err := io.WriteString(out, text.String())
+	return err
+}
+
+func printFinding(out io.Writer, r *reckon.Reckoning, worker remedy.Worker, f finding.Finding, left *tries) error {
+	var text strings.Builder
+	writeFinding(&text, f)
+	if tried, any := left.of(worker, r, f); any {
+		writeTried(&text, tried)
+	} else {
+		fmt.Fprintf(&text, "          what may help was not tried here: tumblehome finding %s tries it\n", f.Code)
 	}
 	_, err := io.WriteString(out, text.String())
 	return err

@@ -32,6 +32,23 @@ func (s source) attempt() (*reckon.Reckoning, remedy.Worker, error) {
 	return r, worker, nil
 }
 
+// mostTried is how many proposals a check tries, those for the gravest findings first: each is a reckoning of its own.
+const mostTried = 40
+
+// tries is how many proposals may still be tried.
+type tries int
+
+// of tries what is proposed for a finding, if as many may still be tried.
+func (n *tries) of(worker remedy.Worker, r *reckon.Reckoning, f finding.Finding) ([]remedy.Tried, bool) {
+	if len(f.Proposals) == 0 {
+		return nil, true
+	}
+	if *n -= tries(len(f.Proposals)); *n < 0 {
+		return nil, false
+	}
+	return worker.Try(r, f), true
+}
+
 // helping are the proposals of a finding that clear it or make it less grave.
 func helping(tried []remedy.Tried) []finding.Proposal {
 	var out []finding.Proposal
