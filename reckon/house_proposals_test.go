@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"tumblehome/build"
@@ -73,6 +74,9 @@ func TestNoProposalRepeatsAnother(t *testing.T) {
 	eachBuild(t, func(t *testing.T, b tried) {
 		for _, f := range b.Findings {
 			for i, p := range f.Proposals {
+				if strings.Contains(p.Words, " 0 mm") {
+					t.Errorf("%s %v proposes to %s", f.Code, f.About, p.Words)
+				}
 				for _, q := range f.Proposals[:i] {
 					if sameButForAFew(leaves(t, p), leaves(t, q)) {
 						t.Errorf("%s %v proposes to %s, and to %s", f.Code, f.About, q.Words, p.Words)

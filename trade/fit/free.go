@@ -26,7 +26,7 @@ func (w *worker) freeWays(f foul, modeName string) []freeWay {
 		thing   int
 		it, off *Standing
 	}{{f.a, a, b}, {f.b, b, a}} {
-		if way := w.wayFree(one.thing, one.it, one.off); !math.IsInf(way.Depth, 1) {
+		if way := w.wayFree(one.thing, one.it, one.off); way.Depth >= 0.5 && !math.IsInf(way.Depth, 1) { // less is no move that anybody can make
 			ways = append(ways, freeWay{one.thing, way})
 		}
 	}

@@ -14,7 +14,9 @@ func (w *worker) nudge(i int, dx, dy, dz float64, modeName string) []finding.Pro
 	if w.in.Nudge == nil || modeName != "" || w.in.Fittings[i].For != "" { // what sits in an opening stays there
 		return nil
 	}
-	dx, dy, dz = away(dx), away(dy), away(dz)
+	if dx, dy, dz = away(dx), away(dy), away(dz); dx == 0 && dy == 0 && dz == 0 {
+		return nil
+	}
 	patch, ok := w.in.Nudge(w.in.Fittings[i].ID, dx, dy, dz)
 	if !ok {
 		return nil
