@@ -22,6 +22,7 @@ type Memory struct {
 	seats  map[spotAt]*kept[facing]
 	bodies map[bodyAt]*kept[overBody]
 	sides  *sides
+	fronts []ranked // the fittings by where they begin along the van, in the mode that was looked at last
 }
 
 // newMemory has room for as much as the one before.
