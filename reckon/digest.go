@@ -44,11 +44,12 @@ func (w *digester) text(s string) {
 	w.buffer = append(w.buffer, s...)
 }
 
-// value writes a value whose type is known only now.
+// value writes a value whose type is known only now, after its kind.
 func (w *digester) value(v reflect.Value) {
 	if !v.IsValid() {
 		w.buffer = append(w.buffer, 0)
 		return
 	}
+	w.buffer = append(w.buffer, byte(v.Kind()))
 	writerOf(v.Type())(w, v)
 }

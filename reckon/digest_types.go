@@ -25,10 +25,9 @@ func writerOf(t reflect.Type) writer {
 }
 
 func newWriter(t reflect.Type) writer {
-	write, kind := contentOf(t), byte(t.Kind())
+	content := contentOf(t)
 	if k := t.Kind(); (k == reflect.Struct || k == reflect.Pointer) && t.Implements(reflect.TypeFor[Digested]()) {
-		content := write
-		write = func(w *digester, v reflect.Value) {
+		return func(w *digester, v reflect.Value) {
 			if !v.CanInterface() {
 				content(w, v)
 				return
@@ -37,13 +36,10 @@ func newWriter(t reflect.Type) writer {
 			w.buffer = append(w.buffer, d[:]...)
 		}
 	}
-	return func(w *digester, v reflect.Value) {
-		w.buffer = append(w.buffer, kind)
-		write(w, v)
-	}
+	return content
 }
 
-// contentOf writes what a value is, without its kind.
+// contentOf writes what a value is.
 func contentOf(t reflect.Type) writer {
 	switch t.Kind() {
 	case reflect.Float64, reflect.Float32:
@@ -86,6 +82,7 @@ func pointerWriter(elem writer) writer {
 			w.buffer = append(w.buffer, 0)
 			return
 		}
+		w.buffer = append(w.buffer, 1)
 		elem(w, v.Elem())
 	}
 }

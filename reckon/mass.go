@@ -20,7 +20,7 @@ type guessed struct {
 }
 
 // massOf takes the builder's own figure, else the catalogue's, else a guess from the envelope of a made thing.
-func massOf(id string, t thing, size [3]float64, rows *catalogue.Catalogue) guessed {
+func massOf(id string, t *thing, size [3]float64, rows *catalogue.Catalogue) guessed {
 	if t.Mass != nil {
 		g := spreadOf(t.Mass.WithDefault(t.ownSpread(rows)))
 		g.key = "/fittings/" + id
@@ -32,19 +32,19 @@ func massOf(id string, t thing, size [3]float64, rows *catalogue.Catalogue) gues
 		return g
 	}
 	if t.setting != nil {
-		g := spreadOf(envelopeMass(*t.setting, t, size))
+		g := spreadOf(envelopeMass(t.setting, t.board, size))
 		g.key, g.guess = "made:"+t.Make, true
 		return g
 	}
 	return guessed{key: "/fittings/" + id, guess: true}
 }
 
-func envelopeMass(s settings.Setting, t thing, size [3]float64) quantity.Spread[quantity.Mass] {
-	var board quantity.PerArea
-	if t.board != nil {
-		board = t.board.PerArea
+func envelopeMass(s *settings.Setting, board *catalogue.Material, size [3]float64) quantity.Spread[quantity.Mass] {
+	var perArea quantity.PerArea
+	if board != nil {
+		perArea = board.PerArea
 	}
-	return s.GuessMass(quantity.Length(size[0]), quantity.Length(size[1]), quantity.Length(size[2]), board)
+	return s.GuessMass(quantity.Length(size[0]), quantity.Length(size[1]), quantity.Length(size[2]), perArea)
 }
 
 // ownSpread is that of the catalogue row for a bought thing, else that of a made one.

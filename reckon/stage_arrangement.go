@@ -68,7 +68,10 @@ func (m *Machine) workArrangement(doc *build.Document, room digestedRoom, skin o
 		Listed []listed
 	}{in, list(things)}
 	return workBy(m, "arrangement", 2, key, func() arrangement.Result {
-		in.Things = placeable(things)
+		in.Things = make(map[string]*arrangement.Thing, len(key.Listed))
+		for i := range key.Listed {
+			in.Things[key.Listed[i].ID] = &key.Listed[i].Thing
+		}
 		in.RoomKey = string(room.key[:])
 		in.Before = m.placesBefore()
 		result := arrangement.Work(in)
@@ -84,10 +87,10 @@ type listed struct {
 }
 
 func list(things map[string]thing) []listed {
-	all := make([]listed, 0, len(things))
-	for _, id := range slices.Sorted(maps.Keys(things)) {
+	all := make([]listed, len(things))
+	for i, id := range slices.Sorted(maps.Keys(things)) {
 		t := things[id]
-		all = append(all, listed{id, t.placeable()})
+		all[i] = listed{id, t.placeable()}
 	}
 	return all
 }

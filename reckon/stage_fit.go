@@ -58,7 +58,7 @@ func (w *stages) fullMasses() []float64 {
 	for i := range w.places.Rest {
 		id := w.places.Rest[i].ID
 		t := w.things[id]
-		masses[i] = massOf(id, t, t.ownSize(w.places.Rest[i].Box), w.rows).mean + t.holds().Float()*waterPerLitre
+		masses[i] = massOf(id, &t, t.ownSize(w.places.Rest[i].Box), w.rows).mean + t.holds().Float()*waterPerLitre
 	}
 	return masses
 }

@@ -119,7 +119,7 @@ func (w *stages) boardPrice(id string, t thing) *stock.Price {
 	if best < 0 || t.board.PerArea == 0 {
 		return nil
 	}
-	mass := massOf(id, t, t.ownSize(w.places.Find(id).Box), w.rows).mean
+	mass := massOf(id, &t, t.ownSize(w.places.Find(id).Box), w.rows).mean
 	likely := best * mass / float64(t.board.PerArea) * (1 + t.board.Waste.Float())
 	low, high := catalogue.PriceSpread("guess")
 	return &stock.Price{Standing: "guess", Price: quantity.Between(money(likely*low), money(likely), money(likely*high))}

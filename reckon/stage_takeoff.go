@@ -25,14 +25,14 @@ func fittingLines(things map[string]thing, where *arrangement.Result, rows *cata
 		if rest := where.Find(s.ID); rest.Placed() {
 			size = t.ownSize(rest.Box)
 		}
-		g := massOf(s.ID, t, size, rows)
+		g := massOf(s.ID, &t, size, rows)
 		lines = append(lines, g.line("/fittings/"+s.ID, t.Buy, "fitting", s.Middle, isFitted(t.Fitted, today)))
 	}
 	return lines
 }
 
 // ownSize is the size of a thing along its own axes: its place tells it, but the box about a thing that is turned is larger than it.
-func (t thing) ownSize(b solid.Bounds) [3]float64 {
+func (t *thing) ownSize(b solid.Bounds) [3]float64 {
 	size := sides(b)
 	if t.Turn == nil || *t.Turn == 0 {
 		return size
@@ -87,7 +87,7 @@ func pastLayers(lines []takeoff.Line) []takeoff.Line {
 }
 
 // holds is how much a fitting holds [l], 0 for one that is no tank.
-func (t thing) holds() quantity.Volume {
+func (t *thing) holds() quantity.Volume {
 	if t.Holds != nil {
 		return *t.Holds
 	}

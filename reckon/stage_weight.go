@@ -116,7 +116,8 @@ func (w *stages) tanks() []weight.Tank {
 	drive := w.places.Mode("drive")
 	var out []weight.Tank
 	for _, id := range w.ids() {
-		if holds := w.things[id].holds(); holds > 0 {
+		t := w.things[id]
+		if holds := t.holds(); holds > 0 {
 			out = append(out, weight.Tank{ID: id, Holds: holds, At: drive.Find(id).Middle, Waste: slices.Contains(waste, id)})
 		}
 	}

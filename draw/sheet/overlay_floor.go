@@ -112,7 +112,7 @@ func (d *drawing) statures() (tall, short float64) {
 
 // stands says of a cell whether somebody so tall can stand there.
 func (d *drawing) stands(f *fit.Floor, need float64) func(c int) bool {
-	return func(c int) bool { return f.Free[c] && f.Headroom[c] >= need }
+	return func(c int) bool { return f.Free[c] && f.Headroom[c/f.NY][c%f.NY] >= need }
 }
 
 // cellRuns are the cells of a floor that are wanted, those in a row along the van as one.

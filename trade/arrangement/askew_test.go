@@ -51,7 +51,7 @@ func turnedThing(t *testing.T, what string, moves map[string]build.Move, angle f
 	it.Make, it.Board, it.Turn, it.Moves = what, 12, &by, moves
 	it.Positions = map[string]map[string]build.Amount{"gone": {"go": {}}}
 	return arrangement.Work(arrangement.Inputs{
-		Room: wide, Outside: wide, Things: map[string]arrangement.Thing{"it": it},
+		Room: wide, Outside: wide, Things: each(map[string]arrangement.Thing{"it": it}),
 		Modes: map[string]build.Mode{"night": {Take: map[string]string{"it": "gone"}}},
 	})
 }

@@ -68,7 +68,7 @@ func unsaidSurface(f build.Fitting, axis int) build.AxisRule {
 		return build.AxisRule{}
 	}
 	face := "floor"
-	if f.Where == "outside" || f.Where == "under" || hangsFromRoof(Thing{Fitting: f}) {
+	if f.Where == "outside" || f.Where == "under" || hangsFromRoof(&Thing{Fitting: f}) {
 		face = "roof"
 	}
 	return build.AxisRule{Form: build.Against, A: build.Point{Face: face}}

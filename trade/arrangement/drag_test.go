@@ -107,7 +107,7 @@ func TestLengthening(t *testing.T) {
 
 func TestTheDragKitHoldsWhatAPageNeeds(t *testing.T) {
 	r := room{lean: 0.2, fall: 0.01, step: 200, crown: 80}
-	result := arrangement.Work(arrangement.Inputs{Room: r, Outside: skin{r}, Things: things(t), Modes: nightBed})
+	result := arrangement.Work(arrangement.Inputs{Room: r, Outside: skin{r}, Things: each(things(t)), Modes: nightBed})
 	all := things(t)
 	settle := all["settle"]
 	settle.Locked = yes()

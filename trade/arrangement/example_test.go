@@ -23,7 +23,7 @@ func ExampleWork() {
 	}}
 	tap := arrangement.Thing{Size: [3]float64{50, 60, 220}, Fitting: build.Fitting{Upon: "galley", At: at("front + 240", "right - 20")}}
 	result := arrangement.Work(arrangement.Inputs{
-		Room: room{}, Outside: skin{room{}}, Things: map[string]arrangement.Thing{"galley": galley, "tap": tap},
+		Room: room{}, Outside: skin{room{}}, Things: map[string]*arrangement.Thing{"galley": &galley, "tap": &tap},
 		Modes: map[string]build.Mode{"night": {Take: map[string]string{"galley": "back"}}},
 	})
 	rest, night := result.Find("tap").Box, result.Mode("night").Find("tap").Box

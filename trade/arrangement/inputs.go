@@ -14,10 +14,10 @@ type Box = solid.Bounds
 // Inputs is what the arrangement is worked out from.
 type Inputs struct {
 	Room     Room
-	Outside  Room             // the outer skin: where outside things stand
-	Ground   float64          // z of the ground under the van
-	Cab      *Box             // the cab's own faces; nil is taken from the room and said so
-	Things   map[string]Thing // by fitting id
+	Outside  Room              // the outer skin: where outside things stand
+	Ground   float64           // z of the ground under the van
+	Cab      *Box              // the cab's own faces; nil is taken from the room and said so
+	Things   map[string]*Thing // by fitting id; not changed
 	Openings map[string]build.Opening
 	Modes    map[string]build.Mode // drive, day and night exist even if not named here
 

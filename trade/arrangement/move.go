@@ -47,7 +47,7 @@ var bodies = map[string]body{
 }
 
 // moves are the fitting's own and those its setting-out brings; its own win.
-func (w *worker) moves(s *Standing, thing Thing) map[string]move {
+func (w *worker) moves(s *Standing, thing *Thing) map[string]move {
 	all := map[string]move{}
 	if setting, ok := settings.Get(thing.Make); ok {
 		back := w.back(s, thing)
@@ -86,7 +86,7 @@ func orderFaces(f [2]side, body body, back side) [2]side {
 }
 
 // back is the face that a fitting has to the side it stands against. Where nothing says so it is the long side away from the middle of the van.
-func (w *worker) back(s *Standing, thing Thing) side {
+func (w *worker) back(s *Standing, thing *Thing) side {
 	if against, said := backOf(thing); said {
 		return against
 	}
@@ -103,7 +103,7 @@ func (w *worker) back(s *Standing, thing Thing) side {
 }
 
 // backOf is the face that the words of its place put against a side, if they do.
-func backOf(thing Thing) (back side, said bool) {
+func backOf(thing *Thing) (back side, said bool) {
 	r, _ := rulesOf(thing.At)
 	for _, axis := range [2]int{1, 0} {
 		p := r[axis].A

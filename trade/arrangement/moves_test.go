@@ -59,7 +59,7 @@ func TestMovesTakeThingsAndWhatTheyCarry(t *testing.T) {
 			on := thing(place(t, "mid 200", "mid 0", ""), 50, 50, 50)
 			on.Upon = "it"
 			r := arrangement.Work(arrangement.Inputs{
-				Room: room{}, Outside: skin{room{}}, Things: map[string]arrangement.Thing{"it": it, "lamp": on},
+				Room: room{}, Outside: skin{room{}}, Things: each(map[string]arrangement.Thing{"it": it, "lamp": on}),
 				Modes: map[string]build.Mode{"night": {Take: map[string]string{"it": "gone"}}},
 			})
 			near(t, r.Find("it").Box, rest, 1e-9)
@@ -80,7 +80,7 @@ func TestWhatIsOffTakesAlongWhatItCarries(t *testing.T) {
 	it.Moves = map[string]build.Move{"away": {Off: yes()}}
 	it.Positions = map[string]map[string]build.Amount{"away": {"away": {}}}
 	r := arrangement.Work(arrangement.Inputs{
-		Room: room{}, Outside: skin{room{}}, Things: map[string]arrangement.Thing{"it": it, "on": on},
+		Room: room{}, Outside: skin{room{}}, Things: each(map[string]arrangement.Thing{"it": it, "on": on}),
 		Modes: map[string]build.Mode{"summer": {Take: map[string]string{"it": "away"}}},
 	})
 	if m := r.Mode("summer"); !m.Find("it").Off || !m.Find("on").Off || m.Find("on").Placed() {
@@ -100,7 +100,7 @@ func TestASettingBringsItsMoves(t *testing.T) {
 	galley.Make, galley.Board = "carcass", 12
 	galley.Positions = map[string]map[string]build.Amount{"open": {"drawer": {}}}
 	r := arrangement.Work(arrangement.Inputs{
-		Room: room{}, Outside: skin{room{}}, Things: map[string]arrangement.Thing{"bench": bench, "galley": galley},
+		Room: room{}, Outside: skin{room{}}, Things: each(map[string]arrangement.Thing{"bench": bench, "galley": galley}),
 		Modes: map[string]build.Mode{"try": {Take: map[string]string{"bench": "open", "galley": "open"}}},
 	})
 	near(t, r.Mode("try").Find("bench").Solid.Bounds(), box(1000, 1800, -900, -400, 40, 440+500), 0.01)
@@ -113,7 +113,7 @@ func TestALeaningLidIsCutIntoSlices(t *testing.T) {
 	lid.Moves = map[string]build.Move{"up": hinge("right", "bottom", 45)}
 	lid.Positions = map[string]map[string]build.Amount{"up": {"up": {}}}
 	r := arrangement.Work(arrangement.Inputs{
-		Room: room{}, Outside: skin{room{}}, Things: map[string]arrangement.Thing{"lid": lid},
+		Room: room{}, Outside: skin{room{}}, Things: each(map[string]arrangement.Thing{"lid": lid}),
 		Modes: map[string]build.Mode{"try": {Take: map[string]string{"lid": "up"}}},
 	})
 	s := r.Mode("try").Find("lid").Solid

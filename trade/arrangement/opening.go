@@ -23,7 +23,7 @@ const thin = 15
 
 // atOpening fills in the rules and sizes that the builder left out of a fitting that belongs to an opening: its middle is the
 // opening's, it is as large as the opening, and it lies against the surface: a made thing inside, a bought one outside.
-func (w *worker) atOpening(thing Thing, r rules, size [3]float64) (rules, [3]float64) {
+func (w *worker) atOpening(thing *Thing, r rules, size [3]float64) (rules, [3]float64) {
 	o, _ := w.opening(thing.For)
 	through := axisOf(sideOf[o.Through])
 	for axis, extent := range [3]*build.Extent{o.X, o.Y, o.Z} {

@@ -98,7 +98,7 @@ func (w *worker) parts() []Part {
 }
 
 // partsOf are those that the document says and, of other kinds, those that the setting-out brings.
-func (w *worker) partsOf(i int, s *Standing, thing Thing) []Part {
+func (w *worker) partsOf(i int, s *Standing, thing *Thing) []Part {
 	var parts []Part
 	own := map[PartKind]bool{}
 	for _, id := range slices.Sorted(maps.Keys(thing.Moves)) {
@@ -125,7 +125,7 @@ func (w *worker) partsOf(i int, s *Standing, thing Thing) []Part {
 }
 
 // settingParts are the parts that a setting-out brings: as many doors as the document counts, one if it does not say.
-func (w *worker) settingParts(s *Standing, thing Thing, m settings.Move) []Part {
+func (w *worker) settingParts(s *Standing, thing *Thing, m settings.Move) []Part {
 	back := w.back(s, thing)
 	real := settingMove(m, back, s.own)
 	drawers, doors := frontsOf(thing)
@@ -147,7 +147,7 @@ func (w *worker) settingParts(s *Standing, thing Thing, m settings.Move) []Part 
 }
 
 // frontsOf is how many drawers and doors a made thing has. What is known by its door has one if nothing is said.
-func frontsOf(thing Thing) (drawers, doors int) {
+func frontsOf(thing *Thing) (drawers, doors int) {
 	if f := thing.Fronts; f != nil {
 		if f.Drawers != nil {
 			drawers = *f.Drawers
@@ -216,7 +216,7 @@ func rimmed(b Box, axis int) Box {
 }
 
 // ownPart is a part that the document itself says: a lid, door or drawer of a hollow thing.
-func (w *worker) ownPart(s *Standing, thing Thing, m move) (Part, bool) {
+func (w *worker) ownPart(s *Standing, thing *Thing, m move) (Part, bool) {
 	if bodies[thing.Make] != hollowed {
 		return Part{}, false
 	}

@@ -34,7 +34,7 @@ func TestPartsOpenOutOfTheirFronts(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			it := thing(place(t, "0", "from 300", ""), 1000, 500, 400)
 			it.Make, it.Board, it.Fronts = tt.make, 12, tt.fronts
-			r := arrangement.Work(arrangement.Inputs{Room: wide, Outside: wide, Things: map[string]arrangement.Thing{"it": it}})
+			r := arrangement.Work(arrangement.Inputs{Room: wide, Outside: wide, Things: each(map[string]arrangement.Thing{"it": it})})
 			var got []string
 			for i := range r.Parts {
 				p := &r.Parts[i]
@@ -88,7 +88,7 @@ func TestAModeKnowsTheWayOfWhatItMoves(t *testing.T) {
 	jar := thing(place(t, "mid 200", "mid 0", ""), 80, 80, 200)
 	jar.Upon = "shelf"
 	r := arrangement.Work(arrangement.Inputs{Room: wide, Outside: wide,
-		Things: map[string]arrangement.Thing{"bed": bed, "shelf": shelf, "jar": jar},
+		Things: each(map[string]arrangement.Thing{"bed": bed, "shelf": shelf, "jar": jar}),
 		Modes:  map[string]build.Mode{"night": {Take: map[string]string{"bed": "made-up", "shelf": "low"}}}})
 	night := r.Mode("night")
 	if len(night.Movers) != 2 {

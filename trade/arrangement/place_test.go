@@ -118,7 +118,7 @@ func TestBelongingToAnOpening(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			r := arrangement.Work(arrangement.Inputs{Room: room{}, Outside: skin{room{}}, Openings: openings, Things: map[string]arrangement.Thing{"it": tt.thing}})
+			r := arrangement.Work(arrangement.Inputs{Room: room{}, Outside: skin{room{}}, Openings: openings, Things: each(map[string]arrangement.Thing{"it": tt.thing})})
 			near(t, r.Find("it").Box, tt.want, 1e-9)
 		})
 	}

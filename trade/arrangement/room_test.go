@@ -89,7 +89,7 @@ func thing(at *build.Place, x, y, z float64) arrangement.Thing {
 
 // work places things in a room.
 func work(r room, things map[string]arrangement.Thing) arrangement.Result {
-	return arrangement.Work(arrangement.Inputs{Room: r, Outside: skin{r}, Ground: -600, Things: things})
+	return arrangement.Work(arrangement.Inputs{Room: r, Outside: skin{r}, Ground: -600, Things: each(things)})
 }
 
 // near fails unless two boxes agree within a tolerance.
@@ -108,4 +108,13 @@ func near(t *testing.T, got, want arrangement.Box, within float64) {
 
 func box(x0, x1, y0, y1, z0, z1 float64) arrangement.Box {
 	return arrangement.Box{MinX: x0, MaxX: x1, MinY: y0, MaxY: y1, MinZ: z0, MaxZ: z1}
+}
+
+// each is things as an arrangement takes them.
+func each(things map[string]arrangement.Thing) map[string]*arrangement.Thing {
+	out := make(map[string]*arrangement.Thing, len(things))
+	for id, one := range things {
+		out[id] = &one
+	}
+	return out
 }

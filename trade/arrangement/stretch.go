@@ -32,7 +32,7 @@ func HoldOf(t Thing, axis int) Hold {
 		switch {
 		case axis != 2:
 			return HoldsEnds
-		case t.Where == "under" || hangsFromRoof(t) && t.In+t.Upon == "":
+		case t.Where == "under" || hangsFromRoof(&t) && t.In+t.Upon == "":
 			return HoldsHigh
 		}
 		return HoldsLow

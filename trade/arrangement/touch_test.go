@@ -155,8 +155,8 @@ func TestShiftingTheDatumShiftsEverything(t *testing.T) {
 		one.At = &at
 		shifted[id] = one
 	}
-	a := arrangement.Work(arrangement.Inputs{Room: here, Outside: skin{here}, Things: things(t), Modes: nightBed})
-	b := arrangement.Work(arrangement.Inputs{Room: there, Outside: skin{there}, Things: shifted, Modes: nightBed})
+	a := arrangement.Work(arrangement.Inputs{Room: here, Outside: skin{here}, Things: each(things(t)), Modes: nightBed})
+	b := arrangement.Work(arrangement.Inputs{Room: there, Outside: skin{there}, Things: each(shifted), Modes: nightBed})
 	for m := range a.Modes {
 		for i := range a.Modes[m].All {
 			near(t, b.Modes[m].All[i].Box, a.Modes[m].All[i].Box.Moved(500, 0, 0), 1e-6)
@@ -188,8 +188,8 @@ func TestAMirroredVanIsTheMirrorOfItself(t *testing.T) {
 		}
 		mirrored[id] = one
 	}
-	a := arrangement.Work(arrangement.Inputs{Room: here, Outside: skin{here}, Things: things(t), Modes: nightBed})
-	b := arrangement.Work(arrangement.Inputs{Room: there, Outside: skin{there}, Things: mirrored, Modes: nightBed})
+	a := arrangement.Work(arrangement.Inputs{Room: here, Outside: skin{here}, Things: each(things(t)), Modes: nightBed})
+	b := arrangement.Work(arrangement.Inputs{Room: there, Outside: skin{there}, Things: each(mirrored), Modes: nightBed})
 	for m := range a.Modes {
 		for i := range a.Modes[m].All {
 			w := a.Modes[m].All[i].Box
@@ -236,7 +236,7 @@ func BenchmarkWork60(b *testing.B) {
 			all[id+string(rune('a'+i))] = one
 		}
 	}
-	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: all, Modes: nightBed}
+	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: each(all), Modes: nightBed}
 	for b.Loop() {
 		arrangement.Work(in)
 	}
@@ -244,11 +244,9 @@ func BenchmarkWork60(b *testing.B) {
 
 func TestAnEarlierResultChangesNothing(t *testing.T) {
 	r := room{lean: 0.2, fall: 0.01, step: 200, crown: 80}
-	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: things(t), Modes: nightBed, RoomKey: "here"}
+	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: each(things(t)), Modes: nightBed, RoomKey: "here"}
 	first := arrangement.Work(in)
-	moved := in.Things["settle"]
-	moved.At = place(t, "1000..2880", "right", "")
-	in.Things["settle"] = moved
+	in.Things["settle"].At = place(t, "1000..2880", "right", "")
 	afresh := arrangement.Work(in)
 	in.Before = &first
 	again := arrangement.Work(in)
@@ -266,15 +264,13 @@ func TestAnEarlierResultChangesNothing(t *testing.T) {
 
 func BenchmarkMoveOne(b *testing.B) {
 	r := room{lean: 0.2, fall: 0.01, step: 200, crown: 80}
-	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: things(b), Modes: nightBed, RoomKey: "here"}
+	in := arrangement.Inputs{Room: r, Outside: skin{r}, Things: each(things(b)), Modes: nightBed, RoomKey: "here"}
 	before := arrangement.Work(in)
 	in.Before = &before
 	n := 0.0
 	for b.Loop() {
 		n++
-		one := in.Things["turned"]
-		one.Size[0] = 400 + n/1000
-		in.Things["turned"] = one
+		in.Things["turned"].Size[0] = 400 + n/1000
 		arrangement.Work(in)
 	}
 }

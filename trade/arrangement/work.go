@@ -146,7 +146,7 @@ func (w *worker) undecided(s *Standing, reason string) {
 }
 
 // stand places a fitting whose references are all known.
-func (w *worker) stand(s *Standing, thing Thing, r rules) {
+func (w *worker) stand(s *Standing, thing *Thing, r rules) {
 	f := w.frame(s, thing)
 	size, turn := thing.Size, 0.0
 	if thing.Turn != nil {
@@ -224,7 +224,7 @@ func (w *worker) box(id string) (Box, bool) {
 }
 
 // frame in which a fitting's rules are read.
-func (w *worker) frame(s *Standing, thing Thing) frame {
+func (w *worker) frame(s *Standing, thing *Thing) frame {
 	switch {
 	case thing.In != "":
 		return within(w.find(thing.In), w.in.Things[thing.In].Board, w.in.Room)
@@ -253,7 +253,7 @@ func (w *worker) assume(words string) {
 }
 
 // hangsFromRoof says whether the setting-out of a made thing is carried by the roof.
-func hangsFromRoof(thing Thing) bool {
+func hangsFromRoof(thing *Thing) bool {
 	setting, ok := settings.Get(thing.Make)
 	return ok && setting.Carried == settings.Roof
 }

@@ -100,11 +100,15 @@ func (o Opening) shadow(s solid.Solid, zone solid.Bounds, along, up [2]float64, 
 		}
 		u0, u1 = aCell(u0, u1)
 		v0, v1 = aCell(v0, v1)
-		for c := range taken {
-			u, v := along[0]+(float64(c%n)+0.5)*exitCell, up[0]+(float64(c/n)+0.5)*exitCell
-			if u > u0 && u < u1 && v > v0 && v < v1 {
-				taken[c] = true
-				cells++
+		for row := 0; row < len(taken); row += n {
+			if v := up[0] + (float64(row/n)+0.5)*exitCell; v <= v0 || v >= v1 {
+				continue
+			}
+			for k := range n {
+				if u := along[0] + (float64(k)+0.5)*exitCell; u > u0 && u < u1 {
+					taken[row+k] = true
+					cells++
+				}
 			}
 		}
 	}

@@ -76,6 +76,8 @@ type worker struct {
 	off   []sided  // and for their distances
 	order []ranked // and for their order
 
+	doors []Opening // that one walks through
+
 	was, now *Memory
 	changes  map[string][]change // by mode
 	movedIn  map[string][]int    // by mode

@@ -11,12 +11,12 @@ import (
 // Floor is the walkable floor in a mode, on a grid of 25 mm, for a drawing. Cell i, j lies at X + 25·i, Y + 25·j and is number i·NY + j.
 type Floor struct {
 	Mode      string
-	X, Y      float64 // middle of the first cell [mm]
-	Cell      float64 // spacing [mm]
-	NX, NY    int     // cells along and across the van
-	Free      []bool  // nothing stands there between 100 mm above the floor and the height of shoulders
-	Clearance []int32 // squared distance to what is not free [cells]; ClearAt tells it in mm
-	Headroom  []float64
+	X, Y      float64     // middle of the first cell [mm]
+	Cell      float64     // spacing [mm]
+	NX, NY    int         // cells along and across the van
+	Free      []bool      // nothing stands there between 100 mm above the floor and the height of shoulders
+	Clearance []int32     // squared distance to what is not free [cells]; ClearAt tells it in mm
+	Headroom  [][]float64 // from the floor to what is overhead [mm], by row along the van, then across
 }
 
 // ClearAt is the radius of the round body that has room about the middle of a cell [mm], 0 where the cell is not free.
@@ -82,12 +82,13 @@ func (w *worker) lay(mode *Mode, was *laid, i0, i1 int) *laid {
 	f := &laid{Floor: Floor{Mode: mode.Name, X: g.x, Y: g.y, Cell: cell, NX: g.nx, NY: g.ny}, ways: map[string]widest{}}
 	if was == nil {
 		f.bare = g.bare(g.walk, w.passed())
-		f.Free, f.Headroom = slices.Clone(f.bare), slices.Clone(g.roof)
+		f.Free, f.Headroom = slices.Clone(f.bare), make([][]float64, g.nx)
 	} else {
 		f.bare, f.Free, f.Headroom = was.bare, slices.Clone(was.Free), slices.Clone(was.Headroom)
-		from, to := i0*g.ny, (i1+1)*g.ny
-		copy(f.Free[from:to], f.bare[from:to])
-		copy(f.Headroom[from:to], g.roof[from:to])
+		copy(f.Free[i0*g.ny:(i1+1)*g.ny], f.bare[i0*g.ny:])
+	}
+	for i, roof := i0, slices.Clone(g.roof[i0*g.ny:(i1+1)*g.ny]); i <= i1; i++ {
+		f.Headroom[i], roof = roof[:g.ny], roof[g.ny:]
 	}
 	for i := range mode.Standings {
 		if w.inTheWay(i) {
@@ -112,15 +113,17 @@ func (w *worker) waysOver(f *laid, door Opening) widest {
 	return ways
 }
 
-// passed are the openings one walks through: doors, and the way into the cab.
+// passed are the openings one walks through, looked for once: doors, and the way into the cab.
 func (w *worker) passed() []Opening {
-	var out []Opening
-	for _, o := range w.in.Openings {
-		if o.Door || o.Through == "front" {
-			out = append(out, o)
+	if w.doors == nil {
+		w.doors = []Opening{}
+		for _, o := range w.in.Openings {
+			if o.Door || o.Through == "front" {
+				w.doors = append(w.doors, o)
+			}
 		}
 	}
-	return out
+	return w.doors
 }
 
 // inTheWay says whether a fitting takes floor: hard, inside, and not put aside in passing. What stands in another takes none of its own.
@@ -140,8 +143,8 @@ func (w *worker) paint(f *Floor, s solid.Solid, i0, i1 int) {
 			if p.Low < floor+g.up[i] {
 				clear(f.Free[i*g.ny+j0 : i*g.ny+j1+1])
 			}
-			for c := i*g.ny + j0; c <= i*g.ny+j1; c++ {
-				f.Headroom[c] = min(f.Headroom[c], max(0, p.Low-floor))
+			for j := j0; j <= j1; j++ {
+				f.Headroom[i][j] = min(f.Headroom[i][j], max(0, p.Low-floor))
 			}
 		})
 	}

@@ -39,13 +39,7 @@ const mostFouls = 500
 
 // foulsIn are the fouls of one mode, found by a sweep along x, and whether there may be more.
 func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) (found []foul, more bool) {
-	order := make([]ranked, 0, len(mode.Standings))
-	for i := range mode.Standings {
-		if len(mode.Standings[i].Solid) > 0 && w.in.Fittings[i].Gives < 1 {
-			order = append(order, ranked{mode.Standings[i].Box.MinX, i})
-		}
-	}
-	rank(order)
+	order := w.fromFront(mode)
 	for n, i := range order {
 		end := mode.Standings[i.at].Box.MaxX
 		for _, j := range order[n+1:] {
@@ -69,6 +63,28 @@ func (w *worker) foulsIn(mode *Mode, resting map[[2]int]solid.Way) (found []foul
 	found = slices.DeleteFunc(found, func(f foul) bool { return w.followsFrom(f, known) })
 	slices.SortFunc(found, func(f, g foul) int { return cmp.Or(cmp.Compare(f.a, g.a), cmp.Compare(f.b, g.b)) })
 	return found, more
+}
+
+// fromFront are the hard things that a mode has somewhere, by where they begin along the van. It sets out from the order in the mode before, and
+// in the reckoning before, which is nearly the same and so soon put right.
+func (w *worker) fromFront(mode *Mode) []ranked {
+	if w.now.fronts == nil {
+		w.now.fronts = slices.Clone(w.was.fronts)
+	}
+	for i := len(w.now.fronts); i < len(mode.Standings); i++ {
+		w.now.fronts = append(w.now.fronts, ranked{at: i})
+	}
+	for n := range w.now.fronts {
+		w.now.fronts[n].by = mode.Standings[w.now.fronts[n].at].Box.MinX
+	}
+	rank(w.now.fronts)
+	there := make([]ranked, 0, len(mode.Standings))
+	for _, r := range w.now.fronts {
+		if len(mode.Standings[r.at].Solid) > 0 && w.in.Fittings[r.at].Gives < 1 {
+			there = append(there, r)
+		}
+	}
+	return there
 }
 
 // belong says whether one carries the other, or the skin of the van is between them: these cannot foul.

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -50,6 +51,7 @@ func (w *worker) showFouls(mode *Mode, found []foul, more bool) {
 		words = fmt.Sprintf("%d or more", len(found))
 		how.Notes = append(how.Notes, fmt.Sprintf("After %d no more are looked for; those that only repeat another are not counted.", mostFouls))
 	}
+	how.Lines = slices.Grow(how.Lines, len(found)+1)
 	for _, f := range found {
 		how.Lines = append(how.Lines, working.Line{
 			Label: w.name(f.a) + " in " + w.name(f.b), Value: f.way.Depth, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[f.a].ID)},

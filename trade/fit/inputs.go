@@ -73,7 +73,8 @@ type Fitting struct {
 	Later   bool    // only its place is kept
 }
 
-// Mode is where everything is in one mode. Standings are in the order of Inputs.Fittings.
+// Mode is where everything is in one mode. Standings are in the order of Inputs.Fittings; a solid in them may be put in place of an equal one
+// that is remembered.
 type Mode struct {
 	Name      string
 	Standings []Standing

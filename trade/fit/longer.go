@@ -97,9 +97,19 @@ func (w *worker) roomBeyond(i, axis int, end solid.Side) float64 {
 // toWall is how far an end of a box is from the wall behind it.
 func (w *worker) toWall(b solid.Bounds, end solid.Side) float64 {
 	r, off := w.in.Room, math.Inf(1)
+	switch end {
+	case solid.Front:
+		return b.MinX - r.Front()
+	case solid.Rear:
+		return r.Rear() - b.MaxX
+	}
 	for _, x := range [2]float64{b.MinX, b.MaxX} {
 		for _, z := range [2]float64{b.MinZ, b.MaxZ} {
-			off = min(off, [4]float64{b.MinX - r.Front(), r.Rear() - b.MaxX, b.MinY - r.Left(x, z), r.Right(x, z) - b.MaxY}[end])
+			if end == solid.Left {
+				off = min(off, b.MinY-r.Left(x, z))
+			} else {
+				off = min(off, r.Right(x, z)-b.MaxY)
+			}
 		}
 	}
 	return off

@@ -22,6 +22,7 @@ type Memory struct {
 	seats  map[spotAt]*kept[facing]
 	bodies map[bodyAt]*kept[overBody]
 	sides  *sides
+	fronts []ranked // the fittings by where they begin along the van, in the mode that was looked at last
 }
 
 // newMemory has room for as much as the one before.
@@ -87,17 +88,12 @@ func alike(a, b *Inputs) bool {
 
 // compare finds what stands otherwise than it did. A solid that is the same as before is taken from before, so that it is known again.
 func (w *worker) compare() {
-	w.in.Modes = slices.Clone(w.in.Modes)
 	for m := range w.in.Modes {
-		mode, was, own := &w.in.Modes[m], w.was.in.Modes[m].Standings, false
+		mode, was := &w.in.Modes[m], w.was.in.Modes[m].Standings
 		for i := range mode.Standings {
 			s, old := &mode.Standings[i], &was[i]
 			alike := s.Box == old.Box && s.Moved == old.Moved && slices.Equal(s.Scribed, old.Scribed)
 			if alike && shapeOf(s.Solid) != shapeOf(old.Solid) && slices.EqualFunc(s.Solid, old.Solid, samePrism) {
-				if !own {
-					mode.Standings, own = slices.Clone(mode.Standings), true
-					s = &mode.Standings[i]
-				}
 				s.Solid = old.Solid
 			}
 			if !alike || shapeOf(s.Solid) != shapeOf(old.Solid) || !sameAside(s.Aside, old.Aside) {

@@ -38,6 +38,7 @@ func (w *worker) opens() {
 		"A door may be hung at either side; it counts with the better one.", "Cushions and slats are taken off a lid first; tables and steps are put aside. A lid on which somebody lies in a mode stays shut then.",
 		"How high each drawer is says only the joinery: they are looked at as one, as large as their front.",
 	}}
+	how.Lines, w.result.Opens = slices.Grow(how.Lines, len(w.in.Parts)+1), slices.Grow(w.result.Opens, len(w.in.Parts))
 	for p := range w.in.Parts {
 		part := &w.in.Parts[p]
 		best, day := w.bestOpening(part)

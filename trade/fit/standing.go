@@ -96,15 +96,19 @@ func (f *Floor) Most() (at int, most float64) {
 	at = -1
 	stands := func(c int) bool { return f.Free[c] && f.ClearAt(c) >= headWide }
 	highest, sure := 0.0, 0.0 // under the highest place a head has this much for sure
-	for c, h := range f.Headroom {
-		if h > highest && stands(c) {
-			highest, sure = h, f.underHead(c)
+	for i, row := range f.Headroom {
+		for j, h := range row {
+			if c := i*f.NY + j; h > highest && stands(c) {
+				highest, sure = h, f.underHead(c)
+			}
 		}
 	}
-	for c, h := range f.Headroom {
-		if h > most && h >= sure && stands(c) {
-			if under := f.underHead(c); under > most {
-				at, most = c, under
+	for i, row := range f.Headroom {
+		for j, h := range row {
+			if c := i*f.NY + j; h > most && h >= sure && stands(c) {
+				if under := f.underHead(c); under > most {
+					at, most = c, under
+				}
 			}
 		}
 	}
@@ -114,10 +118,10 @@ func (f *Floor) Most() (at int, most float64) {
 // underHead is the least headroom over the width of a head about a cell.
 func (f *Floor) underHead(c int) float64 {
 	const half = headWide / 2 / cell
-	least := f.Headroom[c]
+	least := f.Headroom[c/f.NY][c%f.NY]
 	for i := max(0, c/f.NY-half); i <= min(f.NX-1, c/f.NY+half); i++ {
 		for j := max(0, c%f.NY-half); j <= min(f.NY-1, c%f.NY+half); j++ {
-			least = min(least, f.Headroom[i*f.NY+j])
+			least = min(least, f.Headroom[i][j])
 		}
 	}
 	return least

@@ -95,18 +95,21 @@ func (a attempt) standing(s Standing) Standing {
 
 // after judges what is after an attempt. It remembers all that the attempt leaves as it is, and proposes nothing.
 func (w *worker) after(a attempt) *worker {
-	sub := &worker{in: w.in, index: w.index, people: w.people, carriers: w.carriers, was: w.now, changes: map[string][]change{}, movedIn: map[string][]int{}}
+	sub := &worker{in: w.in, index: w.index, people: w.people, carriers: w.carriers, doors: w.doors, was: w.now, changes: map[string][]change{}, movedIn: map[string][]int{}}
 	sub.in.Nudge, sub.in.Lengthen, sub.in.Stretch, sub.in.Slide, sub.in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
+	goes := w.carriedBy(a.thing)
 	for m := range sub.in.Modes {
-		mode := &sub.in.Modes[m]
-		mode.Standings = slices.Clone(mode.Standings)
-		for i := range mode.Standings {
-			s := &mode.Standings[i]
-			if now, changed := w.attempted(a, i, s); changed {
-				was := s.reach()
-				*s = now
-				sub.changes[mode.Name] = append(sub.changes[mode.Name], change{i, was, s.reach()})
+		mode, own := &sub.in.Modes[m], false
+		for _, i := range goes {
+			now, changed := w.attempted(a, i, &mode.Standings[i])
+			if !changed {
+				continue
 			}
+			if !own {
+				mode.Standings, own = slices.Clone(mode.Standings), true
+			}
+			sub.changes[mode.Name] = append(sub.changes[mode.Name], change{i, mode.Standings[i].reach(), now.reach()})
+			mode.Standings[i] = now
 		}
 	}
 	sub.now = newMemory(sub.in, &Memory{})
@@ -114,13 +117,24 @@ func (w *worker) after(a attempt) *worker {
 	return sub
 }
 
-// attempted is a standing after an attempt, if that changes it.
+// carriedBy are a thing and all that it carries.
+func (w *worker) carriedBy(thing int) []int {
+	var out []int
+	for i := range w.carriers {
+		if i == thing || w.carries(thing, i) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// attempted is a standing after an attempt, if that changes it, of a thing or what it carries.
 func (w *worker) attempted(a attempt, i int, s *Standing) (Standing, bool) {
 	switch {
 	case len(s.Solid) == 0 || s.Moved && i == a.thing:
-	case i == a.thing || a.less == 0 && !s.Moved && w.carries(a.thing, i):
+	case i == a.thing || a.less == 0 && !s.Moved:
 		return a.standing(*s), true
-	case a.less > 0 && a.drawsIn == solid.Roof && w.carries(a.thing, i) && !w.within(a.thing, i): // what is on top comes down with it, pulled out or not
+	case a.less > 0 && a.drawsIn == solid.Roof && !w.within(a.thing, i): // what is on top comes down with it, pulled out or not
 		return moves(i, solid.Floor, math.Ceil(a.less/5-1e-9)*5).standing(*s), true
 	}
 	return Standing{}, false

@@ -22,6 +22,7 @@ const reached = 100
 type widest struct {
 	least  []int32
 	before []int32
+	most   int32 // the greatest of them
 }
 
 // waits is a cell that waits to be taken in, and who waits behind it.
@@ -36,7 +37,7 @@ func (g *Ground) widestFrom(d []int32, door Opening) widest {
 	queue := make([]waits, 0, len(d))
 	put := func(c, before, least int32) {
 		if least > out.least[c] {
-			out.least[c], out.before[c] = least, before
+			out.least[c], out.before[c], out.most = least, before, max(out.most, least)
 			queue = append(queue, waits{c, waiting[least]})
 			waiting[least] = int32(len(queue))
 		}
@@ -73,7 +74,7 @@ func (w *worker) way(mode *Mode, door Opening, ways widest, goal solid.Bounds, e
 		return v, (goal.MinX + goal.MaxX) / 2, (goal.MinY + goal.MaxY) / 2
 	}
 	g, best, at, d := w.ground(), int32(0), int32(-1), w.floor(mode).Clearance
-	margin := far*cell + float64(reached)
+	margin := roomAt(ways.most) + reached + touching
 	x0, x1 := g.rows(goal.MinX-margin, goal.MaxX+margin)
 	y0, y1 := g.across(goal.MinY-margin, goal.MaxY+margin)
 	for i := x0; i <= x1; i++ {
