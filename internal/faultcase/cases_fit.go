@@ -10,6 +10,15 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"left-box": {"at": {"x": "1700..2979"}}}}`,
 		Finds: []string{"close fit.sticks-out /fittings/left-box"},
 	}, {
+		Name:  "A locker scribed to the right side was lifted through the roof",
+		Patch: `{"fittings": {"tall": {"make": "locker", "at": {"x": 1500, "y": "right", "z": 900}, "size": {"x": 300, "y": 300, "z": 1200}, "scribe": ["right"], "of": "ply-poplar-12"}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/tall"},
+		Also:  "it stands in other things as well",
+	}, {
+		Name:  "A locker scribed to the right side stands wholly outside it, so that nothing is left of it",
+		Patch: `{"fittings": {"tall": {"make": "locker", "at": {"x": 1500, "y": 1200, "z": 900}, "size": {"x": 300, "y": 300, "z": 500}, "scribe": ["right"], "of": "ply-poplar-12"}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/tall"},
+	}, {
 		Name: "A pressing narrower than the places looked at stands into a chest between them",
 		Patch: `{"shell": {"arches": {"pressing": {"on": ["left"], "x": "1500..1560", "inward": 150, "up": 300}}},
 			"fittings": {"chest": {"make": "shelf", "at": {"x": "1310..1610", "y": -830}, "size": {"y": 250, "z": 250}, "of": "ply-poplar-12", "mass": 4}}}`,

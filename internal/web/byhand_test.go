@@ -135,6 +135,9 @@ func TestACopyTakesAlongWhatItCarries(t *testing.T) {
 		if _, old := before.Fittings[id]; !old && (f.In == "settle-2" || f.Upon == "settle-2") {
 			copies++
 		}
+		if _, old := before.Fittings[id]; !old && f.Called != "" && !strings.HasSuffix(f.Called, " 2") {
+			t.Errorf("the copy %s is called %q as the original is", id, f.Called)
+		}
 	}
 	if carried == 0 || copies != carried || revision.N != 2 {
 		t.Errorf("of %d things the settle carries, its copy carries %d, at revision %d", carried, copies, revision.N)

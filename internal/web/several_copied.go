@@ -3,6 +3,7 @@ package web
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
@@ -105,10 +106,16 @@ func copied(doc *tree.Node, ids, names []string) *tree.Node {
 	for i, id := range ids {
 		at := tree.PointerTo("fittings", id)
 		one := tree.Remove(tree.Remove(doc, at.Then("fitted")), at.Then("locked")).At(at)
+		if called := valueText(one, "/called"); called != "" {
+			one = set(one, []string{"called"}, called+" "+numberOf(names[i]))
+		}
 		out = tree.Merge(out, tree.Setting(tree.PointerTo("fittings", names[i]), renamed(one, ids, names)))
 	}
 	return out
 }
+
+// numberOf is the number that tells a copy's id from that of its original, for its name to be told apart by as well.
+func numberOf(id string) string { return id[strings.LastIndexByte(id, '-')+1:] }
 
 // renamed is a fitting that stands on the copies instead of the originals.
 func renamed(one *tree.Node, ids, names []string) *tree.Node {

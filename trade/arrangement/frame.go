@@ -1,6 +1,10 @@
 package arrangement
 
-import "tumblehome/solve/solid"
+import (
+	"math"
+
+	"tumblehome/solve/solid"
+)
 
 // side is one of the six surfaces of a frame: 2*axis for the low one, 2*axis+1 for the high one.
 type side = solid.Side
@@ -105,8 +109,8 @@ func flat(b Box) frame {
 	return frame{faces: [6]float64{b.MinX, b.MaxX, b.MinY, b.MaxY, b.MinZ, b.MaxZ}}
 }
 
-// within is the frame of what stands in a host: its inner faces. A side that the host has scribed to the room is open to it: there
-// the room's surface is the inner face.
+// within is the frame of what stands in a host: its inner faces. A side that the host has scribed to the room is open to it, as long as the
+// host stands there: then the room's surface is the inner face.
 func within(host *Standing, board float64, r Room) frame {
 	b := host.Box
 	f := flat(Box{
@@ -131,11 +135,12 @@ func upon(host *Standing, r Room) frame {
 	return f
 }
 
-// follow lets the sides that the host has scribed to the room follow the room.
+// follow lets the sides that the host has scribed to the room follow the room, unless the host stands off them: what stood there goes along with it.
 func (f *frame) follow(host *Standing, r Room) {
 	f.room = r
+	at := inside(r)
 	for _, s := range host.Scribed {
-		if s == left || s == right {
+		if (s == left || s == right) && math.Abs(reach(solid.Box(host.Box), &at, s, true)) <= parallel {
 			f.faces[s], f.curved[s] = faceOf(host.Box, s), true
 		}
 	}

@@ -2,7 +2,6 @@ package arrangement
 
 import (
 	"math"
-	"slices"
 
 	"tumblehome/build"
 	"tumblehome/solve/solid"
@@ -56,7 +55,7 @@ type KitFitting struct {
 	Opening bool      `json:"opening,omitempty"` // it belongs to an opening of the body
 	Skin    bool      `json:"skin,omitempty"`    // it sits in one and stands out of the skin
 	Gives   float64   `json:"gives,omitempty"`   // share of its least size that it may be pressed
-	Along   [3]string `json:"along"`             // whose face its place is told from along, across and up, or a side of the room; its carrier's otherwise
+	Along   [3]string `json:"along"`             // whose face its place is told from along, across and up; its carrier's otherwise
 
 	// Stops is how far it may be dragged towards the surface it stands against, by axis: a drag stops there.
 	Stops map[string]float64 `json:"stops,omitempty"`
@@ -96,21 +95,9 @@ func NewKit(m *Mode, r Room, things map[string]Thing, ribs []KitRib) Kit {
 		kit.Fittings = append(kit.Fittings, kitFitting(s, things[s.ID]))
 		kit.Snaps = append(kit.Snaps, fittingSnaps(s)...)
 	}
-	kit.besideTheRoom(things)
 	kit.Surfaces = kitSurfaces(r)
 	kit.Roof = kitRoofOf(r)
 	return kit
-}
-
-// besideTheRoom notes what stands against a side of the room through the open side of what carries it: it does not go along with that.
-func (k *Kit) besideTheRoom(things map[string]Thing) {
-	for i := range k.Fittings {
-		f := &k.Fittings[i]
-		r, _ := rulesOf(things[f.ID].At)
-		if p := r[1].A; f.Carrier != "" && p.Of == "" && slices.Contains(things[f.Carrier].Scribe, p.Face) {
-			f.Along[1] = p.Face
-		}
-	}
 }
 
 // kitRoofOf looks at the roof on an even grid over all the room.

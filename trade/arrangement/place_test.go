@@ -187,3 +187,23 @@ func TestWhatCannotBePlacedCountsInTheMiddle(t *testing.T) {
 		t.Errorf("assumptions %q, want one for each of %d", r.Assumed, len(things)-1)
 	}
 }
+
+// A galley scribed to the right side that leans in, with a worktop and a can pushed to its right: these go along when it is moved away from there.
+func TestWhatStandsAtTheScribedSideOfAHostGoesAlongWithIt(t *testing.T) {
+	on := func(y string, f func(*arrangement.Thing)) [2]arrangement.Box {
+		galley := scribed(thing(place(t, "100", y, ""), 1000, 450, 880), "right")
+		top := scribed(thing(place(t, "front", "right", ""), 1000, 450, 20), "right")
+		can := thing(place(t, "front", "right", ""), 200, 200, 300)
+		top.Upon, can.In, galley.Board = "galley", "galley", 16
+		f(&galley)
+		r := work(room{}, map[string]arrangement.Thing{"galley": galley, "top": top, "can": can})
+		return [2]arrangement.Box{r.Find("top").Box, r.Find("can").Box}
+	}
+	as := func(*arrangement.Thing) {}
+	at := on("right", as)
+	near(t, at[0], box(100, 1100, 470, 920, 920, 940), 1e-9)
+	near(t, at[1], box(116, 316, 720, 920, 56, 356), 1e-9)
+	away := on("-330", as)
+	near(t, away[0], box(100, 1100, -330, 120, 920, 940), 1e-9)
+	near(t, away[1], box(116, 316, -96, 104, 56, 356), 1e-9)
+}

@@ -9,11 +9,14 @@ import (
 
 // excess of the box first; only when it stands out does the cut solid matter.
 func (w *worker) excess(s *Standing, side solid.Side) float64 {
-	if !s.Moved && slices.Contains(s.Scribed, side) {
-		return 0
-	}
 	if w.safe().holds(s.Box) {
 		return 0
+	}
+	if !s.Moved && slices.Contains(s.Scribed, side) {
+		return w.overCut(s.Box, side)
+	}
+	if !s.Moved && side == solid.Roof && len(s.Scribed) > 0 {
+		return w.roofExcess(s.Box) // what is scribed to a side only was not meant to be cut off at the roof
 	}
 	by := w.boxExcess(s.Box, side)
 	if by <= touching || len(s.Solid) == 1 && len(s.Solid[0].Outline) == 4 && s.Solid[0].Bounds() == s.Box && isBox(s.Solid[0]) {

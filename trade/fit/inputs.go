@@ -106,7 +106,7 @@ type Standing struct {
 	Solid   solid.Solid // empty if it is nowhere
 	Box     solid.Bounds
 	Moved   bool         // not where it rests
-	Scribed []solid.Side // faces cut to the room from within: not judged while it rests
+	Scribed []solid.Side // faces cut to the room from within: while it rests, these may stand out by what is credibly cut off
 	Aside   *Standing    // where it is once it is put out of one's way, for a table that folds or is light enough to lift; nil if it stays where it is
 }
 

@@ -26,7 +26,7 @@ func (w *worker) inside() {
 		for m := range w.in.Modes {
 			mode := &w.in.Modes[m]
 			s := &mode.Standings[i]
-			if len(s.Solid) == 0 || !s.Moved && restSeen {
+			if len(s.Solid) == 0 && !s.cutAway() || !s.Moved && restSeen {
 				continue
 			}
 			name := mode.Name

@@ -22,9 +22,10 @@ func shapeOf(s solid.Solid) shape {
 
 // placed is a standing's shape and box.
 type placed struct {
-	of    shape
-	box   solid.Bounds
-	moved bool
+	of      shape
+	box     solid.Bounds
+	moved   bool
+	scribed [6]bool
 }
 
 // pairWay is the way by which a leaves b, with depth 0 where they only touch.
@@ -42,7 +43,10 @@ func (w *worker) pairWay(a, b solid.Solid) solid.Way {
 
 // excesses are how far a standing reaches out of each side.
 func (w *worker) excesses(s *Standing) [6]float64 {
-	key := placed{shapeOf(s.Solid), s.Box, s.Moved}
+	key := placed{of: shapeOf(s.Solid), box: s.Box, moved: s.Moved}
+	for _, side := range s.Scribed {
+		key.scribed[side] = true
+	}
 	by, known := w.was.outs[key]
 	if !known {
 		for side := range by {
