@@ -86,6 +86,14 @@ var shellCases = []Case{
 		Patch: `{"shell": {"openings": {"rear": {"z": "0..2000"}}}}`,
 		Finds: []string{"fault shell.opening-outside /shell/openings/rear"},
 	}, {
+		Name:  "A window of the side reaches up into the curve of the roof",
+		Patch: `{"shell": {"openings": {"window": {"through": "right", "x": "900..1300", "z": "1500..1850"}}}}`,
+		Finds: []string{"fault shell.opening-outside /shell/openings/window"},
+	}, {
+		Name:  "A window of the side reaches below the floor",
+		Patch: `{"shell": {"openings": {"window": {"through": "right", "x": "900..1300", "z": "-150..300"}}}}`,
+		Finds: []string{"fault shell.opening-outside /shell/openings/window"},
+	}, {
 		Name:  "The hole of the fan is marked over a roof bow",
 		Patch: `{"shell": {"openings": {"fan": {"x": "1300..1700"}}}}`,
 		Finds: []string{"fault shell.opening-over-rib /shell/openings/fan", "close fit.covered /fittings/panel"},

@@ -188,8 +188,8 @@ func boxWords(s *arrangement.Standing) string {
 }
 
 // fittingEntries are the values of a fitting that a builder changes by hand.
-func fittingEntries(id string, f build.Fitting) []entry {
-	at := "/fittings/" + id
+func fittingEntries(doc *build.Document, id string) []entry {
+	at, f := "/fittings/"+id, doc.Fittings[id]
 	out := []entry{{Path: at + "/called", Label: "name"}}
 	if f.For == "" {
 		out = append(out,
@@ -200,10 +200,26 @@ func fittingEntries(id string, f build.Fitting) []entry {
 	if f.Make != "" {
 		out = append(out, fieldOf(at+"/of", "made of the board", ""))
 	}
+	if f.Where == "outside" {
+		out = append(out, entry{Path: at + "/on-door", Label: "hangs on the door, and swings with it", Choices: doorChoices(doc)})
+	}
+	held := append([]choice{{"", "not said"}}, wordsAllowed("screwed", "bolted", "strapped", "latched", "wedged", "bonded", "loose")...)
+	out = append(out, entry{Path: at + "/held", Label: "held while driving", Choices: held})
 	return append(out,
 		fieldOf(at+"/mass", "mass", "kg"),
 		fieldOf(at+"/fitted", "in the van since", ""),
 		entry{Path: at + "/note", Label: "remark", Long: true})
+}
+
+// doorChoices are the doors on which a thing outside may hang, and none.
+func doorChoices(doc *build.Document) []choice {
+	out := []choice{{"", "on none"}}
+	for _, id := range build.SortedKeys(doc.Shell.Openings) {
+		if o := doc.Shell.Openings[id]; o.Door != "" {
+			out = append(out, choice{id, cmp.Or(o.Title, unhyphen(id))})
+		}
+	}
+	return out
 }
 
 // modeWords says which van is shown.

@@ -691,7 +691,7 @@ func fittingFields(v view, f fittingView) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		for _, e := range fittingEntries(f.ID, v.Doc.Fittings[f.ID]) {
+		for _, e := range fittingEntries(v.Doc, f.ID) {
 			templ_7745c5c3_Err = value(v, e).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err

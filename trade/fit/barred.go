@@ -81,6 +81,6 @@ func (w *worker) tellBarred(o Opening, by int, free float64) {
 	case free < escapeWidth-touching:
 		out.Severity = finding.Close
 	}
-	out.Proposals = w.tried(out, (*worker).barred, w.beyondDoor(o, by, (1-barredShare)*wide)...)
+	out.Proposals = w.triedBeside(out, (*worker).barred, (*worker).ways, w.beyondDoor(o, by, (1-barredShare)*wide)...)
 	w.find(out)
 }

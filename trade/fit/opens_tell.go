@@ -42,9 +42,36 @@ func (w *worker) reportOpens(p *Part, best, day opened) {
 	}
 	if by := day.meets; by.fitting >= 0 && day.share < 1 {
 		out.About = append(out.About, pointer("fittings", w.in.Fittings[by.fitting].ID))
-		out.Proposals = w.clear(day.bars)
+		out.Proposals = w.tried(out, func(after *worker) {
+			if after.opensLittle(p, by.fitting) {
+				after.find(out)
+			}
+		}, outOfTheWay(day.bars)...)
 	}
 	w.find(out)
+}
+
+// opensLittle says whether a part does not open far by day, or another part of the same fitting meets the same thing.
+func (w *worker) opensLittle(p *Part, by int) bool {
+	for i := range w.in.Parts {
+		other := &w.in.Parts[i]
+		if other.Fitting != p.Fitting {
+			continue
+		}
+		if _, day := w.bestOpening(other); day.share < opensWell && (other.Key == p.Key || day.meets.fitting == by) {
+			return true
+		}
+	}
+	return false
+}
+
+// outOfTheWay is the attempt to move what is met by the shortest way out.
+func outOfTheWay(m meeting) []attempt {
+	d := m.way.Depth
+	if d == 0 || m.fitting < 0 {
+		return nil
+	}
+	return []attempt{{thing: m.fitting, by: [3]float64{away(m.way.X * d), away(m.way.Y * d), away(m.way.Z * d)}}}
 }
 
 // clear proposes to move what is met out of the way.

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"fmt"
+	"slices"
 
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
@@ -30,6 +31,30 @@ func (w *worker) throughOpenings(mode *Mode, i int) {
 			}
 		}
 	}
+}
+
+// goesThrough says whether what slides out through an open door, moved with what it rests on, still reaches no farther past its edges.
+func (w *worker) goesThrough(a attempt) bool {
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		for _, mover := range mode.Movers {
+			i := mover.Fitting
+			if mover.ByHand || w.in.Fittings[i].Where != "" || i != a.thing && !w.carries(a.thing, i) {
+				continue
+			}
+			for _, o := range w.in.Openings {
+				s := mode.Standings[i].Solid
+				if !slices.Contains(mode.Open, o.ID) || !o.meets(mode.Standings[i].Box) {
+					continue
+				}
+				was, _ := w.pastEdge(s, o)
+				if is, _ := w.pastEdge(s.Moved(a.by[0], a.by[1], a.by[2]), o); is > max(was, touching) {
+					return false
+				}
+			}
+		}
+	}
+	return true
 }
 
 // pastEdge is how far what is outside an opening reaches past one of its edges, and which.

@@ -27,6 +27,11 @@ func moves(i int, to solid.Side, far float64) attempt {
 // tried are those of some attempts as proposals that clear a finding: each is looked at with the thing moved, or smaller, and judged again, wherever
 // it rests. One that would stand in something else, or out of the room, is left out. The least comes first, and no more than three.
 func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attempt) []finding.Proposal {
+	return w.triedBeside(f, judge, func(*worker) {}, attempts...)
+}
+
+// triedBeside are those of them that bring nothing worse than a note besides, by what was judged before.
+func (w *worker) triedBeside(f finding.Finding, judge, beside func(*worker), attempts ...attempt) []finding.Proposal {
 	if w.in.Nudge == nil && w.in.Lengthen == nil {
 		return nil // this is an attempt itself
 	}
@@ -50,11 +55,23 @@ func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attem
 		}
 		sub := w.after(a)
 		judge(sub)
-		if !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode }) {
+		cleared := !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode })
+		if cleared && !w.worsened(a, beside) {
 			out, helped = append(out, proposed...), append(helped, a)
 		}
 	}
 	return out
+}
+
+// worsened says whether something is found after an attempt that is more than a note and was not found before, or not so grave.
+func (w *worker) worsened(a attempt, judge func(*worker)) bool {
+	sub := w.after(a)
+	judge(sub)
+	return slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool {
+		return g.Severity > finding.Note && !slices.ContainsFunc(w.result.Findings, func(f finding.Finding) bool {
+			return f.Key() == g.Key() && f.Mode == g.Mode && f.Severity >= g.Severity
+		})
+	})
 }
 
 // farthest is how far a thing is proposed to be moved at most [mm].
@@ -154,6 +171,9 @@ func (w *worker) within(host, i int) bool {
 func (w *worker) hasRoom(a attempt) bool {
 	if a.less > 0 {
 		return true
+	}
+	if !w.goesThrough(a) {
+		return false
 	}
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]

@@ -100,7 +100,7 @@ func (b *Body) outside(o Opening, along, across [2]float64) float64 {
 	mid := (along[0] + along[1]) / 2
 	switch o.Through {
 	case Left, Right:
-		return math.Max(beyond(along, b.Start(), b.End()), beyond(across, b.Floor(), b.Roof(mid, 0)))
+		return math.Max(beyond(along, b.Start(), b.End()), beyond(across, b.Floor(), b.Eaves()))
 	case Roof:
 		half := b.Half(mid, b.Eaves())
 		return math.Max(beyond(along, b.Start(), b.End()), beyond(across, -half, half))
