@@ -137,6 +137,11 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"bench": {"at": {"x": "1300..2920"}}}}`,
 		Finds: []string{"fault fit.bed.length /people/ada in night", "fault fit.bed.length /people/ben in night"},
 	}, {
+		Name:  "The mattress is shorter than the bed and than who lies on it",
+		Patch: `{"fittings": {"mattress": {"make": "cushions", "upon": "bed", "at": {"x": "to rear", "y": "left..right"}, "size": {"x": 1660, "z": 75}, "of": "foam-pu-32-75", "held": "strapped"}}}`,
+		Finds: []string{"fault fit.bed.length /people/ada in night", "fault fit.bed.length /people/ben in night"},
+		Also:  "it does not lie on the whole bed, and one sits higher on it",
+	}, {
 		Name:  "The bed pulls out too little for two",
 		Patch: `{"fittings": {"bed": {"moves": {"out": {"by": 420}}}}}`,
 		Finds: []string{"close fit.bed.width /fittings/bed in night"},

@@ -72,6 +72,10 @@ var movesCases = []Case{
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -2500, "y": 300}, "size": {"x": 300, "y": 400, "z": 400}, "mass": 9, "held": "screwed"}}}`,
 		Finds: []string{"fault fit.sticks-out /fittings/chest"},
 	}, {
+		Name:  "A board in the cab was dragged out through the passenger's door",
+		Patch: `{"fittings": {"board": {"make": "shelf", "where": "cab", "at": {"x": -450, "y": 600, "z": 600}, "size": {"x": 300, "y": 700, "z": 18}, "of": "ply-poplar-12", "mass": 3, "held": "screwed"}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/board"},
+	}, {
 		Name:  "Eleven things slide at once, and one of them meets a post that stays",
 		Patch: manySlide(11),
 		Finds: []string{"fault fit.moves /fittings/tray-0 in work"},

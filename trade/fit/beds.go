@@ -92,18 +92,18 @@ func (w *worker) berth(mode *Mode, pose Pose) (berth, bool) {
 
 func (w *worker) bedLength(b berth) {
 	body := people.Of(quantity.Length(b.person.Stature))
-	length, _ := w.usable(b)
+	length, on := w.lain(b)
 	need, least := float64(body.LyingLength()), b.person.Stature+people.Lying
-	bed := w.in.Fittings[b.bed]
+	bed := w.in.Fittings[on]
 	w.show(working.Figure{
 		Code: "fit.bed.length." + b.person.ID, Value: length, Unit: "mm", Label: "Length of the bed for " + b.person.name(),
-		Limit: &need, Least: true, Words: w.name(b.bed) + ", " + b.mode.Name,
+		Limit: &need, Least: true, Words: w.name(on) + ", " + b.mode.Name,
 	}, working.Working{
 		Formula: "needed = stature + 15 + 100", Source: bodySource,
 		Lines: []working.Line{
 			{Symbol: "H", Label: "stature", Value: b.person.Stature, Unit: "mm", From: working.Origin{Pointer: pointer("people", b.person.ID) + "/stature"}},
 			{Symbol: "N", Label: "needed", Value: need, Unit: "mm", Sum: fmt.Sprintf("%g + 15 + 100", b.person.Stature), From: working.Origin{Here: true}},
-			{Symbol: "L", Label: "length of " + w.name(b.bed), Value: length, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", bed.ID)}},
+			{Symbol: "L", Label: "length of " + w.name(on), Value: length, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", bed.ID)}},
 		},
 	})
 	w.grown(b, length)
@@ -115,12 +115,21 @@ func (w *worker) bedLength(b berth) {
 		About: []string{pointer("people", b.person.ID), pointer("fittings", bed.ID)},
 		Title: fmt.Sprintf("The bed is short for %s", b.person.name()),
 		Words: fmt.Sprintf("%s is %s long. Lying down %s is about %s; with feet and pillow %s is comfortable, so it is %s short of that.",
-			w.name(b.bed), about(length), b.person.name(), about(least), about(need), about(need-length)),
-		Measured: mm(length), Limit: mm(need), Source: bodySource, Proposals: w.longer(b, need-length),
+			w.name(on), about(length), b.person.name(), about(least), about(need), about(need-length)),
+		Measured: mm(length), Limit: mm(need), Source: bodySource,
+	}
+	if on == b.bed {
+		out.Proposals = w.longer(b, need-length)
+	} else {
+		out.Title = fmt.Sprintf("%s is short for %s", w.name(on), b.person.name())
+		out.Proposals = w.longerMattress(b)
 	}
 	if length < least {
 		out.Severity = finding.Fault
 		out.Title = fmt.Sprintf("The bed is shorter than %s", b.person.name())
+		if on != b.bed {
+			out.Title = fmt.Sprintf("%s is shorter than %s", w.name(on), b.person.name())
+		}
 	}
 	w.find(out)
 }

@@ -64,14 +64,21 @@ func (w *worker) shortest(i int, it *Standing, far [6]float64) solid.Way {
 
 // roomFor says whether a thing may go so far towards a side without standing out of it farther than it does.
 func (w *worker) roomFor(i int, s *Standing, to solid.Side, far float64) bool {
-	if f := w.in.Fittings[i]; f.Where != "" { // what is screwed to the roof or under the floor stays on it: up or down it would hang in the air
-		return to != solid.Floor && (to != solid.Roof || !f.isOutside())
+	f := w.in.Fittings[i]
+	if f.isOutside() { // what is screwed to the roof or under the floor stays on it: up or down it would hang in the air
+		return to != solid.Floor && to != solid.Roof
+	}
+	if f.Where == "cab" && to == solid.Floor {
+		return false
 	}
 	d := solid.Directions[to]
 	there := s.Box.Moved(d[0]*far, d[1]*far, d[2]*far)
 	if w.safe().holds(there) {
 		return true
 	}
-	out := w.boxExcess(there, to)
-	return out <= touching || out <= w.boxExcess(s.Box, to)
+	out, was := w.boxExcess(there, to), w.boxExcess(s.Box, to)
+	if f.Where == "cab" {
+		out, was = beyondCab(to, out), beyondCab(to, was)
+	}
+	return out <= touching || out <= was
 }

@@ -19,7 +19,7 @@ var sideWords = [6]string{"front", "rear", "left side", "right side", "floor", "
 // inside finds what stands out of the finished surfaces, at rest once and then wherever a mode moves it.
 func (w *worker) inside() {
 	for i, f := range w.in.Fittings {
-		if f.Where != "" || f.For != "" || f.Gives >= 1 {
+		if f.isOutside() || f.For != "" || f.Gives >= 1 {
 			continue
 		}
 		restSeen := false
@@ -42,9 +42,17 @@ func (w *worker) inside() {
 
 // standsOut reports each surface that a fitting stands out of.
 func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
+	cab := w.in.Fittings[i].Where == "cab"
 	for to, by := range w.excesses(s) {
 		side := solid.Side(to)
-		if by <= touching || by <= w.give(i, s) || side == solid.Front && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) || w.goesOutWith(i, side, by, mode) {
+		if cab {
+			by = beyondCab(side, by)
+		}
+		if by <= touching || by <= w.give(i, s) || side == solid.Front && !cab && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) || w.goesOutWith(i, side, by, mode) {
+			continue
+		}
+		if cab && !w.outOfRoom(s, side) {
+			w.reportOutOfCab(i, side, by, modeName)
 			continue
 		}
 		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode))

@@ -6,7 +6,7 @@ import "tumblehome/solve/solid"
 func (w *worker) goesOutWith(i int, side solid.Side, by float64, mode *Mode) bool {
 	for c := w.carriers[i]; c >= 0; c = w.carriers[c] {
 		s, f := &mode.Standings[c], &w.in.Fittings[c]
-		if f.Where != "" || f.For != "" || f.Gives >= 1 || len(s.Solid) == 0 {
+		if f.isOutside() || f.For != "" || f.Gives >= 1 || len(s.Solid) == 0 {
 			continue
 		}
 		if out := w.excesses(s)[side]; out > touching && out > w.give(c, s) && out >= by-touching {

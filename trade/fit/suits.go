@@ -81,7 +81,7 @@ func (w *worker) suitPlaces(bodies []people.Body, row func(does, at, what string
 			switch pose.Does {
 			case "lies":
 				if b, ok := w.berth(mode, pose); ok {
-					length, _ := w.usable(b)
+					length, _ := w.lain(b)
 					row("lie", pose.At, "length", length, func(b people.Body) (float64, float64) {
 						return float64(b.Stature) + people.Lying, float64(b.LyingLength())
 					})

@@ -1,0 +1,48 @@
+package fit
+
+import (
+	"fmt"
+
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+)
+
+// cabUnsure is how well a cab that nobody measured is known: its sides and roof are those of the front of the living space, carried forwards [mm].
+// Common practice, no source.
+const cabUnsure = 50
+
+// beyondCab is how far what is said to be in the cab stands out of it through a side, from how far it stands out of the room carried forwards. The
+// cab begins before the room, and its floor is not known.
+func beyondCab(side solid.Side, by float64) float64 {
+	switch side {
+	case solid.Front:
+		return by - cabLong
+	case solid.Floor:
+		return 0
+	}
+	return by
+}
+
+// outOfRoom says whether what reaches from the cab into the room stands out of the room itself.
+func (w *worker) outOfRoom(s *Standing, side solid.Side) bool {
+	b := s.Box
+	b.MinX = max(b.MinX, w.in.Room.Front())
+	return b.MinX < b.MaxX && side != solid.Front && w.boxExcess(b, side) > touching
+}
+
+// reportOutOfCab reports a side of the cab that something stands out of by more than the cab is unsure.
+func (w *worker) reportOutOfCab(i int, side solid.Side, by float64, modeName string) {
+	if by <= cabUnsure {
+		return
+	}
+	out := finding.Finding{
+		Code: "fit.sticks-out", Severity: finding.Fault, About: []string{pointer("fittings", w.in.Fittings[i].ID)}, Mode: modeName,
+		Title:    fmt.Sprintf("%s stands %s out of the cab at the %s", w.name(i), about(by), sideWords[side]),
+		Words:    fmt.Sprintf("The cab is taken to be as wide and high as the front of the living space, and %d mm long. It does not fit in there: measure, and move it or make it smaller.", cabLong),
+		Measured: mm(by), Limit: mm(0),
+		Source: finding.Source{Text: "the front of the living space in this build; the cab itself was not measured", Sure: finding.Practice},
+	}
+	d := solid.Directions[side^1]
+	out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
+	w.find(out)
+}
