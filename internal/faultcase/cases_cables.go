@@ -223,6 +223,24 @@ var cablesCases = []Case{
 		Finds: []string{"danger power.volts /fittings/battery"},
 		Also:  "half the current is drawn at twice the voltage",
 	}, {
+		Name:  "The battery of Dipper has 6 V",
+		On:    "dipper",
+		Patch: `{"catalogue": {"battery-lfp-100ah": {"kind": "appliance", "volts": 6}}}`,
+		Finds: []string{"fault power.battery.volts /power/batteries/house"},
+		Also:  "twice the current is drawn at half the voltage, and half as much is stored",
+	}, {
+		Name:  "The batteries of Godwit are of 6 V",
+		On:    "godwit",
+		Patch: `{"catalogue": {"battery-agm-100ah": {"kind": "appliance", "volts": 6, "amp-hours": 200}}}`,
+		Finds: []string{"fault power.battery.volts /power/batteries/house"},
+		Also:  "twice the current is drawn at half the voltage, and half as much is stored",
+	}, {
+		Name:  "The battery of Dipper has 1000 V",
+		On:    "dipper",
+		Patch: `{"catalogue": {"battery-lfp-100ah": {"kind": "appliance", "volts": 1000}}}`,
+		Finds: []string{"danger power.battery.volts /power/batteries/house"},
+		Also:  "hardly any current is drawn at so much",
+	}, {
 		Name:  "A coolbox for lorries hangs on 12 V",
 		On:    "dipper",
 		Patch: `{"catalogue": {"coolbox-compressor-35": {"kind": "appliance", "volts": 24}}}`,

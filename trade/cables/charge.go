@@ -117,7 +117,7 @@ func (s Source) starter(to Supply) float64 {
 	if s.Starter > 0 && s.Kind != Split {
 		return math.Round(s.Starter / 12)
 	}
-	return math.Round(to.Volts / houseVolts)
+	return max(1, math.Round(to.Volts/houseVolts))
 }
 
 // steps is by how much a converter raises the voltage, and takes more current than it gives; less than 1 where it lowers it.
@@ -125,7 +125,7 @@ func (s Source) steps(to Supply) float64 {
 	if s.Kind != Engine {
 		return 1
 	}
-	return math.Round(to.Volts/houseVolts) / s.starter(to)
+	return to.Volts / houseVolts / s.starter(to)
 }
 
 // volts is what drives a line; shares of loss are of it.

@@ -35,6 +35,15 @@ func (r *Result) volts(s Supply) []finding.Finding {
 			}
 		}
 	}
+	if f, odd := bankOdd(s); odd {
+		out := []finding.Finding{f}
+		for _, l := range wrong {
+			if l.Volts >= mainsFrom {
+				out = append(out, loadVolts(s, l))
+			}
+		}
+		return out
+	}
 	mains := slices.ContainsFunc(wrong, func(l Load) bool { return l.Volts >= mainsFrom })
 	if len(wrong) > 1 && len(wrong) == known && !mains && len(s.Batteries) > 0 {
 		return []finding.Finding{bankVolts(s, wrong)}

@@ -46,10 +46,22 @@ func (b Battery) chemistry() Chemistry {
 	return b.Chemistry
 }
 
-// blocks is how many batteries of 12 V a battery stands for: two in one of 24 V.
-func (b Battery) blocks() float64 { return max(1, math.Round(b.Volts/blockVolts)) }
+// blocks is how many batteries of 12 V a battery stands for: two in one of 24 V, half of one in one of 6 V. Of what is less than one, twelfths are told
+// apart: cells of lead have 2 V, of lithium 3.2 V.
+func (b Battery) blocks() float64 {
+	switch {
+	case b.Volts <= 0:
+		return 1
+	case b.Volts < leastBlock:
+		return max(1, math.Round(12*b.Volts/blockVolts)) / 12
+	}
+	return max(1, math.Round(b.Volts/blockVolts))
+}
 
-const blockVolts = 12.5
+const (
+	blockVolts = 12.5
+	leastBlock = 10.0 // V: what has less is no battery of 12 V
+)
 
 // volts is what a bank holds at rest. One whose batteries are not alike has that of the first; what is joined side by side must be alike.
 func (b Bank) volts() float64 {

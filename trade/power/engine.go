@@ -55,13 +55,21 @@ func (b *Battery) usable() float64 {
 	return natures[b.Chemistry].usable
 }
 
-// series is how many times 12 V.
+// series is how many times 12 V: half in one of 6 V. Of what is less than once, twelfths are told apart: cells of lead have 2 V, of lithium 3.2 V.
 func (b *Battery) series() float64 {
-	if b.Volts >= 20 {
-		return math.Round(b.Volts / 12.5)
+	switch {
+	case b.Volts <= 0:
+		return 1
+	case b.Volts < leastBlock:
+		return max(1, math.Round(12*b.Volts/blockVolts)) / 12
 	}
-	return 1
+	return max(1, math.Round(b.Volts/blockVolts))
 }
+
+const (
+	blockVolts = 12.5
+	leastBlock = 10.0 // V: what has less is no battery of 12 V
+)
 
 // MeanVolts is its voltage while it is emptied.
 func (b *Battery) MeanVolts() float64 {

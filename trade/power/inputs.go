@@ -64,7 +64,7 @@ type Battery struct {
 	Tested    float64 // Ah as a test found; 0 is not tested
 	Usable    float64 // share that may be taken; 0 is not said
 	Count     int
-	Volts     float64 // of the bank: 12 or 24; 0 is 12
+	Volts     float64 // of the bank, as its battery has it; 0 is 12
 	CutOff    bool    // something is said to stop charging in the cold
 	Heated    bool    // it warms itself
 	Outside   bool    // it stands outside or under the van
