@@ -32,6 +32,23 @@ type fittingView struct {
 // fittingsOf lists the fittings, the largest first, each with what it carries; of the van of today only those that are in.
 func fittingsOf(v view) []fittingView { return v.carriedBy("", 0) } // the document refuses rings of carriers
 
+// fittingPiece is the line of one fitting, with what it carries.
+func fittingPiece(v view, place string) templ.Component {
+	var find func([]fittingView) templ.Component
+	find = func(all []fittingView) templ.Component {
+		for _, f := range all {
+			if "/fittings/"+f.ID == place {
+				return fittingItem(v, f)
+			}
+			if within := find(f.Carries); within != nil {
+				return within
+			}
+		}
+		return nil
+	}
+	return find(fittingsOf(v))
+}
+
 func (v view) carriedBy(host string, deep int) []fittingView {
 	var out []fittingView
 	for _, id := range build.SortedKeys(v.Doc.Fittings) {

@@ -5,6 +5,8 @@ import (
 	"math"
 	"strings"
 
+	"github.com/a-h/templ"
+
 	"tumblehome/trade/cables"
 )
 
@@ -24,6 +26,16 @@ func cableRows(v view) []cableRow {
 
 // anchor is the element in which it is changed.
 func (r cableRow) anchor() string { return "change" + strings.ReplaceAll(r.Path, "/", "-") }
+
+// cablePiece is the line in which one cable is changed.
+func cablePiece(v view, place string) templ.Component {
+	for _, r := range cableRows(v) {
+		if r.Path != "" && r.Path == place {
+			return oneCable(v, r)
+		}
+	}
+	return nil
+}
 
 // cablePath is where the document says something of a cable; "" for one that it cannot say anything of.
 func cablePath(c cables.Cable) string {

@@ -2,6 +2,9 @@ package web_test
 
 import (
 	"fmt"
+	"net/http"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -41,8 +44,36 @@ func TestFieldsComeWhenTheyAreAskedFor(t *testing.T) {
 			holds: []string{`href="/power?month=6&amp;open=%2Fpower%2Fcircuits%2Flights#change-power-circuits-lights"`, `id="change-power-circuits-lights"`}},
 		{name: "and only for it", request: get("/region/cables?page=power&open=/power/circuits/lights"), status: 200, lacks: []string{`value="/power/circuits/fridge/route"`},
 			holds: []string{`value="/power/circuits/lights/route"`, `data-src="/region/cables?mode=day&amp;page=power&amp;open=%2Fpower%2Fcircuits%2Flights"`}},
+		{name: "with script only the line comes that was asked for", request: get("/region/fittings?open=/fittings/hob&open=/fittings/galley&line=/fittings/hob"), status: 200,
+			holds: []string{`value="/fittings/hob/at/x"`, `id="fitting-hob"`, `name="base" value="1-`, `&amp;open=%2Ffittings%2Fgalley`},
+			lacks: []string{`id="fitting-galley"`, "data-region"}},
+		{name: "and that of a cable", request: get("/region/cables?page=power&open=/power/circuits/lights&line=/power/circuits/lights"), status: 200,
+			holds: []string{`value="/power/circuits/lights/route"`, `id="change-power-circuits-lights"`}, lacks: []string{"change-power-circuits-fridge", "data-region"}},
+		{name: "a line that is none does not come", request: get("/region/fittings?line=/fittings/zeppelin"), status: http.StatusNotFound},
+		{name: "nor that of a region without lines", request: get("/region/weight?line=/fittings/galley"), status: http.StatusNotFound},
 		{name: "of what is not there nothing is shown", request: get("/arrangement?open=/fittings/zeppelin"), status: 200, lacks: []string{"zeppelin"}},
 	})
+}
+
+// What the margin leaves out is told true, and comes with one press; without script by the same link, and a flag leads to it.
+func TestTheGravestNotesComeFirstAndTheOthersWhenAsked(t *testing.T) {
+	w := open(t, dipper, many(170))
+	notes := func(address string) (shown, left int) {
+		text := w.answer(get(address)).Body.String()
+		if found := regexp.MustCompile(`open=notes#notes-title">(\d+) more notes`).FindStringSubmatch(text); found != nil {
+			left, _ = strconv.Atoi(found[1])
+		}
+		return strings.Count(text, `data-number="`), left
+	}
+	all, none := notes("/arrangement?open=notes")
+	shown, left := notes("/arrangement")
+	if shown != 40 || left != all-40 || none != 0 {
+		t.Errorf("of %d notes (%d left out) the page shows %d and leaves %d", all, none, shown, left)
+	}
+	if shown, _ := notes("/region/notes?open=notes"); shown != all {
+		t.Errorf("the region shows %d of %d notes when asked for all", shown, all)
+	}
+	run(t, dipper, []scenario{{name: "a few are all shown", request: get("/arrangement"), status: 200, lacks: []string{"unfolds-all"}}})
 }
 
 func BenchmarkArrangementPageOf200(b *testing.B)  { benchMany(b, 170) }

@@ -13,6 +13,7 @@ type bulletin struct {
 	Revision int      `json:"revision"`
 	Stages   []string `json:"stages"`
 	Run      string   `json:"run"`
+	Told     int      `json:"told"` // how many were told up to this one: a page that was drawn later knows it already
 }
 
 // newsroom tells every open page that there is something newer. A reader that is slow misses bulletins, never blocks one:
@@ -31,7 +32,7 @@ func newNewsroom(run string) *newsroom {
 func (n *newsroom) tell(b bulletin) {
 	n.mu.Lock()
 	defer n.mu.Unlock()
-	b.Run = n.run
+	b.Run, b.Told = n.run, n.last.Told+1
 	n.last = b
 	for reader := range n.readers {
 		select {
@@ -55,6 +56,13 @@ func (n *newsroom) join() (news chan bulletin, leave func()) {
 		defer n.mu.Unlock()
 		delete(n.readers, news)
 	}
+}
+
+// told is how many bulletins there were.
+func (n *newsroom) told() int {
+	n.mu.Lock()
+	defer n.mu.Unlock()
+	return n.last.Told
 }
 
 // heard reports whether any page listens.

@@ -11,10 +11,34 @@ import (
 type noteGroup struct {
 	Thing string // the fitting they share; "" for a single note
 	Notes []note
+	Shown []note // those of them that are on the page
 }
 
 // wall is how many notes about one fitting stand under one line: fewer are read as they are.
 const wall = 4
+
+// atFirst is how many notes a page has before more are asked for: nobody reads a thousand at once, and each has its forms.
+const atFirst = 40
+
+// marginOf is what the margin shows, the gravest first, and what it leaves until it is asked for.
+func marginOf(v view) (shown []noteGroup, rest []note) {
+	room := atFirst
+	if v.opens(allNotes) {
+		room = len(v.Findings)
+	}
+	for _, g := range groupsOf(notesFor(v)) {
+		n := min(room, len(g.Notes))
+		room -= n
+		rest = append(rest, g.Notes[n:]...)
+		if g.Shown = g.Notes[:n]; n > 0 {
+			shown = append(shown, g)
+		}
+	}
+	return shown, rest
+}
+
+// allNotes is how an address asks for the notes that a page leaves out.
+const allNotes = "notes"
 
 // groupsOf puts notes of one fitting under one line where there are many, at the place of the gravest. A note about two such fittings
 // belongs to the one with more.
@@ -53,7 +77,7 @@ func groupsOf(notes []note) []noteGroup {
 			continue
 		}
 		at[thing] = len(out)
-		out = append(out, noteGroup{thing, []note{n}})
+		out = append(out, noteGroup{Thing: thing, Notes: []note{n}})
 	}
 	return out
 }

@@ -94,6 +94,13 @@ func (n note) acceptance(v view) []change {
 	return out
 }
 
+func moreNotes(n int) string {
+	if n == 1 {
+		return "1 more note"
+	}
+	return count(n) + " more notes"
+}
+
 func severityWords(s finding.Severity) string {
 	return map[finding.Severity]string{
 		finding.Danger: "danger", finding.Fault: "fault", finding.Close: "close to the limit", finding.Note: "note",

@@ -46,6 +46,11 @@ func regions() map[string]func(view) templ.Component {
 	}
 }
 
+// pieces are the regions of which one line can be had alone, by the place of the document that it shows; none where it shows none such.
+func pieces() map[string]func(v view, place string) templ.Component {
+	return map[string]func(view, string) templ.Component{"fittings": fittingPiece, "cables": cablePiece}
+}
+
 func wayTitle(name string) string {
 	for _, w := range waysIn {
 		if w.Value == name {
@@ -80,6 +85,7 @@ func (s *Server) sendRefusal(w http.ResponseWriter, r *http.Request, now *state,
 	if name := strings.TrimPrefix(back.Path, "/"); s.pages[name].sheet != nil {
 		v = s.viewOf(r, now, name, back.Query().Get("mode"))
 		v.Night = nightChosen(back.Query())
+		v.Open = now.listed(back.Query()["open"])
 	}
 	v.Refused = f
 	if f.beside() {

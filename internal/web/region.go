@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"net/http"
 	"sync"
+
+	"github.com/a-h/templ"
 )
 
 // bases remembers since which revision each region reads as it does. A form in a region that nobody has changed is as good as new, and
@@ -48,6 +50,13 @@ func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
 	}
 	v := s.viewOf(r, now, page, r.FormValue("mode")).in(r.PathValue("name"))
 	v.Base = 0
+	line := r.FormValue("line")
+	if line != "" {
+		if draw, ok = lineOf(v, line); !ok {
+			http.Error(w, "There is no such line.", http.StatusNotFound)
+			return
+		}
+	}
 	var text bytes.Buffer
 	if err := draw(v).Render(r.Context(), &text); err != nil {
 		s.fail(w, r, err)
@@ -61,9 +70,19 @@ func (s *Server) showRegion(w http.ResponseWriter, r *http.Request) {
 		w.WriteHeader(http.StatusNotModified)
 		return
 	}
-	base := s.bases.of(v.Region+"?"+v.Page+"&"+v.Mode+"&"+v.Night.query(), sum, markOf(now.Revision))
+	base := s.bases.of(v.Region+"?"+v.Page+"&"+v.Mode+"&"+v.Night.query()+line, sum, markOf(now.Revision))
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	_, _ = w.Write(legible(based(text.Bytes(), base))) // a reader that left needs no answer
+}
+
+// lineOf draws one line of a region alone, where the region has it.
+func lineOf(v view, place string) (func(view) templ.Component, bool) {
+	piece, ok := pieces()[v.Region]
+	if !ok {
+		return nil, false
+	}
+	line := piece(v, place)
+	return func(view) templ.Component { return line }, line != nil
 }
 
 // based writes into the forms of a region, drawn for no revision, which one they are made for. No text of the builder's can read like

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"net"
 	"net/http"
+	"regexp"
 	"strings"
 	"testing"
 	"time"
@@ -130,6 +131,21 @@ func TestNewsReachesEveryPage(t *testing.T) {
 		if got := nextRevision(t, l, 1); !strings.HasPrefix(got, `data: {"revision":2,`) {
 			t.Errorf("after a save a page hears %q", got)
 		}
+	}
+}
+
+// Else every page that is opened would fetch all its regions once more: the last that was told is told again to whoever joins.
+func TestAPageKnowsWhatWasToldBeforeItWasDrawn(t *testing.T) {
+	w := open(t, dipper)
+	lines := listen(t, w.http.URL)
+	told := regexp.MustCompile(`"told":(\d+)`)
+	for heard := ""; !strings.Contains(heard, `"remedies"`); {
+		heard = next(t, lines)
+	}
+	page := w.answer(get("/weight")).Body.String()
+	again := told.FindStringSubmatch(next(t, listen(t, w.http.URL)))
+	if again == nil || !strings.Contains(page, `data-told="`+again[1]+`"`) {
+		t.Errorf("who joins hears %v, which the page does not say that it knows", again)
 	}
 }
 

@@ -30,7 +30,8 @@ type view struct {
 	WrongAt string      // id of the first value said to be wrong on the page, where one is
 	Before  int         // of the history: only what is older
 	Night   chosenNight // on the page of warmth
-	Open    []string    // things in the list, or cables, whose fields are shown
+	Open    []string    // things in the list, or cables, whose fields are shown, and whether all notes are
+	Told    int         // how many bulletins there were before it is drawn
 	ctx     context.Context
 	server  *Server
 }
@@ -41,7 +42,7 @@ func (s *Server) viewOf(r *http.Request, now *state, pageName, mode string) view
 		mode = now.firstMode()
 	}
 	before, _ := strconv.Atoi(r.FormValue("before")) // what is no number asks for the newest
-	return view{state: now, Page: pageName, Mode: mode, Show: overlayOf(r.FormValue("show")), Base: now.Revision.N, Before: max(before, 0), Night: nightChosen(r.Form), Open: now.listed(r.Form["open"]), ctx: r.Context(), server: s}
+	return view{state: now, Page: pageName, Mode: mode, Show: overlayOf(r.FormValue("show")), Base: now.Revision.N, Before: max(before, 0), Night: nightChosen(r.Form), Open: now.listed(r.Form["open"]), Told: s.desk.news.told(), ctx: r.Context(), server: s}
 }
 
 // in is the view while one region of it is drawn.
@@ -100,7 +101,7 @@ func (v view) regionAddress(name string) string {
 	if v.Show != sheet.NoOverlay && name == "drawing" {
 		address += "&show=" + url.QueryEscape(string(v.Show))
 	}
-	if name == "fittings" || name == "cables" {
+	if name == "fittings" || name == "cables" || name == "notes" && v.opens(allNotes) {
 		address += v.openQuery()
 	}
 	if chosen := v.Night.query(); chosen != "" && v.asksMonth() {
@@ -188,9 +189,12 @@ func svgOf(scene draw.Scene, id string) templ.Component {
 // today is the mode of the van as it stands.
 const today = sheet.Today
 
-// listed are those of some places that are a fitting or a cable of the build.
+// listed are those of some places that are a fitting or a cable of the build, or the notes.
 func (s *state) listed(places []string) []string {
 	return slices.DeleteFunc(slices.Clone(places), func(place string) bool {
+		if place == allNotes {
+			return false
+		}
 		if id, fitting := strings.CutPrefix(place, "/fittings/"); fitting {
 			_, known := s.Doc.Fittings[id]
 			return !known

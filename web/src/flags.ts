@@ -1,6 +1,7 @@
 // A margin note, its flag and the fittings it is about light up together, under the pointer or with the focus.
 
 import { fittingAt, groupsOf, lineOf } from "./drawing";
+import { unfoldAll } from "./unfold";
 
 const lit = "is-lit";
 
@@ -8,7 +9,7 @@ export function begin(): void {
 	for (const enter of ["pointerover", "focusin"] as const) document.addEventListener(enter, (e) => light(e.target));
 	document.addEventListener("click", (e) => {
 		const flag = (e.target as Element).closest(".sheet .flag[id]");
-		if (flag) show(notesFor(flag)[0]);
+		if (flag) void noteOf(flag).then(show);
 	});
 	for (const leave of ["pointerout", "focusout"] as const) document.addEventListener(leave, dark);
 }
@@ -19,6 +20,13 @@ function show(note: HTMLElement | undefined): void {
 	if (fold) fold.open = true;
 	note?.scrollIntoView({ block: "nearest" });
 	note?.querySelector<HTMLElement>("a[href], button")?.focus({ preventScroll: true });
+}
+
+/** The note of a flag; one that the margin left out is fetched. */
+async function noteOf(flag: Element): Promise<HTMLElement | undefined> {
+	const more = document.getElementById(`note-${flag.id.replace("flag-", "")}`)?.parentElement?.querySelector<HTMLAnchorElement>(":scope > a.unfolds-all");
+	if (more) await unfoldAll(more);
+	return notesFor(flag)[0];
 }
 
 function dark(): void {

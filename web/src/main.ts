@@ -41,7 +41,8 @@ opens.begin();
 listen({
 	news: (bulletin) => {
 		if (anew.follow(bulletin)) return;
-		void (bulletin.stages.some((s) => s === "remedies" || s === "notice") ? check(bulletin.revision) : refresh(bulletin.revision));
+		const more = bulletin.told > Number(document.body.dataset["told"] ?? 0) && bulletin.stages.some((s) => s === "remedies" || s === "notice");
+		void (more ? check(bulletin.revision) : refresh(bulletin.revision));
 	},
 	silent: anew.silent,
 	stale: () => void check(),

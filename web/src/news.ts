@@ -6,6 +6,7 @@ export interface Bulletin {
 	readonly revision: number;
 	readonly stages: readonly string[];
 	readonly run: string; // which run of the program says so
+	readonly told: number; // how many it has said up to this one
 }
 
 interface Ear {
@@ -74,7 +75,7 @@ function stream(pass: (said: Bulletin | boolean) => void): Promise<never> {
 export function read(text: string): Bulletin | undefined {
 	try {
 		const said = JSON.parse(text) as Partial<Bulletin>;
-		return typeof said.revision === "number" ? { revision: said.revision, stages: said.stages ?? [], run: said.run ?? "" } : undefined;
+		return typeof said.revision === "number" ? { revision: said.revision, stages: said.stages ?? [], run: said.run ?? "", told: said.told ?? Infinity } : undefined;
 	} catch {
 		return undefined;
 	}

@@ -50,13 +50,31 @@ export async function forget(revision: number): Promise<void> {
 	await check(revision);
 }
 
-/** Asks a region for one thing more, by what its address says from then on. */
-export function ask(region: HTMLElement, name: string, value: string): Promise<void> {
-	const address = new URL(region.dataset["src"]!, location.href);
-	if (!address.searchParams.getAll(name).includes(value)) address.searchParams.append(name, value);
-	region.dataset["src"] = address.pathname + address.search;
+/** Has a region show from now on what else there is at a place. */
+export function ask(region: HTMLElement, place: string): Promise<void> {
+	addressed(region, place);
 	stateOf(region).revision = -1;
 	return bring(region, newest());
+}
+
+function addressed(region: HTMLElement, place: string): URL {
+	const address = new URL(region.dataset["src"]!, location.href);
+	if (!address.searchParams.getAll("open").includes(place)) address.searchParams.append("open", place);
+	region.dataset["src"] = address.pathname + address.search;
+	return address;
+}
+
+/** The same for one line of a region: only that line is fetched, since there may be a thousand. */
+export async function open(region: HTMLElement, line: HTMLElement, place: string): Promise<void> {
+	const address = addressed(region, place);
+	address.searchParams.set("line", place);
+	try {
+		const answer = await fetch(address, { cache: "no-store", headers: head() });
+		const fresh = answer.ok ? new DOMParser().parseFromString(await answer.text(), "text/html").getElementById(line.id) : null;
+		if (fresh) put(line, fresh, region, stateOf(region).revision);
+	} catch {
+		// nobody answers: the line stays as it is
+	}
 }
 
 const all = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>("[data-region][data-src]")];
@@ -113,11 +131,16 @@ function swap(region: HTMLElement, text: string, revision: number): void {
 	const name = region.dataset["region"]!;
 	const fresh = page.querySelector(`[data-region="${CSS.escape(name)}"]`);
 	if (!fresh) return;
+	put(region, fresh, region, revision);
+}
+
+/** Makes a region, or a part of it, equal to what came, and leaves the focus where it is. */
+function put(shown: Element, fresh: Element, region: HTMLElement, revision: number): void {
 	const focused = document.activeElement;
-	morph(region, fresh);
+	morph(shown, fresh);
 	if (focused instanceof HTMLElement && focused !== document.activeElement && focused.isConnected) focused.focus({ preventScroll: true });
 	lookAgain();
-	for (const then of listeners) then(name, revision);
+	for (const then of listeners) then(region.dataset["region"]!, revision);
 }
 
 /** Says for as long as it lasts that something shown is older than the newest revision. */
