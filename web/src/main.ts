@@ -17,6 +17,7 @@ import * as practice from "./practice";
 import { begin as watchRegions, check, refresh } from "./regions";
 import * as removal from "./removal";
 import * as selection from "./selection";
+import * as sight from "./sight";
 import * as tools from "./tools";
 import * as unfold from "./unfold";
 
@@ -37,6 +38,7 @@ keyboard.begin();
 flags.begin();
 forms.begin();
 unfold.begin();
+sight.begin();
 opens.begin();
 listen({
 	news: (bulletin) => {
