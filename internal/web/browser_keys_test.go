@@ -63,3 +63,33 @@ func TestTheDrawingStaysInSightOfTheList(t *testing.T) {
 	p.Screenshot(t, "listing-desk")
 	p.Axe(t)
 }
+
+// The arrows are lines, not blots, and the key of the letters stands below the plan on a phone; held sideways the drawing has the height.
+func TestAPhoneHeldUprightAndSideways(t *testing.T) {
+	w := open(t, godwit)
+	p := browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Phone)
+	w.rests(p)
+	p.WaitFor(`document.querySelectorAll(".sheet .letters dt").length > 3 && document.querySelector(".letters").getBoundingClientRect().height > 20`)
+	browser.Eval[bool](p, `(scrollTo(0, 0), true)`)
+	p.Screenshot(t, "keys-phone")
+	p.Click("#fitting-galley > .unfolds")
+	p.WaitFor(`getComputedStyle(document.querySelector("#fitting-galley .arrow")).fill == "none"`)
+	browser.Eval[bool](p, `(document.querySelector("#fitting-galley .nudges").scrollIntoView({block: "center"}), true)`)
+	p.Screenshot(t, "arrows-phone")
+	for _, low := range []string{".accept summary", ".notes form button.link", ".unfolds", ".add button"} {
+		if high := browser.Eval[float64](p, `Math.min(...[...document.querySelectorAll("`+low+`")].filter(e => e.checkVisibility()).map(e => e.getBoundingClientRect().height))`); high < 32 {
+			t.Errorf("%s is %g px high", low, high)
+		}
+	}
+	p.Axe(t)
+
+	p = browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Size{Width: 740, Height: 360, Touch: true})
+	w.rests(p)
+	p.WaitFor(`document.querySelector(".headline").getBoundingClientRect().height < 45`)
+	if high := browser.Eval[float64](p, `document.querySelector("svg.drawing").getBoundingClientRect().height`); high < 260 {
+		t.Errorf("the drawing is %g px high of 360", high)
+	}
+	p.Screenshot(t, "sideways-phone")
+	browser.Eval[bool](p, `(document.querySelector("svg.drawing").scrollIntoView({block: "start"}), true)`)
+	p.Screenshot(t, "sideways-drawing-phone")
+}
