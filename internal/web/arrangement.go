@@ -166,7 +166,7 @@ func (v view) whereabouts(id string, f build.Fitting) string {
 	case !s.Placed():
 		return frame
 	}
-	text := boxWords(s)
+	text := boxWords(s.Box, v.acrossWords(s.Box))
 	if frame != "" {
 		text = frame + "; " + text
 	}
@@ -191,18 +191,37 @@ func frameWords(f build.Fitting) string {
 }
 
 // boxWords says where a box is as a tape would: "1000 to 2900 from the front, 640 wide on the right, 0 to 430 up".
-func boxWords(s *arrangement.Standing) string {
-	b := s.Box
-	mm := func(v float64) string { return strconv.FormatFloat(words.Round(v, "mm"), 'f', 0, 64) }
-	side := "in the middle"
+func boxWords(b arrangement.Box, across string) string {
+	return fmt.Sprintf("%s to %s from the front, %s wide %s, %s to %s up",
+		tapeWordsOf(b.MinX), tapeWordsOf(b.MaxX), tapeWordsOf(b.MaxY-b.MinY), across, tapeWordsOf(b.MinZ), tapeWordsOf(b.MaxZ))
+}
+
+func tapeWordsOf(v float64) string { return strconv.FormatFloat(words.Round(v, "mm"), 'f', 0, 64) }
+
+// acrossWords says where a box is across: on one side, at a wall, or so far from the left wall as it is at half the box's height.
+func (v view) acrossWords(b arrangement.Box) string {
 	switch {
 	case b.MinY >= 0:
-		side = "on the right"
+		return "on the right"
 	case b.MaxY <= 0:
-		side = "on the left"
+		return "on the left"
 	}
-	return fmt.Sprintf("%s to %s from the front, %s wide %s, %s to %s up", mm(b.MinX), mm(b.MaxX), mm(b.MaxY-b.MinY), side, mm(b.MinZ), mm(b.MaxZ))
+	x, z := (b.MinX+b.MaxX)/2, (b.MinZ+b.MaxZ)/2
+	room := v.Reckoning.Lining.Room
+	left, right := b.MinY-room.Left(x, z), room.Right(x, z)-b.MaxY
+	switch {
+	case left <= atWall && right <= atWall:
+		return "from wall to wall"
+	case left <= atWall:
+		return "at the left wall"
+	case right <= atWall:
+		return "at the right wall"
+	}
+	return tapeWordsOf(left) + " from the left wall"
 }
+
+// atWall is how near a wall a thing stands at it: a panel that is not quite straight leaves as much [mm].
+const atWall = 50.0
 
 // fittingEntries are the values of a fitting that a builder changes by hand.
 func fittingEntries(doc *build.Document, id string) []entry {

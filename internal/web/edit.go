@@ -204,6 +204,14 @@ func (s *Server) overtaken(r *http.Request, w wish, unchanged error) error {
 	return out
 }
 
+func (s *Server) saveWish(r *http.Request, w wish) error {
+	e, err := s.editOf(r, w)
+	if err == nil {
+		_, err = s.desk.save(r.Context(), e)
+	}
+	return err
+}
+
 // edit saves what somebody changed.
 func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 	wanted, err := readWish(r)
@@ -211,9 +219,11 @@ func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 		s.refuse(w, r, err, nil)
 		return
 	}
-	e, err := s.editOf(r, wanted)
-	if err == nil {
-		_, err = s.desk.save(r.Context(), e)
+	err = s.saveWish(r, wanted)
+	if pointed, ok := withPoints(err, wanted.changes); ok {
+		as := wanted
+		as.changes = pointed
+		err = s.saveWish(r, as)
 	}
 	if errors.Is(err, store.ErrNoChange) {
 		err = s.overtaken(r, wanted, err)

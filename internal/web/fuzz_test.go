@@ -13,6 +13,7 @@ func FuzzEdit(f *testing.F) {
 		{"", "x"}, {"/", "{}"}, {"/fittings", ""}, {"/fittings/galley/at", "undecided"}, {"/fittings/galley/mass", "{likely: 3, low: 2, high: 9}"},
 		{"/shell/offsets/stations/s2/half/3", "[1, 2]"}, {"/people/{new}/mass", "70"}, {"/build/title", "[not a list"}, {"/a~1b/~0", "\x00"},
 		{"/vehicle/cases/finished-dry/people", "{a: {b: {c: [1, {d: 2}]}}}"}, {"/fittings/galley/of", "{undecided: [ply-birch-9, ply-birch-12]}"},
+		{"/vehicle/wheelbase", "3,36 m"}, {"/vehicle/wheelbase", "3,360"}, {"/vehicle/wheelbase", "-3,3600 m,"}, {"/people/{new}/mass", "70,5 kg"},
 	} {
 		f.Add(seed[0], seed[1])
 	}

@@ -31,6 +31,7 @@ type poseView struct {
 	Name         string   // what they are called
 	Now          string   // what the choices say of it now; "" for nowhere in particular
 	Choices      []choice // every thing that somebody can lie, sit, stand or cook at
+	Lies         bool
 	Head         entry
 }
 
@@ -46,6 +47,7 @@ func posesOf(v view) []poseView {
 				p.Choices = withChoice(p.Choices, choice{p.Now, poseWords(verb) + " " + nameOf(at, v.Doc.Fittings[at])})
 			}
 		}
+		p.Lies = pose.Lies != ""
 		p.Head = entry{Path: p.Path + "/head", Label: "head towards", Choices: append([]choice{{"", "anywhere"}}, wordsAllowed("front", "rear", "left", "right")...)}
 		out = append(out, p)
 	}

@@ -105,7 +105,8 @@ func (s *Server) answerStart(w http.ResponseWriter, r *http.Request) {
 		s.notFound(w, r)
 		return
 	}
-	if r.PostFormValue("go") != "skip" {
+	// A picked outline is kept although the question is skipped: it stands in the picture of every screen that follows.
+	if r.PostFormValue("go") != "skip" || startSteps[at].ID == "outline" && r.PostFormValue("body") != "" {
 		if v, ok := s.takeAnswer(r, now, at); !ok {
 			s.send(w, r, http.StatusUnprocessableEntity, startLayout(v))
 			return
@@ -128,7 +129,7 @@ func (s *Server) takeAnswer(r *http.Request, now *state, at int) (startView, boo
 	from := v.Answers
 	to, wrong := readAnswer(startSteps[at].ID, from, r.PostForm)
 	if v.Wrong = wrong; len(wrong) > 0 {
-		v.Says = "Nothing was saved yet: look at what stands in red."
+		v.Says = "Nothing was saved yet. This could not be read:"
 		return v, false
 	}
 	if v.doubt(from, to, r.PostFormValue("keep") == "yes"); len(v.Wrong) > 0 {

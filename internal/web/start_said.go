@@ -83,6 +83,7 @@ func startInput(v startView, name, hint, unit string) templ.Attributes {
 	if v.Wrong[name] != "" {
 		described = strings.TrimSpace("wrong-" + name + " " + described)
 		out["aria-invalid"] = "true"
+		out["autofocus"] = v.wrongFields()[0].Field == name
 	}
 	if described != "" {
 		out["aria-describedby"] = described

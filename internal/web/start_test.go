@@ -155,6 +155,25 @@ func TestEveryQuestionMayBeSkipped(t *testing.T) {
 	}
 }
 
+func TestASkippedOutlineKeepsWhatWasPicked(t *testing.T) {
+	w := openNew(t)
+	w.says("outline", "go", "skip", "body", begin.Bodies()[3].ID)
+	if _, doc := w.store.Head(); begin.Read(doc).Body != begin.Bodies()[3].ID {
+		t.Errorf("the outline is %q", begin.Read(doc).Body)
+	}
+}
+
+func TestADecimalCommaIsRead(t *testing.T) {
+	w := openNew(t)
+	w.says("tape", "knee", "1,87 m")
+	w.says("plate", "gross", "3300,5")
+	_, doc := w.store.Head()
+	a := begin.Read(doc)
+	if a.Readings.Knee.String() != "1870" || a.Plate.Gross.String() != "3300.5" {
+		t.Errorf("read as %v and %v", a.Readings.Knee, a.Plate.Gross)
+	}
+}
+
 func TestWhatCannotBeIsSaidBesideTheField(t *testing.T) {
 	for _, c := range []struct {
 		name, step string
@@ -163,7 +182,9 @@ func TestWhatCannotBeIsSaidBesideTheField(t *testing.T) {
 	}{
 		{"a reading that is no length", "tape", []string{"length", "two metres", "knee", "1870"}, []string{`id="wrong-length"`, `value="two metres"`, `value="1870"`, `aria-invalid="true"`}},
 		{"a reading in metres", "tape", []string{"knee", "1870", "arches", "1.39"}, []string{`id="wrong-arches"`, "Did you mean 1.39 m?"}},
-		{"a comma between thousands", "tape", []string{"knee", "1,870"}, []string{`id="wrong-knee"`, "did you mean `1870`?"}},
+		{"a comma between thousands", "tape", []string{"knee", "1,870"}, []string{`id="wrong-knee"`, "did you mean 1870?</span>", `<a href="#f-knee">Width at knee height</a>`, `autofocus id="f-knee"`}},
+		{"two wrong fields: the first takes the focus, both are named", "plate", []string{"rear", "heavy", "gross", "much"},
+			[]string{`<a href="#f-gross">Greatest mass of the laden van</a>`, `<a href="#f-rear">Greatest load of the rear axle</a>`}},
 		{"arches wider apart than the sides", "tape", []string{"knee", "1700", "arches", "1800"}, []string{`id="wrong-arches"`, "stand out of the sides", `value="1800"`}},
 		{"axles that carry too little", "plate", []string{"gross", "3500", "front", "1500", "rear", "1500"}, []string{`id="wrong-front"`, "another line of the plate", `value="3500"`}},
 		{"a stature in centimetres", "people", []string{"name-1", "Ann", "stature-1", "175"}, []string{`id="wrong-stature-1"`, "write 175 cm or 1750", `value="Ann"`}},

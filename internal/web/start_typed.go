@@ -31,12 +31,20 @@ func parsed[T any](f typed, name string, parse func(string) (T, error)) *T {
 	if text == "" {
 		return nil
 	}
-	v, err := parse(withoutBlanks(text))
+	v, err := parse(withPoint(withoutBlanks(text)))
 	if err != nil {
-		f.wrong[name] = capital(err.Error()) + "."
+		f.wrong[name] = ended(strings.ReplaceAll(capital(err.Error()), "`", ""))
 		return nil
 	}
 	return &v
+}
+
+// ended is a sentence with its stop, unless it ends as a question.
+func ended(text string) string {
+	if strings.HasSuffix(text, "?") {
+		return text
+	}
+	return text + "."
 }
 
 // withoutBlanks takes out the blanks by which people part thousands: 1 865 is 1865.

@@ -139,13 +139,18 @@ function show(): void {
 	for (const b of many.querySelectorAll<HTMLButtonElement>("[data-act^=even]")) b.disabled = ids.length < 3;
 }
 
-/** What waits without a place can be put somewhere here too, not only in its line. */
-function offerSpots(id: string): void {
-	const form = lineOf(id)?.querySelector<HTMLElement>(":scope > form.spots");
-	if (putting.dataset["of"] === (form ? id : "")) return; // the focus may be in it
-	putting.dataset["of"] = form ? id : "";
+/** What waits without a place can be put somewhere here too, not only in its line: what is chosen, else the first of all that wait. */
+function offerSpots(chosen: string): void {
+	const waiting = [...document.querySelectorAll<HTMLElement>(".fittings form.spots")];
+	const form = lineOf(chosen)?.querySelector<HTMLElement>(":scope > form.spots") ?? waiting[0];
+	const id = form?.closest<HTMLElement>("[data-fitting]")?.dataset["fitting"] ?? "";
+	const others = waiting.length > 1 ? ` (${waiting.length - 1} more in the list)` : "";
+	if (putting.dataset["of"] === id + others) return; // the focus may be in it
+	putting.dataset["of"] = id + others;
 	const copy = form?.cloneNode(true) as HTMLElement | undefined;
 	copy?.setAttribute("aria-label", `Put ${nameOf(id)}, which has no place yet`);
+	const says = copy?.querySelector(".name");
+	if (says) says.textContent = `${nameOf(id)} stands nowhere yet${others}: put it`;
 	putting.replaceChildren(...(copy ? [copy] : []));
 }
 

@@ -31,17 +31,34 @@ async function send(form: HTMLFormElement, submitter: HTMLElement | null, base?:
 		if (base !== undefined || !typed) fields.set("base", String(base ?? revision));
 		return fields;
 	};
+	const note = form.closest(".notes");
+	if (note?.classList.contains("is-sending")) return; // by then another note may stand where this one did
+	const keyed = submitter?.matches(":focus-visible") ?? false;
 	form.classList.add("is-sending");
+	note?.classList.add("is-sending");
 	try {
 		const { mark, made } = await edits.save(actionOf(form, submitter), based);
 		saved(form, mark);
 		if (made?.length) await showMade(made, form);
+		else if (form.closest(".margin")) await showSaid(note, keyed);
 	} catch (why) {
 		if (!(why instanceof Refused)) throw why;
 		explain(form, why, submitter);
 	} finally {
 		form.classList.remove("is-sending");
+		note?.classList.remove("is-sending");
 	}
+}
+
+/**
+ * The focus goes to the sentence that answers: what it was on is gone, or belongs to another note by now. A button of the way back that
+ * can still be pressed keeps it.
+ */
+async function showSaid(note: Element | null, keyed: boolean): Promise<void> {
+	await refresh(newest());
+	const on = document.activeElement ?? document.body;
+	const stays = note ? on !== document.body && !note.contains(on) : on !== document.body && !on.matches(":disabled");
+	if (!stays) document.querySelector<HTMLElement>(".said .answered")?.focus({ preventScroll: !keyed });
 }
 
 /** What a form has made is chosen, and shown on the drawing; the list of offers that it came from is done with. */

@@ -1,6 +1,6 @@
 // Taking hold of the handles of the one fitting that is chosen, to stretch it or to turn it.
 
-import { drawing, faceOnSheet, inVan, sheet, svgElement, views, type View, type ViewName } from "./drawing";
+import { drawing, faceOnSheet, groupsOf, inVan, sheet, svgElement, views, type View, type ViewName } from "./drawing";
 import { gapsOf } from "./gaps";
 import { boxAbout, drawn, gripsOf, type Grip } from "./handles";
 import type { KitFitting } from "./kit";
@@ -55,8 +55,14 @@ function lay(): void {
 	layer.classList.remove("is-held");
 	if (!f || !v) layer.replaceChildren();
 	else if (all.length > 1) layer.replaceChildren(boxAbout(all));
-	else layer.replaceChildren(...(f.locked ? [] : gripsOf(f, v).map((g) => drawn(g, f, v, (e) => press(e, g, f, v)))));
+	else layer.replaceChildren(...outlineOf(f, v), ...(f.locked ? [] : gripsOf(f, v).map((g) => drawn(g, f, v, (e) => press(e, g, f, v)))));
 	if (f && layer.parentNode !== drawing()) drawing()?.append(layer);
+}
+
+/** The outline of what is chosen, above all else: it may lie under another thing. One that is turned has its own where it is drawn. */
+function outlineOf(f: KitFitting, v: View): SVGElement[] {
+	const skew = (f.turn ?? 0) % 90 !== 0;
+	return skew && groupsOf(f.id).some((g) => v.element.contains(g)) ? [] : [boxAbout([f])];
 }
 
 /** The view the handles are in: the one the pointer was in last, or the only one there is on a phone. */

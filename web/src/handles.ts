@@ -28,7 +28,7 @@ export interface Grip {
 /** The box about several, in every view. */
 export function boxAbout(all: readonly KitFitting[]): SVGElement {
 	const { min, max } = join(all);
-	const d = views().map((v) => {
+	const d = views().filter((v) => getComputedStyle(v.element).visibility !== "hidden").map((v) => {
 		const [across, along] = axesOf[v.name];
 		const at = (axis: typeof across, corner: readonly number[]) => faceOnSheet(v, axis, corner[axes.indexOf(axis)]!)!.at.toFixed(2);
 		return `M${at(across, min)} ${at(along, min)}H${at(across, max)}V${at(along, max)}H${at(across, min)}Z`;

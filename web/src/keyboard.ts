@@ -24,7 +24,7 @@ const burst = new Burst(() => {
 
 export function begin(): void {
 	document.addEventListener("keydown", (e) => {
-		if (!reverse(e) && !onLine(e)) onPaper(e);
+		if (!reverse(e) && !leaves(e) && !onLine(e)) onPaper(e);
 	});
 	document.addEventListener("keyup", (e) => e.key === " " && release(e));
 	document.addEventListener("focusout", (e) => {
@@ -43,6 +43,15 @@ function reverse(e: KeyboardEvent): boolean {
 	e.preventDefault();
 	burst.close();
 	void (back ? edits.undo() : edits.redo());
+	return true;
+}
+
+/** Escape in a field of a line leads back to the line, with what was typed still in the field. */
+function leaves(e: KeyboardEvent): boolean {
+	const line = e.key === "Escape" ? (e.target as Element).closest?.<HTMLElement>(".fittings [data-fitting]") : null;
+	if (!line || line === e.target || motion) return false;
+	e.preventDefault();
+	line.focus();
 	return true;
 }
 

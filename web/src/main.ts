@@ -8,6 +8,7 @@ import * as forms from "./forms";
 import * as gestures from "./gestures";
 import * as grips from "./grips";
 import * as keyboard from "./keyboard";
+import * as letters from "./letters";
 import * as marquee from "./marquee";
 import * as measure from "./measure";
 import { listen } from "./news";
@@ -17,6 +18,7 @@ import * as practice from "./practice";
 import { begin as watchRegions, check, refresh } from "./regions";
 import * as removal from "./removal";
 import * as selection from "./selection";
+import * as sight from "./sight";
 import * as tools from "./tools";
 import * as unfold from "./unfold";
 
@@ -36,7 +38,9 @@ practice.begin();
 keyboard.begin();
 flags.begin();
 forms.begin();
+letters.begin();
 unfold.begin();
+sight.begin();
 opens.begin();
 listen({
 	news: (bulletin) => {

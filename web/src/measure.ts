@@ -158,9 +158,10 @@ function draw(hovered?: Spot): void {
 	// Each length stands outside the triangle, on its own side; where there is hardly a triangle, one length says all.
 	const [wide, high] = [Math.abs(bx - ax) > 40 * px, Math.abs(by - ay) > 18 * px];
 	const straight = rounded(Math.hypot(du, dv));
+	const besides = wide !== high && Math.abs(wide ? dv : du) >= 0.5 ? `, straight ${straight}` : "";
 	const [outside, anchor] = bx < ax ? [6, "start"] : [-6, "end"];
-	if (wide) say(`${words[across]} ${rounded(du)}`, (ax + bx) / 2, ay + (by < ay ? 16 : -6) * px, "middle", !high);
-	if (high) say(`${words[along]} ${rounded(dv)}`, bx - outside * px, (ay + by) / 2, bx < ax ? "end" : "start", !wide);
+	if (wide) say(`${words[across]} ${rounded(du)}${besides}`, (ax + bx) / 2, ay + (by < ay ? 16 : -6) * px, "middle", !high);
+	if (high) say(`${words[along]} ${rounded(dv)}${besides}`, bx - outside * px, (ay + by) / 2, bx < ax ? "end" : "start", !wide);
 	if (wide === high) say(straight, (ax + bx) / 2 + outside * px, (ay + by) / 2 + (by > ay ? 16 : -6) * px, anchor, true);
 }
 

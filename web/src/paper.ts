@@ -135,4 +135,6 @@ export function begin(): void {
 		remember();
 		apply();
 	});
+	const svg = drawing();
+	if (svg) new ResizeObserver(() => watchers.forEach((then) => then())).observe(svg); // handles are drawn in pixels of the window
 }

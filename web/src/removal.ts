@@ -36,9 +36,10 @@ export function confirm(line: HTMLElement, ids: readonly string[], place: Place 
 	};
 	const out = button(held ? "Take out all of it" : "Take it out", () => void takeOut(line, ids, place, close, held !== undefined));
 	const keep = button("Keep it", close);
-	ask.append(words, out, keep);
+	ask.append(words, keep, out); // the focus begins on the first, and Tab leads to the other
 	ask.addEventListener("keydown", (e) => {
-		if (e.key !== "Escape") return;
+		if (e.key !== "Escape" && !((e.ctrlKey || e.metaKey) && e.key.toLowerCase() === "z")) return; // nothing is done yet that could be undone
+		e.preventDefault();
 		e.stopPropagation();
 		close();
 	});
