@@ -200,11 +200,17 @@ func fittingEntries(id string, f build.Fitting) []entry {
 	if f.Make != "" {
 		out = append(out, fieldOf(at+"/of", "made of the board", ""))
 	}
+	if f.For == "" && (f.Make != "" || len(f.Scribe) > 0) {
+		out = append(out, entry{Path: at + "/scribe", Label: "cut to follow the lining at", Ticks: true, Choices: linedSides})
+	}
 	return append(out,
 		fieldOf(at+"/mass", "mass", "kg"),
 		fieldOf(at+"/fitted", "in the van since", ""),
 		entry{Path: at + "/note", Label: "remark", Long: true})
 }
+
+// linedSides are the surfaces of the room to which a face of a thing may be cut.
+var linedSides = []choice{{"left", "the left side"}, {"right", "the right side"}, {"front", "the front"}, {"rear", "the rear"}, {"roof", "the roof"}}
 
 // modeWords says which van is shown.
 func (v view) modeWords() string {

@@ -33,10 +33,18 @@ func parsed[T any](f typed, name string, parse func(string) (T, error)) *T {
 	}
 	v, err := parse(withoutBlanks(text))
 	if err != nil {
-		f.wrong[name] = capital(err.Error()) + "."
+		f.wrong[name] = capital(ended(err.Error()))
 		return nil
 	}
 	return &v
+}
+
+// ended closes a sentence with a full stop, unless it is a question already.
+func ended(sentence string) string {
+	if strings.HasSuffix(sentence, "?") {
+		return sentence
+	}
+	return sentence + "."
 }
 
 // withoutBlanks takes out the blanks by which people part thousands: 1 865 is 1865.

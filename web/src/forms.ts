@@ -14,7 +14,7 @@ export function begin(): void {
 		const form = e.target as HTMLFormElement;
 		if (!form.matches("form.inline") || form.enctype === "multipart/form-data") return;
 		e.preventDefault();
-		void send(form, e.submitter);
+		if (actionOf(form, e.submitter) !== "/undo" || edits.mayUndo()) void send(form, e.submitter);
 	});
 }
 
@@ -48,6 +48,7 @@ async function send(form: HTMLFormElement, submitter: HTMLElement | null, base?:
 async function showMade(made: readonly string[], form: HTMLFormElement): Promise<void> {
 	await refresh(newest());
 	form.closest("#beside")?.replaceChildren();
+	document.querySelector(".margin")?.scrollTo({ top: 0 }); // what was done stands at its head
 	choose(made);
 }
 

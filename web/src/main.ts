@@ -38,6 +38,7 @@ flags.begin();
 forms.begin();
 unfold.begin();
 opens.begin();
+selection.restore();
 listen({
 	news: (bulletin) => {
 		if (anew.follow(bulletin)) return;
