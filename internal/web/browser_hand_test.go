@@ -218,14 +218,6 @@ func TestAFingerStretchesOnAPhone(t *testing.T) {
 	if size < 24 {
 		t.Errorf("a handle is %g px wide", size)
 	}
-	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X, Y: from.Y - math.Max(15, px(p, 100))}})
-	w.saved(n)
-	w.rests(p)
-	if got, _ := w.store.Head(); !strings.Contains(got.Words, "its left face") {
-		t.Errorf("the change reads %q", got.Words)
-	}
-	p.WaitFor(`document.querySelector(".moved.is-result:not([hidden]) .sentence").textContent.includes("its left face")`)
-	from = grip(p, "left")
 	p.Grasp(from, browser.Point{X: from.X, Y: from.Y - 15})
 	p.WaitFor(`document.querySelector("svg .live .shape").getAttribute("d")`)
 	if outlines := browser.Eval[int](p, `document.querySelector("svg .live .shape").getAttribute("d").split("M").length - 1`); outlines != 1 {
@@ -234,6 +226,14 @@ func TestAFingerStretchesOnAPhone(t *testing.T) {
 	p.Press("Escape")
 	p.Release(from)
 	w.rests(p)
+	from = grip(p, "left")
+	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X, Y: from.Y - math.Max(15, px(p, 100))}})
+	w.saved(n)
+	w.rests(p)
+	if got, _ := w.store.Head(); !strings.Contains(got.Words, "its left face") {
+		t.Errorf("the change reads %q", got.Words)
+	}
+	p.WaitFor(`document.querySelector(".moved.is-result:not([hidden]) .sentence").textContent.includes("its left face")`)
 	p.Axe(t)
 	selected(p, "dry-locker")
 	p.WaitFor(`document.querySelectorAll("svg .grip").length == 0`)
@@ -289,4 +289,21 @@ func TestWhatIsChosenStaysSoInAnotherMode(t *testing.T) {
 		t.Errorf("who fits is %g px wider than its place", over)
 	}
 	p.Screenshot(t, "modes-desk")
+}
+
+// Whoever undoes once too often is asked before the first things are taken out again.
+func TestUndoingTheStartingArrangementIsAskedAbout(t *testing.T) {
+	w := open(t, dipper)
+	if got := w.answer(post("/edit", "path", "/build/note", "value", "It rains.", "words", "first hour: starting arrangement picked", "base", "1")); got.Code != 303 {
+		t.Fatal(got.Body)
+	}
+	p := browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Desk)
+	n := w.rests(p)
+	p.Press("Control+z")
+	p.WaitFor(`document.querySelector(".moved:not([hidden]) .sentence").textContent.includes("Undo once more")`)
+	if head, _ := w.store.Head(); head.N != n {
+		t.Errorf("it is undone at once: revision %d", head.N)
+	}
+	p.Press("Control+z")
+	w.saved(n)
 }
