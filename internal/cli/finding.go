@@ -52,13 +52,21 @@ func writeEvidence(text *strings.Builder, f finding.Finding) {
 	if f.Limit != nil {
 		fmt.Fprintf(text, "          limit:    %.5g %s\n", f.Limit.Value, f.Limit.Unit)
 	}
-	fmt.Fprintf(text, "          source:   %s (%s)\n", f.Source.Text, f.Source.Sure)
+	fmt.Fprintf(text, "          source:   %s\n", sourceWords(f.Source))
 	for _, pointer := range f.About {
 		fmt.Fprintf(text, "          about:    %s\n", pointer)
 	}
 	for _, p := range f.Proposals {
 		fmt.Fprintf(text, "          proposal: %s\n", p.Patch)
 	}
+}
+
+// sourceWords name a source and how far it can be trusted, unless its own text says so.
+func sourceWords(s finding.Source) string {
+	if strings.Contains(s.Text, string(s.Sure)) {
+		return s.Text
+	}
+	return fmt.Sprintf("%s (%s)", s.Text, s.Sure)
 }
 
 func noFinding(code string) error {

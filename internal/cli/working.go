@@ -33,7 +33,7 @@ func (c workingCommand) Run(s *streams) error {
 
 func printWorking(out io.Writer, w working.Working) error {
 	fmt.Fprintf(out, "%s (%s)\n", w.Label, w.Code)
-	fmt.Fprintf(out, "formula: %s\nsource:  %s (%s)\n\n", w.Formula, w.Source.Text, w.Source.Sure)
+	fmt.Fprintf(out, "formula: %s\nsource:  %s\n\n", w.Formula, sourceWords(w.Source))
 	table := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
 	for _, l := range w.Lines {
 		fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s\n", l.Symbol, l.Label, value(l), l.Sum, origin(l.From))

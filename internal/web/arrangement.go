@@ -241,6 +241,9 @@ func fittingEntries(doc *build.Document, id string) []entry {
 	}
 	held := append([]choice{{"", "not said"}}, wordsAllowed("screwed", "bolted", "strapped", "latched", "wedged", "bonded", "loose")...)
 	out = append(out, entry{Path: at + "/held", Label: "held while driving", Choices: held})
+	if f.For == "" && (f.Make != "" || len(f.Scribe) > 0) {
+		out = append(out, entry{Path: at + "/scribe", Label: "cut to follow the lining at", Ticks: true, Choices: linedSides})
+	}
 	return append(out,
 		fieldOf(at+"/mass", "mass", "kg"),
 		fieldOf(at+"/fitted", "in the van since", ""),
@@ -257,6 +260,9 @@ func doorChoices(doc *build.Document) []choice {
 	}
 	return out
 }
+
+// linedSides are the surfaces of the room to which a face of a thing may be cut.
+var linedSides = []choice{{"left", "the left side"}, {"right", "the right side"}, {"front", "the front"}, {"rear", "the rear"}, {"roof", "the roof"}}
 
 // modeWords says which van is shown.
 func (v view) modeWords() string {

@@ -49,7 +49,7 @@ func px(p *browser.Page, mm float64) float64 {
 func (w *workshop) rests(p *browser.Page) int {
 	w.t.Helper()
 	head, _ := w.store.Head()
-	p.WaitFor(fmt.Sprintf(`document.body.dataset.revision == "%d" && !document.querySelector("body.is-working, svg [data-fitting][transform], .moved:not([hidden])")`, head.N))
+	p.WaitFor(fmt.Sprintf(`document.body.dataset.revision == "%d" && !document.querySelector("body.is-working, svg [data-fitting][transform], .moved:not([hidden], .is-result)")`, head.N))
 	return head.N
 }
 

@@ -220,12 +220,22 @@ func TestAFingerStretchesOnAPhone(t *testing.T) {
 	if size < 24 {
 		t.Errorf("a handle is %g px wide", size)
 	}
+	p.Grasp(from, browser.Point{X: from.X, Y: from.Y - 15})
+	p.WaitFor(`document.querySelector("svg .live .shape").getAttribute("d")`)
+	if outlines := browser.Eval[int](p, `document.querySelector("svg .live .shape").getAttribute("d").split("M").length - 1`); outlines != 1 {
+		t.Errorf("the new shape is drawn in %d views, of which one is shown", outlines)
+	}
+	p.Press("Escape")
+	p.Release(from)
+	w.rests(p)
+	from = grip(p, "left")
 	p.TouchDrag(browser.Path{From: from, To: browser.Point{X: from.X, Y: from.Y - math.Max(15, px(p, 100))}})
 	w.saved(n)
 	w.rests(p)
 	if got, _ := w.store.Head(); !strings.Contains(got.Words, "its left face") {
 		t.Errorf("the change reads %q", got.Words)
 	}
+	p.WaitFor(`document.querySelector(".moved.is-result:not([hidden]) .sentence").textContent.includes("its left face")`)
 	p.Axe(t)
 	selected(p, "dry-locker")
 	p.WaitFor(`document.querySelectorAll("svg .grip").length == 0`)
@@ -258,4 +268,44 @@ func TestWhatIsAddedIsChosenBesideTheDrawing(t *testing.T) {
 	if now := browser.Eval[float64](p, `document.querySelector(".sheet").getBoundingClientRect().top`); now != at {
 		t.Errorf("the drawing went from %g to %g px", at, now)
 	}
+}
+
+// Another way the van stands is another page, on which the drawing stands at the same place and what was chosen still is.
+func TestWhatIsChosenStaysSoInAnotherMode(t *testing.T) {
+	w := open(t, dipper)
+	p := browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Desk)
+	w.rests(p)
+	selected(p, "galley")
+	top := func() float64 {
+		return browser.Eval[float64](p, `document.querySelector("#region-drawing").getBoundingClientRect().top + window.scrollY`)
+	}
+	before := top()
+	for _, mode := range []string{"night", "drive"} {
+		p.Click(`.modes a[href*="mode=` + mode + `"]`)
+		p.WaitFor(`document.body.dataset.mode == "` + mode + `" && document.querySelector("#plan-galley.is-selected")`)
+		if now := top(); now != before {
+			t.Errorf("in mode %s the drawing is at %g px, before at %g", mode, now, before)
+		}
+	}
+	if over := browser.Eval[float64](p, `(e => e.scrollWidth - e.clientWidth)(document.querySelector(".suits .scroll"))`); over > 0 {
+		t.Errorf("who fits is %g px wider than its place", over)
+	}
+	p.Screenshot(t, "modes-desk")
+}
+
+// Whoever undoes once too often is asked before the first things are taken out again.
+func TestUndoingTheStartingArrangementIsAskedAbout(t *testing.T) {
+	w := open(t, dipper)
+	if got := w.answer(post("/edit", "path", "/build/note", "value", "It rains.", "words", "first hour: starting arrangement picked", "base", "1")); got.Code != 303 {
+		t.Fatal(got.Body)
+	}
+	p := browser.Open(t, w.http.URL+"/arrangement?mode=day", browser.Desk)
+	n := w.rests(p)
+	p.Press("Control+z")
+	p.WaitFor(`document.querySelector(".moved:not([hidden]) .sentence").textContent.includes("Undo once more")`)
+	if head, _ := w.store.Head(); head.N != n {
+		t.Errorf("it is undone at once: revision %d", head.N)
+	}
+	p.Press("Control+z")
+	w.saved(n)
 }

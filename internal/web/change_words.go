@@ -1,7 +1,9 @@
 package web
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"tumblehome/build/tree"
@@ -13,7 +15,11 @@ func wordsOf(before *tree.Node, patch tree.Patch) string {
 	after := tree.Merge(before, patch)
 	var touched []tree.Pointer
 	for _, p := range patch.Touches() {
-		touched = append(touched, differing(before.At(p), after.At(p), p)...)
+		for _, place := range differing(before.At(p), after.At(p), p) {
+			if place = posed(place); !slices.Contains(touched, place) {
+				touched = append(touched, place)
+			}
+		}
 	}
 	var parts []string
 	for i, p := range touched {
@@ -21,7 +27,11 @@ func wordsOf(before *tree.Node, patch tree.Patch) string {
 			parts = append(parts, fmt.Sprintf("%d more", len(touched)-told))
 			break
 		}
-		parts = append(parts, changeWords(before, after, p))
+		if said, ok := poseChange(before, after, p); ok {
+			parts = append(parts, said)
+		} else {
+			parts = append(parts, changeWords(before, after, p))
+		}
 	}
 	return strings.Join(parts, "; ")
 }
@@ -58,4 +68,41 @@ func changeWords(before, after *tree.Node, p tree.Pointer) string {
 		return what + ": " + to
 	}
 	return what + ": " + from + " → " + to
+}
+
+// posed is what somebody does in a mode, for a place below that but the head: lying instead of sitting is one change, not two.
+func posed(p tree.Pointer) tree.Pointer {
+	steps := p.Steps()
+	if len(steps) == 5 && steps[0] == "modes" && steps[2] == "people" && steps[4] != "head" {
+		return tree.PointerTo(steps[:4]...)
+	}
+	return p
+}
+
+// poseChange says in a sentence what somebody does from now on: "drive: Sam sits on the bed".
+func poseChange(before, after *tree.Node, p tree.Pointer) (string, bool) {
+	steps := p.Steps()
+	if len(steps) != 4 || steps[0] != "modes" || steps[2] != "people" {
+		return "", false
+	}
+	who := unhyphen(steps[1]) + ": " + called(after, "people", steps[3]) + " "
+	for _, verb := range verbs {
+		if at := valueText(after, p.Then(verb)); at != "" {
+			return who + poseWords(verb) + " " + called(after, "fittings", at), true
+		}
+	}
+	for _, verb := range verbs {
+		if at := valueText(before, p.Then(verb)); at != "" {
+			return who + "no longer " + poseWords(verb) + " " + called(before, "fittings", at), true
+		}
+	}
+	return "", false
+}
+
+// verbs are what people do in the document's grammar.
+var verbs = []string{"lies", "sits", "stands", "cooks"}
+
+// called is the name of an item, as the builder says it.
+func called(doc *tree.Node, section, id string) string {
+	return cmp.Or(valueText(doc, tree.PointerTo(section, id, "called")), unhyphen(id))
 }

@@ -119,6 +119,14 @@ func sureWords(s finding.Sure) string {
 	}[s]
 }
 
+// sourceWords name a source and how far it can be trusted, unless its own text says so.
+func sourceWords(s finding.Source) string {
+	if strings.Contains(s.Text, string(s.Sure)) {
+		return s.Text
+	}
+	return s.Text + " (" + sureWords(s.Sure) + ")"
+}
+
 // measureWords writes what was measured, or its limit.
 func measureWords(m *finding.Measure) string {
 	if m == nil {

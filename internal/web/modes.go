@@ -56,7 +56,7 @@ func posesOf(v view) []poseView {
 
 // uses are what people can do at the fittings, by what these are.
 func (v view) uses() []choice {
-	out := []choice{{"", "nowhere in particular"}}
+	out := []choice{{"", "in the cab, or nowhere in particular"}}
 	verbs := []struct {
 		use  settings.Use
 		verb string
@@ -65,12 +65,29 @@ func (v view) uses() []choice {
 		f := v.Doc.Fittings[id]
 		setting, ok := settings.Get(f.Make)
 		for _, u := range verbs {
-			if ok && setting.Does(u.use) {
+			if ok && setting.Does(u.use) && !v.idle(u.use, id) {
 				out = append(out, choice{poseText(u.verb, id), poseWords(u.verb) + " " + nameOf(id, f)})
 			}
 		}
 	}
 	return out
+}
+
+// idle reports whether nobody does that there: one lies on the mattress, not on the bed below it, and cooks while the van stands.
+func (v view) idle(use settings.Use, id string) bool {
+	switch use {
+	case settings.Cooks:
+		return v.Mode == "drive"
+	case settings.Lies:
+		for over, f := range v.Doc.Fittings {
+			setting, ok := settings.Get(f.Make)
+			on := cmp.Or(f.In, f.Upon) == id
+			if f.Upon = id; ok && on && setting.Does(settings.Lies) && v.liesUpon(over, f) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // poseText is a pose in the document's grammar.

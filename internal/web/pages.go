@@ -40,7 +40,7 @@ func pages() map[string]page {
 // regions are the pieces of pages that fetch themselves.
 func regions() map[string]func(view) templ.Component {
 	return map[string]func(view) templ.Component{
-		"drawing": drawingRegion, "notes": notesRegion, "headline": headlineRegion, "fittings": fittingsRegion, "said": saidRegion, "title": titleRegion, "mode": modeRegion, "suits": suitsRegion,
+		"modes": modesRegion, "drawing": drawingRegion, "notes": notesRegion, "headline": headlineRegion, "fittings": fittingsRegion, "said": saidRegion, "title": titleRegion, "mode": modeRegion, "suits": suitsRegion,
 		"notice": noticeRegion, "weight": weightRegion, "revisions": revisionsRegion, "shell": shellRegion, "build-up": buildUpRegion, "cost": costRegion,
 		"warmth": warmthRegion, "power": powerRegion, "cables": cablesRegion, "ways": waysRegion,
 	}

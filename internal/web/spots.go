@@ -26,6 +26,26 @@ var everywhere = []spot{
 	{"right", "at the right side", ""}, {"left", "at the left side", ""}, {"rear", "at the rear", ""}, {"middle", "on the floor in the middle", "day"},
 }
 
+// spotOffered is a spot as it is offered for one thing.
+type spotOffered struct {
+	spot
+	taken bool // something is in the way wherever it is put there
+}
+
+// spotsFor are the spots for a thing, those first where it is not plain to see that something is in the way.
+func (v view) spotsFor(id string) []spotOffered {
+	var free, taken []spotOffered
+	for _, one := range everywhere {
+		places := v.placesAt(id, one.ID)
+		if len(places) > 0 && !slices.ContainsFunc(places, func(p build.Place) bool { return !v.crowded(id, p) }) {
+			taken = append(taken, spotOffered{one, true})
+		} else {
+			free = append(free, spotOffered{one, false})
+		}
+	}
+	return append(free, taken...)
+}
+
 // searchStep is how far apart the places are that are tried along a side [mm].
 const searchStep = 100
 

@@ -20,6 +20,13 @@ type startStep struct {
 	Words    string // of the revision that an answer makes
 }
 
+// How the changes of the first hour are called in the history: the last question puts the first things into the van.
+const (
+	firstHour    = "first hour: "
+	startPicked  = "starting arrangement picked"
+	startedWords = firstHour + startPicked
+)
+
 var startSteps = []startStep{
 	{"outline", "Which outline is nearest to your van?", "Look from the side and from behind. It need not be exact: the tape comes next.", "outline of the van picked"},
 	{"tape", "What does the tape say?", "Six readings in ten minutes, each from steel to steel. Leave out what you cannot reach now.", "six tape readings"},
@@ -27,7 +34,7 @@ var startSteps = []startStep{
 	{"people", "Who sleeps in it, and how tall are they?", "Beds and headroom follow from this. Names are only for you.", "who sleeps in the van"},
 	{"wishes", "What do you wish for most?", "Two or three are enough; the rest can wait.", "wishes"},
 	{"means", "What is there to spend?", "Money and weekends, roughly, and a name for the van.", "money and weekends"},
-	{"answers", "What fits, and how shall we begin?", "First answers from what you said, the rest assumed.", "starting arrangement picked"},
+	{"answers", "What fits, and how shall we begin?", "First answers from what you said, the rest assumed.", startPicked},
 }
 
 func startIndex(id string) int {
@@ -145,6 +152,7 @@ func (s *Server) takeAnswer(r *http.Request, now *state, at int) (startView, boo
 // doubt speaks of what the new answer makes contradictory; what is only unusual may be kept.
 func (v *startView) doubt(from, to begin.Answers, keep bool) {
 	before := begin.Doubts(from)
+	v.Says = "One answer cannot be so, or is unusual: look at it again. Nothing was saved yet."
 	for _, d := range begin.Doubts(to) {
 		old := slices.ContainsFunc(before, func(b begin.Doubt) bool { return b.Words == d.Words })
 		if old || keep && !d.Sure {
@@ -152,9 +160,12 @@ func (v *startView) doubt(from, to begin.Answers, keep bool) {
 		}
 		v.Wrong[v.fieldOf(d)] = d.Words
 		v.Unusual = v.Unusual || !d.Sure
+		if len(d.About) > 1 {
+			v.Says = "These do not go together yet. Nothing was saved."
+		}
 	}
-	if len(v.Wrong) > 0 {
-		v.Says = "These do not go together yet. Nothing was saved."
+	if len(v.Wrong) == 0 {
+		v.Says = ""
 	}
 }
 
@@ -179,7 +190,7 @@ func (s *Server) saveAnswer(r *http.Request, at int, from, to begin.Answers) err
 		revision, _ := s.desk.store.Head()
 		base = revision.N
 	}
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "first hour: " + startSteps[at].Words})
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: firstHour + startSteps[at].Words})
 	if errors.Is(err, store.ErrNoChange) {
 		return nil
 	}

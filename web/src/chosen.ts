@@ -43,7 +43,7 @@ export function begin(): void {
 	const frame = button("frame", "Choose several by a frame", () => marquee.arm(!marquee.on()), "frame");
 	const tape = button("measure", "Measure between two points (M)", () => measure.use(!measure.on()), "measure");
 	const help = button("?", "The keys", () => showKeys(), "keys");
-	tools.append(button("undo", "Take the last change back", () => void edits.undo(), "undo"), frame, tape, help);
+	tools.append(button("undo", "Take the last change back", () => void edits.undo(), "undo"), button("redo", "Bring it back", () => void edits.redo(), "redo"), frame, tape, help);
 	for (const b of [frame, tape, help]) b.setAttribute("aria-pressed", "false");
 	marquee.whenArmed(() => frame.setAttribute("aria-pressed", String(marquee.on())));
 	measure.whenUsed(() => {

@@ -1,9 +1,12 @@
 // Changes that are saved: one after the other, each based on the revision that the one before it made.
 
+import { sheet } from "./drawing";
 import { newest, refresh } from "./regions";
 import { speak } from "./speak";
 import * as strip from "./strip";
 import { post, Refused, type Saved } from "./wire";
+
+const narrow = window.matchMedia("(max-width: 640px)");
 
 let last: Promise<unknown> = Promise.resolve();
 
@@ -28,7 +31,8 @@ export async function told(saved: Promise<Saved>): Promise<boolean> {
 }
 
 function follow(saved: Saved): void {
-	strip.clear();
+	if (narrow.matches && sheet()) strip.result(saved.sentence); // the margin, where it stands, is far below
+	else strip.clear();
 	speak(saved.sentence);
 	void refresh(saved.revision);
 }
@@ -39,7 +43,19 @@ function learn(why: unknown): void {
 }
 
 /** Takes the last change back, or brings it back. */
-export const undo = (): Promise<boolean> => reverse("/undo");
+export const undo = async (): Promise<boolean> => mayUndo() && reverse("/undo");
 export const redo = (): Promise<boolean> => reverse("/redo");
+
+let warned = 0; // the revision whose undoing was asked about
+
+/** Asks once before the change is taken back that put the first things in: whoever undoes once too often would stand before an empty van. */
+export function mayUndo(): boolean {
+	if (!document.querySelector(".said[data-first]") || warned === newest()) return true;
+	warned = newest();
+	const question = "That would take the starting arrangement out again, and leave the van empty. Undo once more if you mean it.";
+	strip.tell(question);
+	speak(question);
+	return false;
+}
 
 const reverse = (path: string) => told(save(path, (revision) => new URLSearchParams({ base: String(revision) })));

@@ -14,7 +14,7 @@ export function begin(): void {
 		const form = e.target as HTMLFormElement;
 		if (!form.matches("form.inline") || form.enctype === "multipart/form-data") return;
 		e.preventDefault();
-		void send(form, e.submitter);
+		if (actionOf(form, e.submitter) !== "/undo" || edits.mayUndo()) void send(form, e.submitter);
 	});
 }
 
@@ -65,6 +65,7 @@ async function showSaid(note: Element | null, keyed: boolean): Promise<void> {
 async function showMade(made: readonly string[], form: HTMLFormElement): Promise<void> {
 	await refresh(newest());
 	form.closest("#beside")?.replaceChildren();
+	document.querySelector(".margin")?.scrollTo({ top: 0 }); // what was done stands at its head
 	choose(made);
 }
 

@@ -42,6 +42,7 @@ letters.begin();
 unfold.begin();
 sight.begin();
 opens.begin();
+selection.restore();
 listen({
 	news: (bulletin) => {
 		if (anew.follow(bulletin)) return;

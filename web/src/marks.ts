@@ -21,7 +21,7 @@ export class Marks {
 	readonly #shape = svgElement("path", { class: "shape" });
 	readonly #value = svgElement("text", { class: "strong value" });
 	readonly #gaps: readonly Dimension[];
-	readonly #views = views();
+	readonly #views = views().filter((v) => isSeen(v.element)); // on a phone one view is shown: nothing is drawn of the others
 	readonly #from: DOMRect;
 	readonly #frame: DOMRect;
 	#guided = "";
@@ -33,7 +33,7 @@ export class Marks {
 		const groups = ids.flatMap((id) => groupsOf(id));
 		this.#from = about(groups.filter((g) => view.element.contains(g)));
 		this.#frame = view.element.getBBox();
-		for (const g of groups) this.#layer.append(ghost(g));
+		for (const g of groups) if (isSeen(g)) this.#layer.append(ghost(g));
 		this.#layer.append(this.#guides, this.#shape, this.#across.element, this.#along.element, ...this.#gaps.map((g) => g.element), ...this.#names, this.#value);
 		for (const gap of this.#gaps) gap.element.classList.add("gap");
 		for (const name of this.#names) name.setAttribute("font-size", (figure * size * 0.85).toFixed(2));
@@ -115,6 +115,8 @@ export class Marks {
 		this.#layer.remove();
 	}
 }
+
+const isSeen = (e: Element): boolean => getComputedStyle(e).visibility === "visible";
 
 /** A fitting in a view: its outline from above, the box about it from elsewhere. */
 function outlineOf(f: KitFitting, v: View): string {

@@ -154,6 +154,7 @@ function draw(hovered?: Spot): void {
 		const t = svgElement("text", { x: String(x), y: String(y), "text-anchor": anchor, "font-size": String(13 * px), ...(strong && { class: "strong" }) });
 		t.textContent = text;
 		layer.append(t);
+		keepOnPaper(t);
 	};
 	// Each length stands outside the triangle, on its own side; where there is hardly a triangle, one length says all.
 	const [wide, high] = [Math.abs(bx - ax) > 40 * px, Math.abs(by - ay) > 18 * px];
@@ -163,6 +164,15 @@ function draw(hovered?: Spot): void {
 	if (wide) say(`${words[across]} ${rounded(du)}${besides}`, (ax + bx) / 2, ay + (by < ay ? 16 : -6) * px, "middle", !high);
 	if (high) say(`${words[along]} ${rounded(dv)}${besides}`, bx - outside * px, (ay + by) / 2, bx < ax ? "end" : "start", !wide);
 	if (wide === high) say(straight, (ax + bx) / 2 + outside * px, (ay + by) / 2 + (by > ay ? 16 : -6) * px, anchor, true);
+}
+
+/** Shifts a text that would be cut off at an edge of the drawing. */
+function keepOnPaper(t: SVGTextElement): void {
+	const seen = drawing()?.viewBox.baseVal;
+	if (!seen) return;
+	const b = t.getBBox();
+	const by = Math.max(0, seen.x - b.x) - Math.max(0, b.x + b.width - seen.x - seen.width);
+	if (by !== 0) t.setAttribute("x", String(Number(t.getAttribute("x")) + by));
 }
 
 /** Two things of the list, and the clear space between them. */

@@ -33,6 +33,8 @@ async function open(address: string, from: HTMLElement): Promise<void> {
 		const page = new DOMParser().parseFromString(await answer.text(), "text/html");
 		place(beside, from);
 		beside.replaceChildren(...page.body.childNodes, closer(beside, from));
+		const margin = beside.closest(".margin");
+		if (margin) margin.scrollTop += beside.getBoundingClientRect().top - margin.getBoundingClientRect().top;
 		beside.scrollIntoView({ block: "nearest" });
 	} catch {
 		if (!mine.signal.aborted) location.assign(address);

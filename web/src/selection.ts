@@ -75,6 +75,19 @@ function unfold(line: Element): void {
 	for (let fold = line.parentElement?.closest("details"); fold; fold = fold.parentElement?.closest("details")) fold.open = true;
 }
 
+const carried = "chosen"; // in the tab's own store
+
+/** What was chosen in another mode stays chosen in this one. */
+export function restore(): void {
+	const ids = sessionStorage.getItem(carried)?.split(" ") ?? [];
+	sessionStorage.removeItem(carried);
+	const there = ids.filter((id) => lineOf(id));
+	if (there.length > 0) selectAll(there);
+	document.addEventListener("click", (e) => {
+		if ((e.target as Element).closest(".modes a, .elsewhere a")) sessionStorage.setItem(carried, chosen.join(" "));
+	});
+}
+
 /** Keeps what is chosen through swaps, and follows the focus in the list. What was taken out is chosen no more. */
 export function begin(): void {
 	afterSwap((region) => {

@@ -22,13 +22,14 @@ function element(): HTMLElement {
 }
 
 /** How the strip stands; what it says stays until it says something else, so that nothing jumps under the hand. */
-type State = "hidden" | "reckoning" | "known" | "refused";
+type State = "hidden" | "reckoning" | "known" | "refused" | "result";
 
 function turn(to: State): void {
 	const e = element();
 	e.hidden = to === "hidden";
 	e.classList.toggle("is-reckoning", to === "reckoning");
 	e.classList.toggle("is-refused", to === "refused");
+	e.classList.toggle("is-result", to === "result");
 }
 
 /** On a small screen the strip keeps to the edge away from the finger; about the middle it stays where it is. */
@@ -76,9 +77,12 @@ export function refuse(message: string): void {
 	markHeadline(undefined);
 }
 
+/** Says what a change did, until something else is to be said. */
+export const result = (message: string): void => tell(message, "result");
+
 /** Says something that is neither a change nor a refusal. */
-export function tell(message: string): void {
-	turn("known");
+export function tell(message: string, as: "known" | "result" = "known"): void {
+	turn(as);
 	sentence.textContent = message;
 	list.replaceChildren();
 	markHeadline(undefined);
