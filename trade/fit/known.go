@@ -20,11 +20,11 @@ func shapeOf(s solid.Solid) shape {
 	return shape{&s[0], len(s)}
 }
 
-// placed is a standing's shape and box.
-type placed struct {
-	of    shape
+// outside is how far a shape reaches out of each side, in its box.
+type outside struct {
 	box   solid.Bounds
 	moved bool
+	by    [6]float64
 }
 
 // pairWay is the way by which a leaves b, with depth 0 where they only touch.
@@ -42,15 +42,16 @@ func (w *worker) pairWay(a, b solid.Solid) solid.Way {
 
 // excesses are how far a standing reaches out of each side.
 func (w *worker) excesses(s *Standing) [6]float64 {
-	key := placed{shapeOf(s.Solid), s.Box, s.Moved}
-	by, known := w.was.outs[key]
-	if !known {
-		for side := range by {
-			by[side] = w.excess(s, solid.Side(side))
+	of := shapeOf(s.Solid)
+	out := w.was.outs[of]
+	if out == nil || out.box != s.Box || out.moved != s.Moved {
+		out = &outside{box: s.Box, moved: s.Moved}
+		for side := range out.by {
+			out.by[side] = w.excess(s, solid.Side(side))
 		}
 	}
-	w.now.outs[key] = by
-	return by
+	w.now.outs[of] = out
+	return out.by
 }
 
 // partAt is a part of a fitting in a mode.
