@@ -100,8 +100,12 @@ func (w *worker) parts() []Part {
 // partsOf are those that the document says and, of other kinds, those that the setting-out brings.
 func (w *worker) partsOf(i int, s *Standing, thing *Thing) []Part {
 	var parts []Part
+	var moves []string
+	if len(thing.Moves) > 0 { // most things have none, and to put none in order takes time as well
+		moves = slices.Sorted(maps.Keys(thing.Moves))
+	}
 	own := map[PartKind]bool{}
-	for _, id := range slices.Sorted(maps.Keys(thing.Moves)) {
+	for _, id := range moves {
 		if p, opens := w.ownPart(s, thing, moveOf(thing.Moves[id])); opens {
 			p.Move = id
 			own[p.Kind] = true

@@ -20,12 +20,12 @@ func shapeOf(s solid.Solid) shape {
 	return shape{&s[0], len(s)}
 }
 
-// placed is a standing's shape and box.
-type placed struct {
-	of      shape
+// outside is how far a shape reaches out of each side, in its box and with the faces that are cut to a surface.
+type outside struct {
 	box     solid.Bounds
 	moved   bool
 	scribed [6]bool
+	by      [6]float64
 }
 
 // pairWay is the way by which a leaves b, with depth 0 where they only touch.
@@ -43,18 +43,20 @@ func (w *worker) pairWay(a, b solid.Solid) solid.Way {
 
 // excesses are how far a standing reaches out of each side.
 func (w *worker) excesses(s *Standing) [6]float64 {
-	key := placed{of: shapeOf(s.Solid), box: s.Box, moved: s.Moved}
+	of := shapeOf(s.Solid)
+	var scribed [6]bool
 	for _, side := range s.Scribed {
-		key.scribed[side] = true
+		scribed[side] = true
 	}
-	by, known := w.was.outs[key]
-	if !known {
-		for side := range by {
-			by[side] = w.excess(s, solid.Side(side))
+	out := w.was.outs[of]
+	if out == nil || out.box != s.Box || out.moved != s.Moved || out.scribed != scribed {
+		out = &outside{box: s.Box, moved: s.Moved, scribed: scribed}
+		for side := range out.by {
+			out.by[side] = w.excess(s, solid.Side(side))
 		}
 	}
-	w.now.outs[key] = by
-	return by
+	w.now.outs[of] = out
+	return out.by
 }
 
 // partAt is a part of a fitting in a mode.

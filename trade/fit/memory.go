@@ -12,7 +12,7 @@ type Memory struct {
 	in     Inputs // that it was made from
 	pairs  map[[2]shape]solid.Way
 	exits  map[[2]shape]solid.Way
-	outs   map[placed][6]float64
+	outs   map[shape]*outside
 	parts  map[partAt]*kept[opened]
 	gaps   map[gapSpot]*kept[float64]
 	floors map[string]*laid
@@ -30,7 +30,7 @@ func newMemory(in Inputs, was *Memory) *Memory {
 	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Parts = nil, nil, nil, nil, nil
 	return &Memory{
 		in: in, pairs: make(map[[2]shape]solid.Way, len(was.pairs)), exits: make(map[[2]shape]solid.Way, len(was.exits)),
-		outs: make(map[placed][6]float64, len(was.outs)), parts: make(map[partAt]*kept[opened], len(was.parts)),
+		outs: make(map[shape]*outside, len(was.outs)), parts: make(map[partAt]*kept[opened], len(was.parts)),
 		gaps: make(map[gapSpot]*kept[float64], len(was.gaps)), floors: map[string]*laid{}, crawls: map[crawlAt]*crossing{}, exit: map[exitAt]*kept[standsBefore]{},
 		spots: map[spotAt]*kept[spot]{}, seats: map[spotAt]*kept[facing]{}, bodies: map[bodyAt]*kept[overBody]{},
 	}
