@@ -103,6 +103,10 @@ var fitCases = []Case{
 		Patch: `{"people": {"cia": {"stature": 1700, "mass": 70}, "dan": {"stature": 1700, "mass": 70}}, "modes": {"night": {"people": {"cia": {"lies": "bed", "head": "front"}, "dan": {"lies": "bed", "head": "front"}}}}}`,
 		Finds: []string{"fault fit.bed.width /fittings/bed in night"},
 	}, {
+		Name:  "A rack hangs so low over the cook that he stoops",
+		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 60, "y": "right", "z": 1620}, "size": {"x": 900, "y": 900, "z": 60}, "scribe": ["right"], "mass": 4, "held": "screwed"}}}`,
+		Finds: []string{"note fit.headroom.stand /people/ben"},
+	}, {
 		Name:  "A giant cannot stand upright in the van",
 		Patch: `{"people": {"cia": {"stature": 2250, "mass": 70}}}`,
 		Finds: []string{"note fit.headroom.stand /people/cia"},

@@ -81,6 +81,15 @@ func (w *worker) tellBarred(o Opening, by int, free float64) {
 	case free < escapeWidth-touching:
 		out.Severity = finding.Close
 	}
+	out.Words += w.mayCome(by)
 	out.Proposals = w.triedBeside(out, (*worker).barred, (*worker).ways, w.beyondDoor(o, by, (1-barredShare)*wide)...)
 	w.find(out)
+}
+
+// mayCome says of a thing of which only the place is kept that it is not there yet.
+func (w *worker) mayCome(i int) string {
+	if !w.in.Fittings[i].Later {
+		return ""
+	}
+	return fmt.Sprintf(" Only the place of %s is kept: it is so once it comes.", w.name(i))
 }

@@ -78,3 +78,45 @@ func TestWhatIsMovedOffADoorBringsNothingWorse(t *testing.T) {
 		}
 	}
 }
+
+func TestWhatComesLaterIsSaidToBarADoorOnceItComes(t *testing.T) {
+	door := fit.Opening{ID: "side", Through: "left", X: [2]float64{1200, 2400}, Z: [2]float64{40, 1600}, Door: true, WayOut: true, Made: true}
+	for _, where := range []string{"", "outside"} {
+		y := [2]float64{-890, -300}
+		if where != "" {
+			y = [2]float64{-1200, -950}
+		}
+		for _, later := range []bool{false, true} {
+			v := in(high).put(fit.Fitting{ID: "chest", Where: where, Later: later}, box(1500, 2100, y[0], y[1], 40, 1400)).mode("day", nil)
+			v.in.Openings = []fit.Opening{door}
+			told, says := false, false
+			for _, f := range fit.Work(v.in).Findings {
+				if f.Code == "fit.door.barred" {
+					told, says = true, strings.Contains(f.Words, "Only the place of chest is kept")
+				}
+			}
+			if !told || says != later {
+				t.Errorf("chest %q, later %v: told %v, said to come later %v", where, later, told, says)
+			}
+		}
+	}
+}
+
+func TestADrawerThatStandsAloneIsNoDrawersOfItself(t *testing.T) {
+	reach := func(_ int, share float64) solid.Solid {
+		return solid.Solid{solid.Box(box(1000, 1400, 200, 200+300*share, 40, 400))}
+	}
+	for name, want := range map[string]string{"drawer": "The drawer cannot be opened far", "tray": "The drawer tray cannot be opened far", "cutlery drawer": "The cutlery drawer cannot be opened far"} {
+		v := in(high).put(fit.Fitting{ID: name, Make: "drawer"}, box(1000, 1400, -200, 200, 40, 400)).put(fit.Fitting{ID: "block"}, box(1000, 1400, 250, 500, 40, 400)).mode("day", nil)
+		v.in.Parts = []fit.Part{{Fitting: 0, Kind: "drawer", Ways: 1, Key: "drawer", Swept: reach, Opened: reach}}
+		got := ""
+		for _, f := range fit.Work(v.in).Findings {
+			if f.Code == "fit.opens" {
+				got = f.Title
+			}
+		}
+		if got != want {
+			t.Errorf("%q, not %q", got, want)
+		}
+	}
+}

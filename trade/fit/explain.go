@@ -54,7 +54,7 @@ var Explanations = []finding.Explanation{
 	{Code: "fit.table", Meaning: "A table is too low for the legs of who sits at it, or not at the height of the elbows.", Why: "One eats there every day.", Clear: "Raise, lower or move the table."},
 	{Code: "fit.worktop", Meaning: "A worktop is far from the height that suits who works there.", Why: "The back aches.", Clear: "Change its height."},
 	{Code: "fit.headroom.stand", Meaning: "Somebody cannot stand upright where they stand.", Why: "Discomfort: cooking and dressing are done stooping.",
-		Clear: "A thinner floor or ceiling, a window in the roof, or living with it."},
+		Clear: "What hangs there raised or moved aside; where it is the roof, a thinner floor or ceiling, a window in the roof, or living with it."},
 	{Code: "fit.way-out", Meaning: "Fewer than two ways out are free while somebody sleeps.", Why: "One may be barred by fire or by another car.",
 		Clear: "Keep a second door or hatch free at night."},
 	{Code: "fit.way-out.blocked", Meaning: "Something stands before a way out while somebody sleeps.", Why: "One way less in the dark.",

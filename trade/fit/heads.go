@@ -205,6 +205,10 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 		out.Severity = finding.Close
 		out.Title = fmt.Sprintf("%s can only sit slumped on %s", p.name(), w.name(s.at))
 	}
+	if hangs, attempts := w.offTheHead(s, need-have); hangs != "" {
+		out.Words += " " + hangs
+		out.Proposals = append(out.Proposals, w.tried(out, (*worker).heads, attempts...)...)
+	}
 	w.find(out)
 }
 

@@ -9,6 +9,12 @@ import (
 
 func (w *worker) partName(p *Part) string {
 	kind := p.Kind
+	if kind == "drawer" && w.in.Fittings[p.Fitting].Make == "drawer" { // it is one itself
+		if name := w.name(p.Fitting); strings.HasSuffix(name, "drawer") {
+			return "the " + name
+		}
+		return "the drawer " + w.name(p.Fitting)
+	}
 	if kind == "drawer" {
 		kind = "drawers"
 	}

@@ -77,6 +77,7 @@ func (w *worker) doorBarredOutside(day *Mode, o Opening) bool {
 		Caution:  "A door that does not open is no way out of a fire.",
 		Measured: mm(0), Limit: mm(escapeWidth), Source: outdoorsSource,
 	}
+	out.Words += w.mayCome(by)
 	out.Proposals = append(w.onDoor(by, o), w.triedBeside(out, (*worker).barred, (*worker).ways, w.besideDoor(by, o)...)...)
 	w.find(out)
 	return true

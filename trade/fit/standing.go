@@ -163,13 +163,13 @@ func (w *worker) reportStanding(p Person, s spot) {
 	if have >= need-touching || s.at < 0 && p.sitsOnly(have) {
 		return
 	}
-	w.stooping = append(w.stooping, stoop{p, s.at, words, pointers, have, need})
+	w.stooping = append(w.stooping, stoop{p, s, words, pointers, have, need})
 }
 
 // A stoop is a person who cannot stand upright at a fitting, or where there is most room (-1).
 type stoop struct {
 	who        Person
-	at         int
+	spot       spot
 	words      string
 	pointers   []string
 	have, need float64
@@ -178,13 +178,13 @@ type stoop struct {
 // tellStooping says of each place once who stoops there: the tallest, and how many more.
 func (w *worker) tellStooping() {
 	for i, s := range w.stooping {
-		first := slices.IndexFunc(w.stooping, func(o stoop) bool { return o.at == s.at })
+		first := slices.IndexFunc(w.stooping, func(o stoop) bool { return o.spot.at == s.spot.at })
 		if first != i {
 			continue
 		}
 		more := -1
 		for _, o := range w.stooping {
-			if o.at != s.at {
+			if o.spot.at != s.spot.at {
 				continue
 			}
 			if more++; o.need-o.have > s.need-s.have {
@@ -192,16 +192,20 @@ func (w *worker) tellStooping() {
 			}
 		}
 		has := "There is %s between floor and roof"
-		if s.at < 0 {
+		if s.spot.at < 0 {
 			has = "Over the free floor a head has at most %s"
 		}
-		w.find(finding.Finding{
+		out := finding.Finding{
 			Code: "fit.headroom.stand", Severity: finding.Note, About: s.pointers,
-			Title: whoStoops(s.who.name(), more) + " " + s.words,
-			Words: fmt.Sprintf(has+", %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.",
-				about(s.have), about(s.need-s.have), s.who.name()),
+			Title:    whoStoops(s.who.name(), more) + " " + s.words,
+			Words:    fmt.Sprintf(has+", %s less than %s in shoes. Only a higher roof or a thinner floor and ceiling would change it.", about(s.have), about(s.need-s.have), s.who.name()),
 			Measured: mm(s.have), Limit: mm(s.need), Source: standSource,
-		})
+		}
+		if hangs, attempts := w.offTheHead(s.spot, s.need-s.have); hangs != "" {
+			out.Words = fmt.Sprintf("Where one stands there %s is free over the floor, %s less than %s in shoes. %s", about(s.have), about(s.need-s.have), s.who.name(), hangs)
+			out.Proposals = w.tried(out, (*worker).heads, attempts...)
+		}
+		w.find(out)
 	}
 }
 
