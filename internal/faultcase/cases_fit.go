@@ -146,6 +146,10 @@ var fitCases = []Case{
 		Finds: []string{"fault fit.bed.length /people/ada in night", "fault fit.bed.length /people/ben in night"},
 		Also:  "it does not lie on the whole bed, and one sits higher on it",
 	}, {
+		Name:  "A cushion hangs over the end of the box it lies on",
+		Patch: `{"fittings": {"pad": {"make": "cushions", "upon": "left-box", "at": {"x": "front - 120", "y": "left..right"}, "size": {"x": 500, "z": 60}, "of": "foam-pu-32-75", "held": "strapped"}}}`,
+		Finds: []string{"note fit.upon /fittings/pad"},
+	}, {
 		Name:  "The bed pulls out too little for two",
 		Patch: `{"fittings": {"bed": {"moves": {"out": {"by": 420}}}}}`,
 		Finds: []string{"close fit.bed.width /fittings/bed in night"},

@@ -23,6 +23,8 @@ func (w *worker) uponIt() {
 		beyond, side := beyondEdge(a.Box, b.Box)
 		if beyond > touching && !w.heldUp(i, host, a) {
 			w.reportUpon(i, host, a, b, beyond, side)
+		} else if beyond <= touching {
+			w.hangsOver(i, host, a, b)
 		}
 	}
 }
