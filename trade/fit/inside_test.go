@@ -35,3 +35,18 @@ func TestABedTurnedIntoTheWallIsToldOnceAndItsSleeperOnce(t *testing.T) {
 		t.Errorf("told of %s, want %s: the lamp stands out farther by itself", got, want)
 	}
 }
+
+// A bed for two turned across a van whose rear it passes by so much that only the heads of who lies nearer the doors would be outside it.
+func TestASleeperBeyondTheWallIsNotToldToLowerTheBed(t *testing.T) {
+	narrow := room{half: 950, roof: 1900, drop: 1500, floor: 40, rear: 2900}
+	v := in(narrow).person("a", 1700).person("b", 1700).
+		put(fit.Fitting{ID: "bed", Make: "slat-bed", Rests: true}, box(2200, 3600, -900, 900, 40, 500))
+	lying := func(who string) fit.Pose { return fit.Pose{Person: who, Does: "lies", At: "bed", Head: "left"} }
+	r := fit.Work(v.mode("night", nil, lying("a"), lying("b")).in)
+	sound(t, r)
+	for _, f := range r.Findings {
+		if f.Code == "fit.bed.above" && !strings.Contains(f.Title, "would lie within the rear") {
+			t.Errorf("over the bed: %q %q", f.Title, f.Words)
+		}
+	}
+}
