@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"tumblehome/solve/solid"
 	"tumblehome/trade/fit"
 )
 
@@ -49,4 +50,22 @@ func TestASleeperBeyondTheWallIsNotToldToLowerTheBed(t *testing.T) {
 			t.Errorf("over the bed: %q %q", f.Title, f.Words)
 		}
 	}
+}
+
+func TestADrawerLeftOutWhileDrivingIsPutBackNotMoved(t *testing.T) {
+	long := room{half: 900, roof: 1900, drop: 1500, floor: 40, rear: 2900}
+	v := in(long).put(fit.Fitting{ID: "drawer", Make: "drawer", Held: "latched"}, box(2190, 2890, -200, 200, 100, 400)).
+		mode("day", nil).mode("drive", map[int]solid.Bounds{0: box(2840, 3540, -200, 200, 100, 400)}).moves("drive", 0)
+	r := fit.Work(v.in)
+	sound(t, r)
+	for _, f := range r.Findings {
+		if f.Code != "fit.sticks-out" {
+			continue
+		}
+		if !strings.HasPrefix(f.Words, "It is pulled out or opened while driving.") || len(f.Proposals) != 1 || !strings.Contains(string(f.Proposals[0].Patch), `{"take":{"drawer":null}}`) {
+			t.Errorf("%s: %q, proposed %+v", f.Title, f.Words, f.Proposals)
+		}
+		return
+	}
+	t.Error("nothing is said of it")
 }
