@@ -267,6 +267,12 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"drawer": {"make": "drawer", "in": "bench", "at": {"x": "rear", "y": "left + 20"}, "size": {"x": 700, "y": 280, "z": 250}, "of": "ply-poplar-12", "mass": 12, "fitted": "2026-05-30",
 			"held": "latched", "moves": {"out": {"slide": "x", "by": 600}}, "positions": {"out": {"out": "full"}}}}}`,
 	}, {
+		Name: "A drawer under the bench is drawn out through the rear doors while driving",
+		Patch: `{"fittings": {"drawer": {"make": "drawer", "in": "bench", "at": {"x": "rear", "y": "left + 20"}, "size": {"x": 700, "y": 280, "z": 250}, "of": "ply-poplar-12", "mass": 12, "fitted": "2026-05-30",
+			"held": "latched", "moves": {"out": {"slide": "x", "by": 600}}, "positions": {"out": {"out": "full"}}}}, "modes": {"drive": {"take": {"drawer": "out"}}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/drawer in drive"},
+		Also:  "its way through the doors is told as well",
+	}, {
 		Name:  "A bag lies strapped on the bed while driving, and nobody says where it is at night",
 		Patch: `{"fittings": {"bag": {"found": "yes", "upon": "bed", "at": {"x": "mid 500", "y": "mid 0"}, "size": {"x": 400, "y": 300, "z": 300}, "mass": 8, "held": "strapped"}}}`,
 		Finds: []string{"fault fit.bed.above /fittings/bed in night"},

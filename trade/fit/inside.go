@@ -56,6 +56,9 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 			continue
 		}
 		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode))
+		if s.Moved && mode.Name == "drive" {
+			w.openWhileDriving(i, mode)
+		}
 	}
 }
 
@@ -147,6 +150,17 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 	d := solid.Directions[side^1]
 	out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
 	w.find(out)
+}
+
+// openWhileDriving says of the finding told last that the thing stands out only because it is pulled out or opened while driving.
+func (w *worker) openWhileDriving(i int, mode *Mode) {
+	back := w.leftThere(mode, i)
+	if len(back) == 0 {
+		return
+	}
+	out := &w.result.Findings[len(w.result.Findings)-1]
+	out.Words = "It is pulled out or opened while driving. Leave it where it rests then. " + out.Words
+	out.Proposals = back
 }
 
 // resting is where a fitting is in the first mode that leaves it at rest.

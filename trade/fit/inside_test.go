@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"tumblehome/solve/solid"
 	"tumblehome/trade/fit"
 )
 
@@ -34,4 +35,37 @@ func TestABedTurnedIntoTheWallIsToldOnceAndItsSleeperOnce(t *testing.T) {
 	if got, want := strings.Join(out, " "), "fit.bed.above /fittings/bed /fittings/lamp"; got != want {
 		t.Errorf("told of %s, want %s: the lamp stands out farther by itself", got, want)
 	}
+}
+
+// A bed for two turned across a van whose rear it passes by so much that only the heads of who lies nearer the doors would be outside it.
+func TestASleeperBeyondTheWallIsNotToldToLowerTheBed(t *testing.T) {
+	narrow := room{half: 950, roof: 1900, drop: 1500, floor: 40, rear: 2900}
+	v := in(narrow).person("a", 1700).person("b", 1700).
+		put(fit.Fitting{ID: "bed", Make: "slat-bed", Rests: true}, box(2200, 3600, -900, 900, 40, 500))
+	lying := func(who string) fit.Pose { return fit.Pose{Person: who, Does: "lies", At: "bed", Head: "left"} }
+	r := fit.Work(v.mode("night", nil, lying("a"), lying("b")).in)
+	sound(t, r)
+	for _, f := range r.Findings {
+		if f.Code == "fit.bed.above" && !strings.Contains(f.Title, "would lie within the rear") {
+			t.Errorf("over the bed: %q %q", f.Title, f.Words)
+		}
+	}
+}
+
+func TestADrawerLeftOutWhileDrivingIsPutBackNotMoved(t *testing.T) {
+	long := room{half: 900, roof: 1900, drop: 1500, floor: 40, rear: 2900}
+	v := in(long).put(fit.Fitting{ID: "drawer", Make: "drawer", Held: "latched"}, box(2190, 2890, -200, 200, 100, 400)).
+		mode("day", nil).mode("drive", map[int]solid.Bounds{0: box(2840, 3540, -200, 200, 100, 400)}).moves("drive", 0)
+	r := fit.Work(v.in)
+	sound(t, r)
+	for _, f := range r.Findings {
+		if f.Code != "fit.sticks-out" {
+			continue
+		}
+		if !strings.HasPrefix(f.Words, "It is pulled out or opened while driving.") || len(f.Proposals) != 1 || !strings.Contains(string(f.Proposals[0].Patch), `{"take":{"drawer":null}}`) {
+			t.Errorf("%s: %q, proposed %+v", f.Title, f.Words, f.Proposals)
+		}
+		return
+	}
+	t.Error("nothing is said of it")
 }

@@ -99,34 +99,43 @@ func (w *worker) overLane(b berth, share, top float64) (least, sits float64) {
 // lieAt are the places along a body, as shares of stature from the head, over which there must be room.
 var lieAt = [5]float64{0.15, 0.25, 0.35, hips, 0.7}
 
-// lies is the place of a share of a body that lies in the middle of the width of its bed, as high as the pressed mattress.
-func (w *worker) lies(b berth, part float64) (x, y, z float64) {
+// lies is the place of a part of a body that lies at a share of the width of its bed, as high as the pressed mattress.
+func (w *worker) lies(b berth, part, share float64) (x, y, z float64) {
 	box := b.mode.Standings[b.bed].Box
 	top, pressed := w.seatTop(b.mode, b.bed)
 	from, to := b.head(box)
 	at := from + math.Copysign(min(part*b.person.Stature, math.Abs(to-from)-feetOut), to-from)
 	if b.axis == 1 {
-		return (box.MinX + box.MaxX) / 2, at, top - pressed
+		return box.MinX + share*(box.MaxX-box.MinX), at, top - pressed
 	}
-	return at, (box.MinY + box.MaxY) / 2, top - pressed
+	return at, box.MinY + share*(box.MaxY-box.MinY), top - pressed
 }
 
-// inTheWall says which part of somebody lies beyond the finished side or end of the room, and beyond which.
-func (w *worker) inTheWall(b berth) (what string, side solid.Side, in bool) {
-	r := w.in.Room
-	for _, part := range lieAt {
-		x, y, z := w.lies(b, part)
-		beyond := [4]bool{w.in.Partition && x < r.Front(), x > r.Rear(), y < r.Left(x, z), y > r.Right(x, z)}
-		for to, is := range beyond {
-			if is && w.in.Fittings[b.bed].Where == "" {
+// inTheWall says which part of somebody lies beyond the finished side or end of the room, and beyond which, if so many lie side by side.
+func (w *worker) inTheWall(b berth, sleepers int) (what string, side solid.Side, in bool) {
+	for k := range sleepers {
+		for _, part := range lieAt {
+			x, y, z := w.lies(b, part, (float64(k)+0.5)/float64(sleepers))
+			if to := w.beyond(x, y, z); to >= 0 && w.in.Fittings[b.bed].Where == "" {
 				if part < hips {
-					return "head", solid.Side(to), true
+					return "head", to, true
 				}
-				return "feet", solid.Side(to), true
+				return "feet", to, true
 			}
 		}
 	}
 	return "", 0, false
+}
+
+// beyond is the side or end of the room that a place lies beyond; -1 if none.
+func (w *worker) beyond(x, y, z float64) solid.Side {
+	r := w.in.Room
+	for to, is := range [4]bool{w.in.Partition && x < r.Front(), x > r.Rear(), y < r.Left(x, z), y > r.Right(x, z)} {
+		if is {
+			return solid.Side(to)
+		}
+	}
+	return -1
 }
 
 func (w *worker) bedAbove(b berth, sleepers int) {
@@ -156,7 +165,7 @@ func (w *worker) bedAbove(b berth, sleepers int) {
 		Words:    fmt.Sprintf("At least %s is wanted over who sleeps there, to turn over and to get out. Lower the bed or its mattress, or raise what is above.", about(need)),
 		Measured: mm(least), Limit: mm(need), Source: overBedSource,
 	}
-	if what, side, in := w.inTheWall(b); in {
+	if what, side, in := w.inTheWall(b, sleepers); in {
 		out.Title = fmt.Sprintf("The %s of %s would lie within the %s", what, p.name(), sideWords[side])
 		out.Words = fmt.Sprintf("%s reaches through the %s there, so nothing is free over it. Turn or move the bed, make it shorter, or lay the head elsewhere.", w.name(b.bed), sideWords[side])
 		w.find(out)
