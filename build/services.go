@@ -46,6 +46,7 @@ type Source struct {
 	To         string                    `doc:"to" says:"the battery bank it charges"`
 	Along      []string                  `doc:"along" ref:"runs" says:"ways its cable takes"`
 	Most       *quantity.Current         `doc:"most" range:"0..1000" says:"greatest current in its cable, before what controls or converts it"`
+	InRow      *quantity.YesNo           `doc:"in-row" says:"its panels are joined in a row, plus to minus: their volts add up; side by side if left out"`
 	Shade      *quantity.Share           `doc:"shade" range:"0..1" says:"share of a panel's light lost to shade"`
 	Route      *quantity.Length          `doc:"route" range:"0..50000" says:"length of its cable one way, without the lead, if measured"`
 	Cable      *quantity.Section         `doc:"cable" range:"0.1..150" says:"copper of one conductor"`

@@ -136,15 +136,22 @@ func (w *stages) load(id string) cables.Load {
 
 func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	about := "/power/sources/" + id
-	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, Starter: valueOf(w.doc.Vehicle.Volts).Float(), Kind: cmp.Or(w.kindOf(s), cables.Engine)}
+	out := cables.Source{To: s.To, Most: valueOf(s.Most).Float(), Both: s.Fused, InRow: bool(valueOf(s.InRow)), Starter: valueOf(w.doc.Vehicle.Volts).Float(), Kind: cmp.Or(w.kindOf(s), cables.Engine)}
 	for _, one := range s.Is {
 		t := w.things[one]
 		if isController(t) {
 			continue
 		}
 		out.Is = append(out.Is, w.load(one))
-		if t.row != nil {
-			out.Volts = valueOf(t.row.Volts).Float()
+		if t.row == nil {
+			continue
+		}
+		volts := valueOf(t.row.Volts).Float()
+		switch {
+		case out.InRow:
+			out.Volts += cmp.Or(volts, usualPanel)
+		case out.Volts == 0 || volts > 0 && volts < out.Volts: // side by side they stand at the volts of the weakest
+			out.Volts = volts
 		}
 	}
 	out.Way = cables.Way{ID: id, About: about, Title: chargeTitles[out.Kind], Section: valueOf(s.Cable).Float(), Insulation: valueOf(s.Insulation).Float(), Runs: s.Along,
@@ -158,6 +165,8 @@ func (w *stages) source(id string, s build.Source, shared cores) cables.Source {
 	out.Lead = w.lead(id, s)
 	return out
 }
+
+const usualPanel = 18.0 // V of a panel of which nobody says; 36 cells, common practice
 
 // lead is the way from what controls or converts a source to the fuse board, in the copper and the colour of the builder's choice.
 func (w *stages) lead(id string, s build.Source) cables.Way {

@@ -138,7 +138,7 @@ func (w *stages) unknownSources() (out []power.Unknown) {
 }
 
 func (w *stages) charging(about string, said build.Source) (power.Source, bool) {
-	s := power.Source{ID: about, About: about, Most: valueOf(said.Most).Float()}
+	s := power.Source{ID: about, About: about, Most: valueOf(said.Most).Float(), InRow: bool(valueOf(said.InRow))}
 	if said.Shade != nil {
 		shade := said.Shade.Float()
 		s.Shade = &shade
@@ -165,7 +165,14 @@ func (w *stages) addSource(s *power.Source, t thing) {
 	switch kind := t.charges(); {
 	case kind == cables.Sun && valueOf(t.row.Watts) > 0:
 		s.Kind = power.Sun
-		s.Watts, s.PanelVolts = s.Watts+valueOf(t.row.Watts).Float(), valueOf(t.row.Volts).Float()
+		s.Watts += valueOf(t.row.Watts).Float()
+		volts := valueOf(t.row.Volts).Float()
+		switch {
+		case s.InRow:
+			s.PanelVolts += cmp.Or(volts, usualPanel)
+		case s.PanelVolts == 0 || volts > 0 && volts < s.PanelVolts: // side by side they stand at the volts of the weakest
+			s.PanelVolts = volts
+		}
 		s.Panels++
 		s.Bonded = s.Bonded || t.Held == "bonded" || strings.Contains(t.text(), "flex")
 	case kind == cables.Engine, kind == cables.Split:

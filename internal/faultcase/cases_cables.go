@@ -217,6 +217,12 @@ var cablesCases = []Case{
 		Patch: `{"power": {"sources": {"sun": {"most": 4}}}}`,
 		Finds: []string{"fault power.current.low /power/sources/sun/most", "close power.fuse.small /power/sources/sun/fuse"},
 	}, {
+		Name:  "A third panel lies beside the two of Godwit on a thin cable, and the current is as it was written for two",
+		On:    "godwit",
+		Patch: `{"fittings": {"panel-3": {"buy": "solar-rigid-180w", "at": "undecided"}}, "power": {"sources": {"sun": {"is": ["panel-left", "panel-right", "panel-3"], "cable": "1.5 mm2"}}}}`,
+		Finds: []string{"close power.current.low /power/sources/sun/most", "danger power.cable.thin /power/sources/sun/cable"},
+		Also:  "three side by side want fuses, their controller passes less, and a panel without a place brings notes",
+	}, {
 		Name:  "The battery of Dipper is one of 24 V, all else as it was",
 		On:    "dipper",
 		Patch: `{"catalogue": {"battery-lfp-100ah": {"kind": "appliance", "volts": 25.6}}}`,

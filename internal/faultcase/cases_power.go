@@ -18,6 +18,24 @@ var powerCases = []Case{
 		Patch: `{"power": {"sources": {"sun": {"by": null}}}}`,
 		Finds: []string{"fault power.panel.uncontrolled /power/sources/sun"},
 	}, {
+		Name:  "The panel of Dipper is written with 12 V, as it is sold",
+		On:    "dipper",
+		Patch: `{"catalogue": {"solar-rigid-180w": {"kind": "appliance", "volts": 12}}}`,
+		Finds: []string{"fault power.panel.volts /power/sources/sun"},
+		Also:  "no sun is counted, and more current would flow at fewer volts",
+	}, {
+		Name:  "The panel of Dipper has 5 V",
+		On:    "dipper",
+		Patch: `{"catalogue": {"solar-rigid-180w": {"kind": "appliance", "volts": 5}}}`,
+		Finds: []string{"fault power.panel.volts /power/sources/sun"},
+		Also:  "no sun is counted, and more current would flow at fewer volts",
+	}, {
+		Name:  "The panel of 18 V charges a battery of 25.6 V",
+		On:    "dipper",
+		Patch: `{"catalogue": {"battery-lfp-100ah": {"kind": "appliance", "volts": 25.6}}}`,
+		Finds: []string{"fault power.panel.volts /power/sources/sun"},
+		Also:  "what hangs on the battery is for 12 V",
+	}, {
 		Name:  "The fuse box is named as what controls the panel",
 		On:    "dipper",
 		Patch: `{"power": {"sources": {"sun": {"by": "fuse-box"}}}}`,

@@ -29,7 +29,7 @@ func cableEntries(v view, at string) []entry {
 			entry{Path: at + "/is", Label: "it is", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: electricChoices(v)})
 	}
 	if panelsOf(v, at) > 1 {
-		out = append(out, fieldOf(at+"/string-fuse", "fuse in each panel's own cable", "A"), fieldOf(at+"/string-most", "largest fuse that the panels' label allows", "A"))
+		out = append(out, fieldOf(at+"/in-row", "joined in a row, plus to minus", ""), fieldOf(at+"/string-fuse", "fuse in each panel's own cable", "A"), fieldOf(at+"/string-most", "largest fuse that the panels' label allows", "A"))
 	}
 	if len(v.Doc.Runs) > 0 {
 		out = append(out, entry{Path: at + "/along", Label: "the ways it takes, in this order", Ticks: true, Choices: wordsAllowed(build.SortedKeys(v.Doc.Runs)...)})

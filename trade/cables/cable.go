@@ -50,6 +50,7 @@ type Cable struct {
 	told float64 // A that are written for a trunk; 0 where none are
 	also Fuse    // what the circuit of a trunk says of the main fuse
 	from float64 // blocks of 12 V of the starter battery that a line leads from
+	row  bool    // the panels that it leads from are joined plus to minus
 	fed  string  // id of the circuit that feeds it; "" is the board
 }
 

@@ -57,6 +57,7 @@ func (r *Result) charge(s Source, to Supply) Cable {
 	c.Drop.Limit, c.Drop.Aim = chargeLimit, chargeLimit
 	c.From, c.To = s.ends(to)
 	if s.Kind == Sun {
+		c.row = s.InRow
 		c.way.Hot = true // it lies under a dark roof
 		c.way.Fuse = Fuse{Said: true, None: true, Away: -1, About: s.About}
 	}
@@ -131,7 +132,7 @@ func (s Source) steps(to Supply) float64 {
 // volts is what drives a line; shares of loss are of it.
 func (s Source) volts(to Supply) float64 {
 	switch {
-	case s.Kind == Sun && s.Volts > houseVolts:
+	case s.Kind == Sun && s.Volts > 0:
 		return s.Volts
 	case s.Kind == Sun:
 		return panelVolts
@@ -159,9 +160,21 @@ func (s Source) converts(to Supply) float64 {
 
 // amps is the greatest current in a source's own cable: what is written, unless more is certain, else what its rows say.
 func (s Source) amps(to Supply) float64 {
-	if s.Most > 0 && !low(s.Most, s.certain(to)) {
+	if s.Most > 0 && !low(s.Most, s.certain()) {
 		return max(s.Most, s.converts(to))
 	}
+	sum := brightSun * s.sends()
+	if s.Kind != Sun {
+		sum = s.drawn(to)
+	}
+	if sum == 0 {
+		return usualCharge
+	}
+	return sum
+}
+
+// drawn is what chargers take through their line as their rows have it [A].
+func (s Source) drawn(to Supply) float64 {
 	sum := 0.0
 	for _, l := range s.Is {
 		if s.Kind != Split && l.Amps > 0 {
@@ -169,12 +182,6 @@ func (s Source) amps(to Supply) float64 {
 		} else {
 			sum += l.Watts / s.volts(to)
 		}
-	}
-	switch {
-	case sum == 0:
-		return usualCharge
-	case s.Kind == Sun:
-		return brightSun * sum
 	}
 	return sum
 }

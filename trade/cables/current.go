@@ -14,6 +14,8 @@ const (
 
 var rowsSource = finding.Source{Text: "watts of the catalogue's rows over the voltage; that rows are good to a fifth is common practice", Sure: finding.Practice}
 
+var panelsSource = finding.Source{Text: "watts of the panels over their own volts, together where they stand side by side, a quarter more beside bright clouds; a controller limits what it gives the battery, and is not counted on to limit what flows to it; common practice", Sure: finding.Practice}
+
 // drawn is what the rows say that a circuit's loads draw, all at once [A].
 func (f Circuit) drawn(volts float64) float64 {
 	sum := 0.0
@@ -82,19 +84,44 @@ func (f Circuit) certain(volts float64) float64 {
 // low reports whether a written current is far below what certainly flows.
 func low(said, certain float64) bool { return said > 0 && said < farBelow*certain*(1-1e-9) }
 
-// certain is what a source certainly sends through its cable [A]: of panels one alone, since those in a row give no more; of a charger on the mains what it
-// is made for. What a converter may take from an engine is set, and is judged with the engine.
-func (s Source) certain(to Supply) float64 {
-	most := 0.0
-	for _, l := range s.Is {
-		switch s.Kind {
-		case Sun:
-			most = max(most, l.Watts/s.volts(to))
-		case Shore:
+// certain is what a source certainly sends through its cable [A]: of panels what they give together; of a charger on the mains what it is made for. What
+// a converter may take from an engine is set, and is judged with the engine.
+func (s Source) certain() float64 {
+	switch s.Kind {
+	case Sun:
+		return s.sends()
+	case Shore:
+		most := 0.0
+		for _, l := range s.Is {
 			most += l.Amps
 		}
+		return most
 	}
-	return most
+	return 0
+}
+
+// sends is what panels give together in full sun [A], each at its own voltage: side by side the sum, in a row no more than one of them.
+func (s Source) sends() float64 {
+	sum, most := 0.0, 0.0
+	for _, l := range s.Is {
+		i := l.panelAmps()
+		sum, most = sum+i, max(most, i)
+	}
+	if s.InRow {
+		return most
+	}
+	return sum
+}
+
+// panelAmps is what a panel gives in full sun [A]: as it is written, else its watts over its volts, those of 36 cells where nobody says.
+func (l Load) panelAmps() float64 {
+	switch {
+	case l.Amps > 0:
+		return l.Amps
+	case l.Volts > 0:
+		return l.Watts / l.Volts
+	}
+	return l.Watts / panelVolts
 }
 
 // lowCurrents finds written currents that are far below what the rows of loads and sources say.
@@ -110,8 +137,12 @@ func (r *Result) lowCurrents(s Supply) []finding.Finding {
 		if i < 0 || r.Supplies[i].ID != s.ID {
 			continue
 		}
-		if said, is := c.Most, c.certain(s); low(said, is) {
-			out = append(out, tooLow(c.Way, "most", capital(c.Title), "can send", said, is, c.amps(s)))
+		if said, is := c.Most, c.certain(); low(said, is) {
+			f := tooLow(c.Way, "most", capital(c.Title), "can send", said, is, c.amps(s))
+			if c.Kind == Sun {
+				f.Source = panelsSource
+			}
+			out = append(out, f)
 		}
 	}
 	return out

@@ -30,16 +30,16 @@ type panels struct {
 	choose  float64 // A of the fuse that suits; 0 where none does
 }
 
-// strings are the panels of a source, each on its own cable; a panel of which nothing is known counts for nothing.
+// strings are the panels of a source, each on its own cable; a panel of which nothing is known counts for nothing, and
+// those in a row are none.
 func (s Source) strings() panels {
 	out := panels{}
+	if s.InRow {
+		return out
+	}
 	sum, weakest, strongest := 0.0, 0.0, 0.0
 	for _, l := range s.Is {
-		volts := l.Volts
-		if volts <= 0 {
-			volts = panelVolts
-		}
-		i := shortedPanel * l.Watts / volts
+		i := shortedPanel * l.panelAmps()
 		if i <= 0 {
 			continue
 		}
@@ -97,7 +97,7 @@ func (r *Result) stringUnfused(c *Cable) (finding.Finding, bool) {
 	} else {
 		f.Words += fmt.Sprintf("; such a panel usually stands %s A: its label says “maximum series fuse”.", digits(p.most, 3))
 	}
-	f.Words += fmt.Sprintf(" A fuse of at least %s A belongs in the plus cable of each. Panels joined plus to minus, in a row, need none.", digits(p.least, 2))
+	f.Words += fmt.Sprintf(" A fuse of at least %s A belongs in the plus cable of each. Panels joined plus to minus, in a row, need none: then write in-row: yes, and see that the controller bears their volts together.", digits(p.least, 2))
 	if p.choose > 0 {
 		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put a fuse of %s A into the plus cable of each panel", digits(p.choose, 3)), s.About, "string-fuse", p.choose)}
 	}

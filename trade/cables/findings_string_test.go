@@ -91,3 +91,35 @@ func TestFusesOfPanelsAreBought(t *testing.T) {
 		t.Error("four fuses at 8 each are not in the bill")
 	}
 }
+
+// By hand: three panels of 180 W at 18 V send 30 A side by side, and 10 A at 54 V in a row; beside bright clouds a quarter more.
+func TestPanelsInARowAddVoltsAndNotCurrent(t *testing.T) {
+	panel := cables.Load{ID: "panel", Watts: 180, Volts: 18}
+	for _, tt := range []struct {
+		name        string
+		inRow       bool
+		volts, most float64 // of the source
+		amps        float64
+		low         bool // what is written is told to be too little
+	}{
+		{"side by side, and what was written for two", false, 18, 17, 37.5, true},
+		{"side by side, and what is written is enough", false, 18, 30, 30, false},
+		{"in a row, and what is written for one", true, 54, 10, 10, false},
+		{"in a row, and nothing is written", true, 54, 0, 12.5, false},
+	} {
+		r := cables.Work(charged(cables.Sun, panel, func(s *cables.Source) {
+			s.Is, s.InRow, s.Volts, s.Most = slices.Repeat(s.Is, 3), tt.inRow, tt.volts, tt.most
+		}))
+		line, _ := lineAndLead(t, r)
+		if line.Current != tt.amps || line.Volts != tt.volts {
+			t.Errorf("%s: %g A at %g V, want %g A at %g V", tt.name, line.Current, line.Volts, tt.amps, tt.volts)
+		}
+		found := map[string]bool{}
+		for _, f := range r.Findings() {
+			found[f.Code] = true
+		}
+		if found["power.current.low"] != tt.low || found["power.fuse.string"] == tt.inRow {
+			t.Errorf("%s: %v", tt.name, found)
+		}
+	}
+}

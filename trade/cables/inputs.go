@@ -156,7 +156,8 @@ type Source struct {
 	Kind       SourceKind
 	Starter    float64 // V of the vehicle's own battery; 0 is not said: as the bank
 	Most       float64 // greatest current in its own cable; 0 is not known
-	Volts      float64 // that it works at; 0 is not known
+	Volts      float64 // that it works at, all panels of a row together; 0 is not known
+	InRow      bool    // its panels are joined plus to minus
 	String     Fuse    // in the plus cable of each of several panels; its About is where it stands or would
 	StringMost float64 // what a panel's label allows of it; 0 is not said
 	Both       string  // which ends have the fuse: "both", "house", "source"; "" is not said

@@ -21,8 +21,8 @@ func (r *Result) links() []Item {
 func (r *Result) joints() []Item {
 	var out []Item
 	for _, c := range r.Cables {
-		if n := len(c.Loads) - 1; c.Role == Charge && c.Source == Sun && n > 0 {
-			out = append(out, Item{Words: "pair of branch plugs that joins one more panel side by side (none where panels stand in a row; the controller's sheet says which it bears)", Unit: "piece", Count: float64(n), Cables: []string{c.Number}, Row: "connector-solar-branch"})
+		if n := len(c.Loads) - 1; c.Role == Charge && c.Source == Sun && n > 0 && !c.row {
+			out = append(out, Item{Words: "pair of branch plugs that joins one more panel side by side (none where panels stand in a row: then write in-row: yes; the controller's sheet says which it bears)", Unit: "piece", Count: float64(n), Cables: []string{c.Number}, Row: "connector-solar-branch"})
 		}
 	}
 	return out

@@ -99,17 +99,21 @@ func (l *chargeLine) sun() {
 	open := band{l.cable.Volts, roundUp(openOverWork*l.cable.Volts, 0.5)}
 	l.house("the solar controller")
 	l.add(l.lead, "Fuse out, plug the controller in on its battery side only, fuse back in. At its battery side.", l.rests.words()+", as at the battery; its lamp wakes up", l.rests, "")
-	l.add(l.cable, fmt.Sprintf("Uncover %s, in daylight. At the two open plugs of the panels, without letting them touch.%s", l.panels(), inARow(l.cable.Loads, open)),
-		fmt.Sprintf("+%.0f to +%.0f V of one panel or of several side by side; what is in a row adds up. The label's open voltage knows better", open.low, open.high), open,
+	joined, panels := "of one panel or of several side by side; what is in a row adds up", len(l.cable.Loads)
+	if l.cable.row {
+		joined, panels = "of all in the row together", 1
+	}
+	l.add(l.cable, fmt.Sprintf("Uncover %s, in daylight. At the two open plugs of the panels, without letting them touch.%s", l.panels(), inARow(panels, open)),
+		fmt.Sprintf("+%.0f to +%.0f V %s. The label's open voltage knows better", open.low, open.high, joined), open,
 		"A minus before the number: the plugs are on the wrong cores. Change them before you plug in: the wrong way round destroys the controller.")
 	l.add(l.cable, "Cover the panels again, plug them in last, uncover. At the controller towards the panels, in sun.", fmt.Sprintf("more than at the battery, at most %.0f V", open.high), band{l.rests.low, open.high}, "")
 	l.rises("In sun", "the controller")
 	l.falls("Cover the panels again. At the controller towards the house battery.")
 }
 
-// inARow warns of what panels can give together. From 60 V of direct current on a touch may harm (IEC 61140, from memory).
-func inARow(panels []Load, open band) string {
-	if touch := 60.0; open.high*float64(max(1, len(panels))) < touch {
+// inARow warns of what so many panels can give together.
+func inARow(panels int, open band) string {
+	if open.high*float64(max(1, panels)) < touchVolts {
 		return ""
 	}
 	return " Panels in a row that give 60 V or more open can harm by touch: leave those to an electrician."

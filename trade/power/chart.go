@@ -128,7 +128,11 @@ func (d *drawing) share(b *Battery, watts float64) float64 {
 	w.k = d.r.in.kitOf(b)
 	w.k.sunny, w.k.roof = false, panel{}
 	if watts > 0 {
-		w.k.addPanel(panelOf(d.panels(watts), w.k.takes))
+		s := d.panels(watts)
+		if s.tooFewVolts(w.k.takes) { // others are bought
+			s.PanelVolts = 0
+		}
+		w.k.addPanel(panelOf(s, w.k.takes))
 	}
 	t := w.through()
 	return t.share()

@@ -38,6 +38,8 @@ var Explanations = []finding.Explanation{
 		Why: "It is reckoned to charge nothing.", Clear: "Say who fits an inlet, or take the charger out."},
 	{Code: "power.panel.uncontrolled", Meaning: "A panel is joined to the battery, and no controller is named that stops it when the battery is full.",
 		Why: "Lead boils dry and gives off gas that explodes; lithium shuts itself off or is spoilt.", Clear: "Fit a solar controller and name it (by)."},
+	{Code: "power.panel.volts", Meaning: "The volts of the panels at full power are below those at which the battery takes charge.",
+		Why: "A controller does not raise the voltage: nothing flows, and no sun is counted.", Clear: "Write the volts at full power (Vmp) from the label, about 18 for a panel sold as 12 V; or take panels with more volts, or join several in a row (in-row: yes)."},
 	{Code: "power.panel.current", Meaning: "The panels can give more current than their controller passes.",
 		Why: "The rest is lost, or the controller is spoilt.", Clear: "Take a larger controller."},
 	{Code: "power.read", Meaning: "What the battery monitor showed is far from what the things listed would take.",

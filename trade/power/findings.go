@@ -51,6 +51,7 @@ func (r *Result) judge() []finding.Finding {
 		for i := range r.in.Sources {
 			put(r.overloaded(&r.in.Sources[i], b))
 			put(r.overController(&r.in.Sources[i], b))
+			put(tooFewVolts(&r.in.Sources[i], b))
 		}
 		if !r.in.PlaceAssumed && !r.in.TripsAssumed { // of nights that nobody has planned nothing is said
 			put(r.flat(b))

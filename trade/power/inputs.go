@@ -85,7 +85,8 @@ type Source struct {
 	Fitting    string  // JSON Pointer of what it is; "" where that is several things
 	Watts      float64 // of the panels together
 	Panels     int
-	PanelVolts float64  // at their best, of one; 0 is 18
+	PanelVolts float64  // at their best: of one, or of all where they are joined in a row; 0 is 18
+	InRow      bool     // joined plus to minus
 	Bonded     bool     // glued flat to the roof, without air behind
 	Shade      *float64 // share of light lost to shade, if said
 	Controller string   // row; "" for none

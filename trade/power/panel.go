@@ -63,9 +63,16 @@ func (s *Source) noct() float64 {
 	return 47
 }
 
+// tooFewVolts says whether panels never reach the volts at which a battery takes charge; of those of which nobody says it is not known.
+func (s *Source) tooFewVolts(takes float64) bool { return s.PanelVolts > 0 && s.PanelVolts < takes }
+
 // panelOf is a source as the hours see it, charging a battery of a chemistry at 12 V times series.
 func panelOf(s *Source, takes float64) panel {
 	p := panel{scale: s.Watts / 1000 * Kept(s.losses()...), slope: powerSlope, rise: (s.noct() - 20) / 800, clip: math.Inf(1)}
+	if s.tooFewVolts(takes) {
+		p.scale = 0
+		return p
+	}
 	if s.Amps > 0 {
 		p.clip = s.Amps * takes
 	}
