@@ -130,12 +130,23 @@ func (w *person) fromFront(all [][]place) [][]place {
 	return out
 }
 
+// Of who sits, seen from above: how many outlines are legs, and how far the shoulders go of the way of the head.
+const (
+	legsAbove = 4
+	shoulders = 0.77
+)
+
 // fromAbove puts the head ahead of the hips with the back between, and the feet ahead of the knees.
 func (w *person) fromAbove(all [][]place) [][]place {
 	out := slices.Clone(all)
 	last := len(out) - 1
 	if far := w.lean(); far > 0 {
 		out[last] = moved(out[last], far)
+		if w.how == "sits" { // legs come first in the form; shoulders and arms go with the back
+			for i := legsAbove; i < last; i++ {
+				out[i] = moved(out[i], shoulders*far)
+			}
+		}
 		out = slices.Insert(out, last, limb(place{0, 0}, place{0.7 * far, 0}, 0.1, 0.07))
 	}
 	if far := math.Sin(w.stretch) * 0.25; far > 0 {
