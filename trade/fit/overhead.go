@@ -7,8 +7,8 @@ import (
 	"tumblehome/solve/solid"
 )
 
-// hangsOver is the fitting that is lowest over a head at a place, and the box about that head; -1 where it is the roof.
-func (w *worker) hangsOver(s spot) (thing int, head solid.Bounds) {
+// lowOver is the fitting that is lowest over a head at a place, and the box about that head; -1 where it is the roof.
+func (w *worker) lowOver(s spot) (thing int, head solid.Bounds) {
 	const half = headWide / 2
 	head = solid.Bounds{MinX: s.x - half, MaxX: s.x + half, MinY: s.y - half, MaxY: s.y + half, MinZ: s.under - 1, MaxZ: s.under + 1}
 	mode := w.mode(s.mode)
@@ -28,7 +28,7 @@ func (w *worker) hangsOver(s spot) (thing int, head solid.Bounds) {
 
 // offTheHead says what hangs over a head and by how much it is too low, and has the attempts to raise it or to move it aside.
 func (w *worker) offTheHead(s spot, by float64) (words string, attempts []attempt) {
-	i, head := w.hangsOver(s)
+	i, head := w.lowOver(s)
 	if i < 0 {
 		return "", nil
 	}
