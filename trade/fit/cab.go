@@ -9,7 +9,7 @@ import (
 
 // cabUnsure is how well a cab that nobody measured is known: its sides and roof are those of the front of the living space, carried forwards [mm].
 // Common practice, no source.
-const cabUnsure = 50
+const cabUnsure = 100
 
 // beyondCab is how far what is said to be in the cab stands out of it through a side, from how far it stands out of the room carried forwards. The
 // cab begins before the room, and its floor is not known.
@@ -23,11 +23,14 @@ func beyondCab(side solid.Side, by float64) float64 {
 	return by
 }
 
-// outOfRoom says whether what reaches from the cab into the room stands out of the room itself.
-func (w *worker) outOfRoom(s *Standing, side solid.Side) bool {
+// outOfRoom is how far what of a thing reaches from the cab into the room stands out of a side of the room itself.
+func (w *worker) outOfRoom(s *Standing, side solid.Side) float64 {
 	b := s.Box
 	b.MinX = max(b.MinX, w.in.Room.Front())
-	return b.MinX < b.MaxX && side != solid.Front && w.boxExcess(b, side) > touching
+	if b.MinX >= b.MaxX || side == solid.Front {
+		return 0
+	}
+	return w.boxExcess(b, side)
 }
 
 // reportOutOfCab reports a side of the cab that something stands out of by more than the cab is unsure.

@@ -18,7 +18,7 @@ func TestWhatIsInTheCabStaysInTheCab(t *testing.T) {
 		{"out through the right door", [6]float64{-450, -20, 713, 1333, 330, 350}, "fault fit.sticks-out flap 433"},
 		{"a hand's breadth into a door nobody measured", [6]float64{-450, -20, 320, 940, 330, 350}, ""},
 		{"out through the windscreen", [6]float64{-1400, -970, 0, 600, 330, 350}, "fault fit.sticks-out flap 400"},
-		{"out through the roof", [6]float64{-450, -20, 0, 600, 1700, 1800}, "fault fit.sticks-out flap 100"},
+		{"out through the roof", [6]float64{-450, -20, 0, 600, 1750, 1850}, "fault fit.sticks-out flap 150"},
 		{"on the floor of the cab, lower than that of the room", [6]float64{-450, -20, 0, 600, 0, 20}, ""},
 		{"from the cab into the room", [6]float64{-450, 1450, 270, 870, 330, 350}, ""},
 		{"from the cab into the side of the room", [6]float64{-450, 1450, 270, 912, 330, 350}, "fault fit.sticks-out flap 12"},

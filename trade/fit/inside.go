@@ -2,6 +2,7 @@ package fit
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"tumblehome/solve/solid"
@@ -51,9 +52,13 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 		if by <= touching || by <= w.give(i, s) || side == solid.Front && !cab && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) || w.goesOutWith(i, side, by, mode) {
 			continue
 		}
-		if cab && !w.outOfRoom(s, side) {
-			w.reportOutOfCab(i, side, by, modeName)
-			continue
+		if cab {
+			if in := w.outOfRoom(s, side); in > max(touching, w.give(i, s)) {
+				by = in
+			} else {
+				w.reportOutOfCab(i, side, by, modeName)
+				continue
+			}
 		}
 		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode))
 		if s.Moved && mode.Name == "drive" {
@@ -147,9 +152,31 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 	if len(with) > 0 {
 		out.Words += fmt.Sprintf(" What it carries is out with it: %s.", strings.Join(with, ", "))
 	}
-	d := solid.Directions[side^1]
-	out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
+	if d := solid.Directions[side^1]; w.fitsAt(i, d[0]*by, d[1]*by, d[2]*by) {
+		out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
+	}
 	w.find(out)
+}
+
+// fitsAt says whether a thing that is moved so far from where it rests stands out of no side.
+func (w *worker) fitsAt(i int, dx, dy, dz float64) bool {
+	s := w.resting(i)
+	if s == nil {
+		return false
+	}
+	there := *s
+	there.Box, there.Solid = s.Box.Moved(away(dx), away(dy), away(dz)), s.Solid.Moved(away(dx), away(dy), away(dz))
+	for side := solid.Front; side <= solid.Roof; side++ {
+		by := w.excess(&there, side)
+		if len(s.Scribed) > 0 && !slices.Contains(s.Scribed, side) {
+			by = w.boxExcess(there.Box, side) // elsewhere it is not cut as it is here
+		}
+		cab := side == solid.Front && !w.in.Partition && by <= cabLong
+		if by > max(touching, w.give(i, &there)) && !cab {
+			return false
+		}
+	}
+	return true
 }
 
 // openWhileDriving says of the finding told last that the thing stands out only because it is pulled out or opened while driving.

@@ -10,6 +10,10 @@ interface Slice {
 	readonly right: readonly number[];
 }
 
+/** How long a cab is taken to be, and how much wider or higher it may be than the front of the room: nobody measured it [mm]. */
+const cabLong = 1000;
+const cabUnsure = 100;
+
 /** A value for each of front, rear, left, right, floor and roof. */
 export type Six = [number, number, number, number, number, number];
 
@@ -61,6 +65,22 @@ export class Room {
 			out[1] = Math.max(out[1], x - first.x.at(-1)!);
 			if (!noLeft) out[2] = Math.max(out[2], sideAt(at, x, "left") - y);
 			if (!noRight) out[3] = Math.max(out[3], y - sideAt(at, x, "right"));
+		});
+		return out;
+	}
+
+	/** How far a prism stands out of the cab, which is taken as the front of the room carried forwards; what of it is in the room counts there. */
+	cabExcesses(prism: Prism, s: Shift): Six {
+		const out: Six = [-Infinity, -Infinity, -Infinity, -Infinity, -Infinity, -Infinity];
+		const front = this.#slices[0]?.x[0];
+		if (front === undefined) return out;
+		const reaches = boundsOf(prism).max[0] + s.dx > front;
+		out[5] = (this.#roof ? this.#overRoof(this.#roof, prism, s) : prism.high + s.dz - roofAbove(this.#slices)) - (reaches ? 0 : cabUnsure);
+		this.#touch(prism, s, (x, y, at) => {
+			const unsure = x < front ? cabUnsure : 0;
+			out[0] = Math.max(out[0], front - cabLong - x);
+			out[2] = Math.max(out[2], sideAt(at, x, "left") - y - unsure);
+			out[3] = Math.max(out[3], y - sideAt(at, x, "right") - unsure);
 		});
 		return out;
 	}

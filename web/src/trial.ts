@@ -264,9 +264,13 @@ function boxDepth(a: Bounds, b: Bounds, s: Shift): number {
 const nowhere: Six = [0, 0, 0, 0, 0, 0];
 
 function standsOut(b: Pick<Body, "fitting" | "where" | "prisms">, room: Room, s: Shift): Six {
-	if (b.where !== "" || b.fitting.opening || (b.fitting.gives ?? 0) >= 1) return nowhere;
+	const cab = b.where === "cab";
+	if ((b.where !== "" && !cab) || b.fitting.opening || (b.fitting.gives ?? 0) >= 1) return nowhere;
 	const worst: Six = [...nowhere];
-	for (const p of b.prisms) room.excesses(p, s, b.fitting.scribed ?? []).forEach((by, i) => (worst[i] = Math.max(worst[i]!, by)));
+	for (const p of b.prisms) {
+		const out = cab ? room.cabExcesses(p, s) : room.excesses(p, s, b.fitting.scribed ?? []);
+		out.forEach((by, i) => (worst[i] = Math.max(worst[i]!, by)));
+	}
 	return worst;
 }
 

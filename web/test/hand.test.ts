@@ -122,8 +122,8 @@ timed("at most a sentence a second is spoken, and what was overtaken is not", ()
 });
 
 test("a bulletin says its revision; anything else is no news", () => {
-	assert.deepEqual(read(`{"revision": 214, "stages": ["weight"]}`), { revision: 214, stages: ["weight"], run: "" });
-	assert.deepEqual(read(`{"revision": 3}`), { revision: 3, stages: [], run: "" });
+	assert.deepEqual(read(`{"revision": 214, "stages": ["weight"], "told": 7}`), { revision: 214, stages: ["weight"], run: "", told: 7 });
+	assert.deepEqual(read(`{"revision": 3}`), { revision: 3, stages: [], run: "", told: Infinity });
 	assert.equal(read("still here"), undefined);
 	assert.equal(read(`{"stages": []}`), undefined);
 });
