@@ -41,9 +41,9 @@ func TestDeleteAsksInItsLineAndAgainForWhatHangsOnIt(t *testing.T) {
 	p.Press("Enter")
 	p.WaitFor(`!document.querySelector(".removal") && document.activeElement.id == "fitting-settle"`)
 	p.Press("Delete")
-	p.Click(".removal button")
+	p.Click(".removal button:last-of-type")
 	p.WaitFor(`document.querySelector(".removal p").textContent == "Something stands on it."`)
-	p.Click(".removal button")
+	p.Click(".removal button:last-of-type")
 	p.WaitFor(`!document.querySelector("[data-fitting=settle], [data-fitting=cushion]")`)
 	if x, _, _ := b.at("settle"); x != -1 {
 		t.Error("the settle is still there")
