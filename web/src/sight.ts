@@ -2,15 +2,12 @@
 
 const list = ".fittings-list";
 
-/** Whether the last thing done was a key: a press of the pointer must not move the page under it. */
+/** Whether the last thing done was a key that walks from thing to thing: neither a press of the pointer nor an answer by key may move the page under it. */
 let keyed = false;
 
 export function begin(): void {
-	const heard = (by: boolean) => () => {
-		keyed = by;
-	};
-	document.addEventListener("keydown", heard(true), { capture: true });
-	document.addEventListener("pointerdown", heard(false), { capture: true });
+	document.addEventListener("keydown", (e) => (keyed = e.key === "Tab" || e.key.startsWith("Arrow")), { capture: true });
+	document.addEventListener("pointerdown", () => (keyed = false), { capture: true });
 	document.addEventListener("focusin", (e) => keyed && follow(e.target as Element));
 	document.addEventListener("click", (e) => !keyed && !inList(e.target as Element) && document.body.classList.remove("is-listing"));
 }
