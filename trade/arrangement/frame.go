@@ -138,10 +138,21 @@ func upon(host *Standing, r Room) frame {
 // follow lets the sides that the host has scribed to the room follow the room, unless the host stands off them: what stood there goes along with it.
 func (f *frame) follow(host *Standing, r Room) {
 	f.room = r
-	at := inside(r)
-	for _, s := range host.Scribed {
-		if (s == left || s == right) && math.Abs(reach(solid.Box(host.Box), &at, s, true)) <= parallel {
-			f.faces[s], f.curved[s] = faceOf(host.Box, s), true
+	if host.follows == nil {
+		return
+	}
+	for s, along := range host.follows {
+		if along {
+			f.faces[s], f.curved[s] = faceOf(host.Box, side(s)), true
 		}
 	}
+}
+
+// followed are the sides of the room along which the scribed faces of a box lie.
+func followed(b Box, scribed []side, r Room) *[6]bool {
+	at, along := inside(r), new([6]bool)
+	for _, s := range scribed {
+		along[s] = (s == left || s == right) && math.Abs(reach(solid.Box(b), &at, s, true)) <= parallel
+	}
+	return along
 }

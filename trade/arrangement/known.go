@@ -26,6 +26,8 @@ type answer struct {
 	solid solid.Solid
 
 	middle [3]float64 // of the solid
+
+	follows *[6]bool // sides of the room along which its scribed faces lie; nil where nothing stands in or upon it
 }
 
 func (s *standing) question() question {
@@ -49,7 +51,7 @@ func (w *worker) answer(id string, s *standing, scribed []side) *answer {
 	q := s.question()
 	for _, before := range w.before[id] {
 		if before.to == q {
-			return w.remember(id, before)
+			return w.remember(id, w.withFollowed(id, before, scribed))
 		}
 	}
 	a := &answer{to: q}
@@ -61,7 +63,17 @@ func (w *worker) answer(id string, s *standing, scribed []side) *answer {
 	if len(a.solid) > 0 {
 		a.middle[0], a.middle[1], a.middle[2] = a.solid.Middle()
 	}
-	return w.remember(id, a)
+	return w.remember(id, w.withFollowed(id, a, scribed))
+}
+
+// withFollowed is an answer that says which sides a thing follows, if something stands in or upon it. An answer of before is left as it was.
+func (w *worker) withFollowed(id string, a *answer, scribed []side) *answer {
+	if !w.hosts[id] || a.follows != nil || len(scribed) == 0 {
+		return a
+	}
+	with := *a
+	with.follows = followed(a.box, scribed, w.in.Room)
+	return &with
 }
 
 func (w *worker) remember(id string, a *answer) *answer {

@@ -22,8 +22,9 @@ type Standing struct {
 	Moved     bool        // not where it rests
 	Scribed   []side      // faces cut to the surfaces of the room, from within
 
-	own   Box     // about it before it was turned by less than an eighth of a turn: the faces that its moves go by
-	askew float64 // by how much it then was [radians], counter-clockwise
+	own     Box      // about it before it was turned by less than an eighth of a turn: the faces that its moves go by
+	follows *[6]bool // sides of the room along which its scribed faces lie, if something stands in or upon it
+	askew   float64  // by how much it then was [radians], counter-clockwise
 }
 
 // Placed says whether the fitting has a solid.

@@ -13,7 +13,7 @@ import (
 
 // Work says where every fitting is, at rest and in every mode.
 func Work(in Inputs) Result {
-	w := &worker{in: in, place: make(map[string]int, len(in.Things)), known: make(map[string][]*answer, len(in.Things))}
+	w := &worker{in: in, place: make(map[string]int, len(in.Things)), known: make(map[string][]*answer, len(in.Things)), hosts: map[string]bool{}}
 	if in.Before != nil && in.Before.room == in.RoomKey && in.RoomKey != "" {
 		w.before = in.Before.known
 	}
@@ -23,6 +23,9 @@ func Work(in Inputs) Result {
 	for i, id := range ids {
 		w.place[id] = i
 		w.rest[i] = Standing{ID: id}
+		if thing := in.Things[id]; thing.In+thing.Upon != "" {
+			w.hosts[thing.In+thing.Upon] = true
+		}
 	}
 	for i := range ids {
 		w.resolve(i)
@@ -77,6 +80,7 @@ type worker struct {
 	rest    []Standing
 	state   []state
 	assumed []string
+	hosts   map[string]bool      // what something stands in or upon
 	before  map[string][]*answer // of the result before, in the same room
 	known   map[string][]*answer
 	carrier []int // index of each fitting's carrier, -1 for none
@@ -167,7 +171,7 @@ func (w *worker) stand(s *Standing, thing *Thing, r rules) {
 	}
 	st.spanTurned()
 	a := w.answer(s.ID, &st, s.Scribed)
-	s.Box, s.Solid = a.box, a.solid
+	s.Box, s.Solid, s.follows = a.box, a.solid, a.follows
 	s.own, s.askew = st.askew(s.Box)
 	if s.Box.Empty() || len(s.Solid) == 0 {
 		why := "has no size yet"
