@@ -261,6 +261,12 @@ function boxDepth(a: Bounds, b: Bounds, s: Shift): number {
 	return Math.min(...[s.dx, s.dy, s.dz].map((by, i) => Math.min(a.max[i]! + by - b.min[i]!, b.max[i]! - a.min[i]! - by)));
 }
 
+const sides = ["front", "rear", "left", "right", "floor", "roof"] as const;
+
+/** As much as one cuts off a face to lay it to the lining: a share of the thing's size, and so much in any case [mm]. More is a mistake. */
+const cutShare = 0.5;
+const cutLeast = 250;
+
 const nowhere: Six = [0, 0, 0, 0, 0, 0];
 
 function standsOut(b: Pick<Body, "fitting" | "where" | "prisms">, room: Room, s: Shift): Six {
@@ -270,6 +276,17 @@ function standsOut(b: Pick<Body, "fitting" | "where" | "prisms">, room: Room, s:
 	for (const p of b.prisms) {
 		const out = cab ? room.cabExcesses(p, s) : room.excesses(p, s, b.fitting.scribed ?? []);
 		out.forEach((by, i) => (worst[i] = Math.max(worst[i]!, by)));
+	}
+	const scribed = b.fitting.scribed ?? [];
+	if (scribed.length > 0) {
+		const { min, max } = b.fitting;
+		const box: Prism = { outline: [[min[0], min[1]], [max[0], min[1]], [max[0], max[1]], [min[0], max[1]]], low: min[2], high: max[2] };
+		const whole = cab ? room.cabExcesses(box, s) : room.excesses(box, s);
+		sides.forEach((side, i) => {
+			const axis = i >> 1;
+			const cut = scribed.includes(side) ? Math.max(cutLeast, (max[axis]! - min[axis]!) * cutShare) : side === "roof" ? 0 : Infinity;
+			if (whole[i]! > cut) worst[i] = Math.max(worst[i]!, whole[i]!);
+		});
 	}
 	return worst;
 }
