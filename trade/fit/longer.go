@@ -38,10 +38,17 @@ func (w *worker) longerBy(b berth, i int, by float64) []finding.Proposal {
 		return w.stretched(i, b.axis, by-min(by, behind), min(by, behind), "")
 	}
 	length, _ := w.usable(b)
-	if least := b.person.Stature + people.Lying; length < least && length+before+behind >= least { // then the sleeper himself has room
-		return w.stretched(i, b.axis, before, behind, ", as far as there is room: enough to lie, not to stretch")
+	least, room := b.person.Stature+people.Lying-length, before+behind
+	if least <= 0 || room < least { // then not even the sleeper himself would have room
+		return nil
 	}
-	return nil
+	all = w.stretched(i, b.axis, before, behind, ", as far as there is room: enough to lie, not to stretch")
+	// The last centimetres often bar a lid or a way: half-way there may do no harm.
+	if half := math.Ceil((least+room)/2/5) * 5; half < room {
+		at := min(half, behind)
+		all = append(all, w.stretched(i, b.axis, half-at, at, ": enough to lie, not to stretch")...)
+	}
+	return all
 }
 
 // stretched proposes to make a thing longer by so much at either end.

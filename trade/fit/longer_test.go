@@ -21,7 +21,7 @@ func TestABedIsMadeLongerAtTheEndWhereThereIsRoom(t *testing.T) {
 		{"room before", 1060, 2900, 0, "make bed 105 mm longer towards the front"},
 		{"room at both ends", 500, 2340, 0, "make bed 105 mm longer; make bed 105 mm longer towards the front"},
 		{"some at either", 1000, 2840, 950, "make bed 105 mm longer, 45 at the front and 60 at the rear"},
-		{"enough to lie", 1050, 2890, 1040, "make bed 20 mm longer, 10 at the front and 10 at the rear, as far as there is room: enough to lie, not to stretch"},
+		{"enough to lie", 1050, 2890, 1040, "make bed 20 mm longer, 10 at the front and 10 at the rear, as far as there is room: enough to lie, not to stretch; make bed 15 mm longer, 5 at the front and 10 at the rear: enough to lie, not to stretch"},
 		{"none", 1060, 2900, 1060, ""},
 	} {
 		v := in(high).person("a", 1830).put(fit.Fitting{ID: "bed", Rests: true}, box(tt.from, tt.to, -350, 350, 400, 460))
