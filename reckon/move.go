@@ -8,6 +8,7 @@ import (
 	"tumblehome/build/tree"
 	"tumblehome/catalogue"
 	"tumblehome/trade/arrangement"
+	"tumblehome/trade/fit"
 )
 
 // Move says that a fitting is dragged and turned by so much, laid against faces, or stretched at its own.
@@ -151,6 +152,7 @@ func (r *Reckoning) DragKit(mode string) (arrangement.Kit, bool) {
 	things := completed(r.Document, catalogue.Builtin().Overlay(r.Document.Catalogue))
 	kit := arrangement.NewKit(places, r.Lining.Room, placeable(things), ribs)
 	kit.Closed = len(r.Document.Lining.Front) > 0
+	kit.Limits = arrangement.KitLimits(fit.LimitsOf(r.Lining.Room))
 	for i := range kit.Fittings {
 		kit.Fittings[i].Gives = things[kit.Fittings[i].ID].softness()
 	}

@@ -9,6 +9,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strconv"
+	"strings"
 	"testing"
 	"time"
 
@@ -65,6 +66,10 @@ func TestDragsThatWereOncePredictedWrongly(t *testing.T) {
 		move        reckon.Move
 	}{
 		{"a box cut to the lining beside a wheel arch goes by the side above the arch", "twite", reckon.Move{Fitting: "box-3", DX: 239, DY: -349}},
+		{"a locker cut to the side is raised into the corner of the roof", "godwit", reckon.Move{Fitting: "overlocker", DY: 82, DZ: 98}},
+		{"a mattress is drawn from the cab through the rear", "twite", reckon.Move{Fitting: "foam", DX: 391, DY: -157}},
+		{"a panel is pressed through the roof onto a bed", "godwit", reckon.Move{Fitting: "panel-left", DY: 272, DZ: -198}},
+		{"a shelf in the cab is raised into the corner of its roof", "dipper", reckon.Move{Fitting: "cab-shelf", DY: -27, DZ: 107}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got := tryDrags(t, node, script, c.build, func(arrangement.Kit) []reckon.Move { return []reckon.Move{c.move} })
@@ -225,7 +230,7 @@ func predicted(t *testing.T, node, script string, kit arrangement.Kit, moves []r
 func depths(r *reckon.Reckoning) map[string]float64 {
 	out := map[string]float64{}
 	for _, f := range r.Findings {
-		about := f.Code == "fit.foul" || f.Code == "fit.sticks-out" || f.Code == "fit.out-of-host"
+		about := f.Code == "fit.foul" || f.Code == "fit.sticks-out" || f.Code == "fit.out-of-host" || f.Code == "fit.astray" && strings.Contains(f.Title, "lies inside")
 		if about && f.Severity >= finding.Fault && (f.Mode == "" || f.Mode == "day") && f.Measured != nil {
 			key := f.Code + fmt.Sprint(f.About)
 			out[key] = max(out[key], f.Measured.Value)

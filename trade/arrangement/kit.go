@@ -18,6 +18,17 @@ type Kit struct {
 	Ribs     []KitRib     `json:"ribs"`
 	Least    float64      `json:"least"`  // how small stretching makes a thing
 	Closed   bool         `json:"closed"` // a partition closes the front: nothing reaches through it
+	Limits   KitLimits    `json:"limits"`
+}
+
+// KitLimits are the measures by which what stands out of the room is excused [mm]; trade/fit says why.
+type KitLimits struct {
+	CutShare   float64 `json:"cutShare"` // of its size across a face that is cut to the lining, which one cuts off
+	CutLeast   float64 `json:"cutLeast"` // and so much in any case
+	CabLong    float64 `json:"cabLong"`
+	CabWider   float64 `json:"cabWider"`   // by how much a cab may be wider or higher than the front of the room
+	WellInside float64 `json:"wellInside"` // what is said to be outside and lies deeper in the room than this is not outside
+	Shoulder   float64 `json:"shoulder"`   // the height up to which a side is a side, and not yet the roof
 }
 
 // KitRoof is the underside of the finished roof, as heights on a grid.
@@ -81,8 +92,11 @@ type Snap struct {
 	Face string  `json:"face"` // rear, galley.rear
 }
 
-// kitRoof is the spacing of the roof's heights in a kit [mm].
-const kitRoof = 200
+// Spacings of the roof's heights in a kit [mm]: across the van the roof falls off to the sides.
+const (
+	kitRoofAlong  = 200
+	kitRoofAcross = 75
+)
 
 // NewKit gathers the drag kit of a mode: things are the fittings it stands for, ribs those of the body.
 func NewKit(m *Mode, r Room, things map[string]Thing, ribs []KitRib) Kit {
@@ -100,11 +114,11 @@ func NewKit(m *Mode, r Room, things map[string]Thing, ribs []KitRib) Kit {
 	return kit
 }
 
-// kitRoofOf looks at the roof on an even grid over all the room.
+// kitRoofOf looks at the roof on a grid over all the room.
 func kitRoofOf(r Room) *KitRoof {
 	middle := (r.Front() + r.Rear()) / 2
-	half := max(-r.Left(middle, r.Floor()+600), r.Right(middle, r.Floor()+600)) + kitRoof
-	n, m := solid.Every(r.Rear()-r.Front(), kitRoof), solid.Every(2*half, kitRoof)
+	half := max(-r.Left(middle, r.Floor()+600), r.Right(middle, r.Floor()+600)) + kitRoofAcross
+	n, m := solid.Every(r.Rear()-r.Front(), kitRoofAlong), solid.Every(2*half, kitRoofAcross)
 	roof := &KitRoof{From: [2]float64{r.Front(), -half}, Step: [2]float64{(r.Rear() - r.Front()) / float64(n), 2 * half / float64(m)}}
 	for i := range n + 1 {
 		row := make([]float64, m+1)

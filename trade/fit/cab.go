@@ -12,13 +12,15 @@ import (
 const cabUnsure = 100
 
 // beyondCab is how far what is said to be in the cab stands out of it through a side, from how far it stands out of the room carried forwards. The
-// cab begins before the room, and its floor is not known.
-func beyondCab(side solid.Side, by float64) float64 {
+// cab begins before the room, and its floor is not known; nor is how its sides go over into the roof.
+func (w *worker) beyondCab(b solid.Bounds, side solid.Side, by float64) float64 {
 	switch side {
 	case solid.Front:
 		return by - cabLong
 	case solid.Floor:
 		return 0
+	case solid.Left, solid.Right:
+		return min(by, w.boxExcess(w.belowShoulder(b), side))
 	}
 	return by
 }
@@ -26,6 +28,9 @@ func beyondCab(side solid.Side, by float64) float64 {
 // outOfRoom is how far what of a thing reaches from the cab into the room stands out of a side of the room itself.
 func (w *worker) outOfRoom(s *Standing, side solid.Side) float64 {
 	b := s.Box
+	if side == solid.Left || side == solid.Right {
+		b = w.belowShoulder(b)
+	}
 	b.MinX = max(b.MinX, w.in.Room.Front())
 	if b.MinX >= b.MaxX || side == solid.Front {
 		return 0

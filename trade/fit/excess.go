@@ -16,7 +16,7 @@ func (w *worker) excess(s *Standing, side solid.Side) float64 {
 		return w.overCut(s.Box, side)
 	}
 	if !s.Moved && side == solid.Roof && len(s.Scribed) > 0 {
-		return w.roofExcess(s.Box) // what is scribed to a side only was not meant to be cut off at the roof
+		return max(w.roofExcess(s.Box), w.roofOverFace(s)) // what is scribed to a side only was not meant to be cut off at the roof
 	}
 	by := w.boxExcess(s.Box, side)
 	if by <= touching || len(s.Solid) == 1 && len(s.Solid[0].Outline) == 4 && s.Solid[0].Bounds() == s.Box && isBox(s.Solid[0]) {
@@ -45,7 +45,7 @@ const underCrown = 5
 
 // underRoof is the part of a prism below the roof's crown: what stands out above it is the roof's matter, not that of the sides.
 func (w *worker) underRoof(p solid.Prism) solid.Prism {
-	if p.High <= w.lowRoof()-roofMargin {
+	if p.High <= w.shoulder() {
 		return p
 	}
 	b, r := p.Bounds(), w.in.Room
@@ -62,7 +62,7 @@ const roofMargin = 150
 // roofExcess is how far a box stands out of the roof. What stands out of a side is that side's matter: the roof is looked at only
 // between the sides at the height of the box's top.
 func (w *worker) roofExcess(b solid.Bounds) float64 {
-	if over := b.MaxZ - (w.lowRoof() - roofMargin); over <= 0 {
+	if over := b.MaxZ - w.shoulder(); over <= 0 {
 		return over
 	}
 	r := w.in.Room
@@ -75,8 +75,14 @@ func (w *worker) roofExcess(b solid.Bounds) float64 {
 	})
 }
 
-// lowRoof is the lowest the roof comes over the middle of the van.
-func (w *worker) lowRoof() float64 { return w.ground().lowRoof }
+// shoulder is the height up to which the sides of the van are surely sides, and not yet the roof.
+func (w *worker) shoulder() float64 { return w.ground().lowRoof - roofMargin }
+
+// belowShoulder is the part of a box below the shoulders; at its lowest if it is above them.
+func (w *worker) belowShoulder(b solid.Bounds) solid.Bounds {
+	b.MaxZ = max(b.MinZ, min(b.MaxZ, w.shoulder()))
+	return b
+}
 
 func lowRoof(r solid.Region) float64 {
 	low := math.Inf(1)

@@ -78,7 +78,7 @@ func (w *worker) roomFor(i int, s *Standing, to solid.Side, far float64) bool {
 	}
 	out, was := w.boxExcess(there, to), w.boxExcess(s.Box, to)
 	if f.Where == "cab" {
-		out, was = beyondCab(to, out), beyondCab(to, was)
+		out, was = w.beyondCab(there, to, out), w.beyondCab(s.Box, to, was)
 	}
 	return out <= touching || out <= was
 }

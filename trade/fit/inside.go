@@ -47,7 +47,7 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 	for to, by := range w.excesses(s) {
 		side := solid.Side(to)
 		if cab {
-			by = beyondCab(side, by)
+			by = w.beyondCab(s.Box, side, by)
 		}
 		if by <= touching || by <= w.give(i, s) || side == solid.Front && !cab && w.intoCab(i, s, by) || s.Moved && w.open(mode, side, s.Box) || w.goesOutWith(i, side, by, mode) {
 			continue

@@ -89,7 +89,7 @@ func (w *worker) cornerExcess(b solid.Bounds, side solid.Side) float64 {
 	case solid.Floor:
 		return r.Floor() - b.MinZ
 	case solid.Roof:
-		if b.MaxZ <= w.lowRoof()-roofMargin {
+		if b.MaxZ <= w.shoulder() {
 			return 0
 		}
 	}

@@ -67,6 +67,17 @@ export interface Kit {
 	readonly ribs: readonly KitRib[];
 	readonly least: number; // mm: stretching makes nothing smaller
 	readonly closed?: boolean; // a partition closes the front
+	readonly limits: KitLimits;
+}
+
+/** The measures by which what stands out of the room is excused [mm]; the server says why. */
+export interface KitLimits {
+	readonly cutShare: number; // of its size across a face that is cut to the lining, which one cuts off
+	readonly cutLeast: number; // and so much in any case
+	readonly cabLong: number;
+	readonly cabWider: number; // by how much a cab may be wider or higher than the front of the room
+	readonly wellInside: number; // what is said to be outside and lies deeper in the room than this is not outside
+	readonly shoulder: number; // the height up to which a side is a side, and not yet the roof
 }
 
 /** The fittings and all that goes with them, at any depth. */

@@ -1,7 +1,7 @@
 // The finished surfaces of the living space, between the heights and stations at which the kit has them.
 
 import { boundsOf, type Bounds, type Point, type Prism, type Shift } from "./geometry";
-import type { KitRoof, KitSurface } from "./kit";
+import type { KitLimits, KitRoof, KitSurface } from "./kit";
 
 interface Slice {
 	readonly height: number;
@@ -9,10 +9,6 @@ interface Slice {
 	readonly left: readonly number[];
 	readonly right: readonly number[];
 }
-
-/** How long a cab is taken to be, and how much wider or higher it may be than the front of the room: nobody measured it [mm]. */
-const cabLong = 1000;
-const cabUnsure = 100;
 
 /** A value for each of front, rear, left, right, floor and roof. */
 export type Six = [number, number, number, number, number, number];
@@ -24,7 +20,7 @@ export class Room {
 	readonly #crown: number; // the highest of the roof
 	readonly #lowRoof: number; // over the middle of the van, and some room
 
-	constructor(surfaces: readonly KitSurface[], roof?: KitRoof | null, readonly closed = true) {
+	constructor(surfaces: readonly KitSurface[], readonly limits: KitLimits, roof?: KitRoof | null, readonly closed = true) {
 		this.#slices = surfaces.map(slice).filter((s) => s.x.length > 1);
 		this.#roof = roof ?? undefined;
 		const all = roof?.heights.flatMap((row) => row.slice(Math.floor(row.length / 4), Math.ceil((row.length * 3) / 4))) ?? [];
@@ -72,17 +68,34 @@ export class Room {
 	/** How far a prism stands out of the cab, which is taken as the front of the room carried forwards; what of it is in the room counts there. */
 	cabExcesses(prism: Prism, s: Shift): Six {
 		const out: Six = [-Infinity, -Infinity, -Infinity, -Infinity, -Infinity, -Infinity];
-		const front = this.#slices[0]?.x[0];
-		if (front === undefined) return out;
+		const [front, rear] = [this.#slices[0]?.x[0], this.#slices[0]?.x.at(-1)];
+		if (front === undefined || rear === undefined) return out;
+		const { cabLong, cabWider } = this.limits;
 		const reaches = boundsOf(prism).max[0] + s.dx > front;
-		out[5] = (this.#roof ? this.#overRoof(this.#roof, prism, s) : prism.high + s.dz - roofAbove(this.#slices)) - (reaches ? 0 : cabUnsure);
-		this.#touch(prism, s, (x, y, at) => {
-			const unsure = x < front ? cabUnsure : 0;
+		out[5] = (this.#roof ? this.#overRoof(this.#roof, prism, s) : prism.high + s.dz - roofAbove(this.#slices)) - (reaches ? 0 : cabWider);
+		this.#touch(this.belowShoulder(prism, s), s, (x, y, at) => {
+			const unsure = x < front ? cabWider : 0;
 			out[0] = Math.max(out[0], front - cabLong - x);
+			out[1] = Math.max(out[1], x - rear);
 			out[2] = Math.max(out[2], sideAt(at, x, "left") - y - unsure);
 			out[3] = Math.max(out[3], y - sideAt(at, x, "right") - unsure);
 		});
 		return out;
+	}
+
+	/** The part of a shifted prism at whose height a side is a side, and not yet the roof. */
+	belowShoulder(prism: Prism, s: Shift): Prism {
+		const high = Math.max(prism.low, Math.min(prism.high, this.limits.shoulder - s.dz));
+		return high === prism.high ? prism : { ...prism, high };
+	}
+
+	/** How far the top of a shifted box is above the roof over a line along it. */
+	overRoofAlong(box: Bounds, y: number, s: Shift): number {
+		const top = box.max[2] + s.dz;
+		if (!this.#roof || top < this.limits.shoulder) return -Infinity;
+		let lowest = Infinity;
+		for (const x of spread(box.min[0] + s.dx, box.max[0] + s.dx)) lowest = Math.min(lowest, roofAt(this.#roof, x, y + s.dy));
+		return top - lowest;
 	}
 
 	/** How far a prism stands out of the roof, between the sides at the height of its top. */
@@ -103,6 +116,15 @@ export class Room {
 			for (const y of spread(box.min[1] + s.dy, box.max[1] + s.dy)) lowest = Math.min(lowest, roofAt(roof, x, Math.min(right, Math.max(left, y))));
 		}
 		return lowest;
+	}
+
+	/** How deep a place lies inside the room [mm]; less than 0 outside. */
+	depth(x: number, y: number, z: number): number {
+		const low = this.#slices[0];
+		if (!low) return -Infinity;
+		const at = bracket(this.#slices, z);
+		const roof = this.#roof ? roofAt(this.#roof, x, y) : roofAbove(this.#slices);
+		return Math.min(x - low.x[0]!, low.x.at(-1)! - x, y - sideAt(at, x, "left"), sideAt(at, x, "right") - y, z - low.height, roof - z);
 	}
 
 	/** How far a shifted prism may still go up [mm]; less than 0 when it is in the roof, undefined where that is not known. */

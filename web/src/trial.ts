@@ -95,7 +95,7 @@ export class Trial {
 		this.box = join((chosen.length > 0 ? chosen : kit.fittings.filter((f) => this.family.has(f.id))).map((f) => ({ min: f.min, max: f.max })));
 		this.prisms = chosen.flatMap((f) => f.prisms);
 		this.where = chosen[0]?.where ?? "";
-		this.room = new Room(kit.surfaces ?? [], kit.roof, kit.closed);
+		this.room = new Room(kit.surfaces ?? [], kit.limits, kit.roof, kit.closed);
 		this.faces = facesOf(kit, this.family, chosen[0]?.carrier);
 		this.ordered = { x: new Ordered(this.faces.x), y: new Ordered(this.faces.y), z: new Ordered(this.faces.z) };
 		const share = shares(kit, ids);
@@ -116,7 +116,7 @@ export class Trial {
 
 	/** What would be in the way with all of it shifted; own is the one fitting in another shape. */
 	at(shift: Shift, own?: KitFitting): Found {
-		const reshaped = (b: Body): Body => (own && b.fitting.id === own.id ? { ...b, ...solidOf(own) } : b);
+		const reshaped = (b: Body): Body => (own && b.fitting.id === own.id ? { ...b, fitting: own, ...solidOf(own) } : b);
 		const fouled = new Set<string>();
 		let outside = false;
 		for (const moving of this.#moving) {
@@ -263,32 +263,49 @@ function boxDepth(a: Bounds, b: Bounds, s: Shift): number {
 
 const sides = ["front", "rear", "left", "right", "floor", "roof"] as const;
 
-/** As much as one cuts off a face to lay it to the lining: a share of the thing's size, and so much in any case [mm]. More is a mistake. */
-const cutShare = 0.5;
-const cutLeast = 250;
-
 const nowhere: Six = [0, 0, 0, 0, 0, 0];
 
 function standsOut(b: Pick<Body, "fitting" | "where" | "prisms">, room: Room, s: Shift): Six {
 	const cab = b.where === "cab";
-	if ((b.where !== "" && !cab) || b.fitting.opening || (b.fitting.gives ?? 0) >= 1) return nowhere;
+	if (b.fitting.opening || (b.fitting.gives ?? 0) >= 1) return nowhere;
+	if (b.where !== "" && !cab) return liesInside(b.fitting, room, s);
 	const worst: Six = [...nowhere];
 	for (const p of b.prisms) {
 		const out = cab ? room.cabExcesses(p, s) : room.excesses(p, s, b.fitting.scribed ?? []);
 		out.forEach((by, i) => (worst[i] = Math.max(worst[i]!, by)));
 	}
-	const scribed = b.fitting.scribed ?? [];
-	if (scribed.length > 0) {
-		const { min, max } = b.fitting;
-		const box: Prism = { outline: [[min[0], min[1]], [max[0], min[1]], [max[0], max[1]], [min[0], max[1]]], low: min[2], high: max[2] };
-		const whole = cab ? room.cabExcesses(box, s) : room.excesses(box, s);
-		sides.forEach((side, i) => {
-			const axis = i >> 1;
-			const cut = scribed.includes(side) ? Math.max(cutLeast, (max[axis]! - min[axis]!) * cutShare) : side === "roof" ? 0 : Infinity;
-			if (whole[i]! > cut) worst[i] = Math.max(worst[i]!, whole[i]!);
-		});
-	}
+	if (b.fitting.scribed) overCut(b.fitting, b.fitting.scribed, room, s, cab).forEach((by, i) => (worst[i] = Math.max(worst[i]!, by)));
 	return worst;
+}
+
+/** What is said to be outside and lies inside the van has no place there. */
+function liesInside({ min, max }: Bounds, room: Room, s: Shift): Six {
+	const deep = room.depth((min[0] + max[0]) / 2 + s.dx, (min[1] + max[1]) / 2 + s.dy, (min[2] + max[2]) / 2 + s.dz);
+	return deep > room.limits.wellInside ? [0, 0, 0, 0, 0, deep] : nowhere;
+}
+
+/** How far what is cut to the lining stands out farther than one cuts off: a share of its size, and so much in any case; more is a mistake. */
+function overCut(own: Bounds, scribed: readonly string[], room: Room, s: Shift, cab: boolean): Six {
+	const { min, max } = own;
+	const box: Prism = { outline: [[min[0], min[1]], [max[0], min[1]], [max[0], max[1]], [min[0], max[1]]], low: min[2], high: max[2] };
+	const whole = cab ? room.cabExcesses(box, s) : room.excesses(box, s);
+	const sideways = cab ? whole : room.excesses(room.belowShoulder(box, s), s);
+	const over: Six = [0, 0, 0, 0, 0, 0];
+	sides.forEach((side, i) => {
+		const by = side === "left" || side === "right" ? sideways[i]! : whole[i]!;
+		const axis = i >> 1;
+		const cut = scribed.includes(side) ? Math.max(room.limits.cutLeast, (max[axis]! - min[axis]!) * room.limits.cutShare) : side === "roof" ? 0 : Infinity;
+		if (by > cut) over[i] = by;
+	});
+	if (!scribed.includes("roof")) over[5] = Math.max(over[5], overFace(own, scribed, room, s));
+	return over;
+}
+
+/** How far what is cut to a side, but not to the roof, stands out of the roof at its other face, or in its middle if it is cut to both. */
+function overFace({ min, max }: Bounds, scribed: readonly string[], room: Room, s: Shift): number {
+	const [left, right] = [scribed.includes("left"), scribed.includes("right")];
+	if (!left && !right) return 0;
+	return room.overRoofAlong({ min, max }, left && right ? (min[1] + max[1]) / 2 : left ? max[1] : min[1], s);
 }
 
 /** The box of a fitting, in its other shape where it has one. */

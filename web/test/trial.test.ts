@@ -38,7 +38,7 @@ const kit: Kit = {
 		{ axis: "x", at: 1000, face: "bench.front" }, { axis: "x", at: 2000, face: "bench.rear" },
 	],
 	ribs: [{ id: "r2", x: 2600, half: 25, on: "right" }, { id: "b1", x: 1230, half: 30, on: "roof" }],
-	least: 50,
+	least: 50, limits: { cutShare: 0.5, cutLeast: 250, cabLong: 1000, cabWider: 100, wellInside: 50, shoulder: 1350 },
 };
 
 const by = (dx: number, dy = 0, dz = 0): Shift => ({ dx, dy, dz });
@@ -123,7 +123,7 @@ test("what is on the roof meets neither furniture nor surfaces", () => {
 });
 
 test("the room is linear between its heights", () => {
-	const room = new Room(kit.surfaces!);
+	const room = new Room(kit.surfaces!, kit.limits);
 	assert.equal(room.side(1000, 1200, "right"), 800);
 	assert.equal(room.side(1000, 1200, "left"), -800);
 	assert.equal(room.gap(new Trial(kit, "bench").prisms, by(0), "right"), 20);
@@ -131,7 +131,7 @@ test("the room is linear between its heights", () => {
 
 test("a bump in the side that no corner meets is seen", () => {
 	const bump = { height: 0, outline: [[0, -900], [1500, -900], [3000, -900], [3000, 900], [1500, 600], [0, 900]] as const };
-	const room = new Room([bump, { ...bump, height: 600 }]);
+	const room = new Room([bump, { ...bump, height: 600 }], kit.limits);
 	const board = { outline: [[1000, 0], [2000, 0], [2000, 650], [1000, 650]] as const, low: 100, high: 500 };
 	assert.equal(room.excess(board, by(0)), 50);
 });
