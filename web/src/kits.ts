@@ -24,7 +24,7 @@ export function current(): Kit | undefined {
 /** Fetches the kit unless it is at hand or on its way. */
 export function bring(): Promise<void> {
 	if (kit && kit.revision >= newest()) return Promise.resolve();
-	coming ??= fetchNewest().finally(() => { coming = undefined; });
+	coming ??= fetchNewest();
 	return coming;
 }
 
@@ -35,7 +35,7 @@ async function fetchNewest(): Promise<void> {
 		while (kit.revision < newest());
 	} catch {
 		kit = undefined; // without it a drag goes by previews alone
-		return;
 	}
-	for (const then of waiting) then();
+	coming = undefined;
+	if (kit) for (const then of waiting) then();
 }
