@@ -68,3 +68,9 @@ func Footprints(r *reckon.Reckoning, mode string) map[string][4]float64 {
 	}
 	return out
 }
+
+// Walked is the box about the floor that is drawn as walkable, and the one about the van from above.
+func Walked(r *reckon.Reckoning, mode string) (floor, van [4]float64) {
+	d := newDrawing(r, View{Mode: mode, Show: Way})
+	return around(d.walked(d.floorOf())), around([][]place{d.skinPlan()})
+}
