@@ -7,6 +7,7 @@ type Seen struct {
 	Tall, Short, Nobody bool    // floor where the tallest, only the shortest or nobody aboard stands upright
 	Most                float64 // the most headroom over the floor [mm]
 	Ring                bool    // a place where the way is narrowest
+	Blocked             bool    // by day one does not get everywhere on foot, so that none is
 }
 
 // See looks at the floor of a mode.
@@ -17,7 +18,8 @@ func See(r *reckon.Reckoning, mode string) Seen {
 		return Seen{}
 	}
 	var s Seen
-	_, _, s.Ring = d.narrow(f)
+	_, wide, ring := d.narrow(f)
+	s.Ring, s.Blocked = ring, !ring && wide == 0
 	_, s.Most = f.Most()
 	tall, short := d.statures()
 	for c, free := range f.Free {

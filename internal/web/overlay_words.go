@@ -36,8 +36,11 @@ func (v view) overlayText() string {
 
 // narrowText explains the ring about the narrowest place, or why there is none.
 func (v view) narrowText() string {
-	if sheet.See(v.Reckoning, v.Mode).Ring {
+	switch seen := sheet.See(v.Reckoning, v.Mode); {
+	case seen.Ring:
 		return "the ring is where the way is narrowest"
+	case seen.Blocked:
+		return "one does not get everywhere on foot, so that no narrowest place is marked"
 	}
 	return "nowhere is a narrow place to mark"
 }
