@@ -68,3 +68,22 @@ func Footprints(r *reckon.Reckoning, mode string) map[string][4]float64 {
 	}
 	return out
 }
+
+// Walked is the box about the floor that is drawn as walkable, and the one about the van from above.
+func Walked(r *reckon.Reckoning, mode string) (floor, van [4]float64) {
+	d := newDrawing(r, View{Mode: mode, Show: Way})
+	return around(d.walked(d.floorOf())), around([][]place{d.skinPlan()})
+}
+
+// Hands is how far ahead of the hips the hands of who sits bent lie from above, and how far their head, as shares of stature.
+func Hands(r *reckon.Reckoning, mode, who string) (hands, head float64) {
+	d := newDrawing(r, View{Mode: mode})
+	for i := range d.people {
+		if w := &d.people[i]; w.id == who {
+			above := w.form().above
+			last := len(above) - 1
+			return around(above[last-4 : last-2])[1], around(above[last:])[1]
+		}
+	}
+	return 0, 0
+}

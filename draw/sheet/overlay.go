@@ -32,7 +32,7 @@ func (d *drawing) underPlan() []draw.Mark {
 	s := sketch{view: d.views[Plan]}
 	switch d.Show {
 	case Way:
-		s.area(draw.NoPen, draw.FillGoodWash, cellRuns(f, func(c int) bool { return f.Free[c] })...)
+		s.area(draw.NoPen, draw.FillGoodWash, d.walked(f)...)
 	case Upright:
 		tall, short := d.statures()
 		s.area(draw.NoPen, draw.FillTone, cellRuns(f, d.stands(f, short))...)

@@ -32,27 +32,35 @@ func (d *drawing) wayOver(taken *[]draw.Rect) []draw.Mark {
 		return nil
 	}
 	s := sketch{view: d.views[Plan]}
-	out := fit.Route{Width: math.Inf(1)}
 	for _, r := range d.r.Fit.Routes() {
-		if r.Mode != d.Mode {
-			continue
-		}
-		if s.wayOut(r); r.Width < out.Width {
-			out = r
+		if r.Mode == d.Mode {
+			s.wayOut(r)
 		}
 	}
-	switch w, found := narrowest(d.r.Fit.Ways, f.Mode); {
-	case f.Mode != "day" && out.Width < fit.Roomy: // by night one crawls over what one walks around by day
-		s.area(draw.PenSweep, draw.NoFill, ring(out.X, out.Y, out.Width/2))
-		s.text(over("narrowest "+fives(out.Width), s.view.At(out.X, out.Y), taken))
-	case f.Mode == "day" && found:
-		s.area(draw.PenSweep, draw.NoFill, ring(w.X, w.Y, w.Width/2))
-		s.text(over("narrowest "+fives(w.Width), s.view.At(w.X, w.Y), taken))
+	if at, wide, is := d.narrow(f); is {
+		s.area(draw.PenSweep, draw.NoFill, ring(at[0], at[1], wide/2))
+		s.text(over("narrowest "+fives(wide), s.view.At(at[0], at[1]), taken))
 	}
 	if len(s.marks) == 0 {
 		return nil
 	}
 	return []draw.Mark{s.group("plan-way", "overlay", "the way in", nil)}
+}
+
+// narrow is where the way is narrowest, and how wide it is there: by day of the ways in; by night, when one crawls over what one walks around by
+// day, of the ways out, unless all of them are wide.
+func (d *drawing) narrow(f *fit.Floor) (at place, wide float64, is bool) {
+	if f.Mode == "day" {
+		w, found := narrowest(d.r.Fit.Ways, f.Mode)
+		return place{w.X, w.Y}, w.Width, found
+	}
+	out := fit.Route{Width: math.Inf(1)}
+	for _, r := range d.r.Fit.Routes() {
+		if r.Mode == d.Mode && r.Width < out.Width {
+			out = r
+		}
+	}
+	return place{out.X, out.Y}, out.Width, out.Width < fit.Roomy
 }
 
 // wayOut is the line of a way out, with an arrow at its end.
@@ -108,6 +116,17 @@ func (d *drawing) statures() (tall, short float64) {
 		tall = short
 	}
 	return tall, short
+}
+
+// walked is the floor on which one can walk in the van.
+func (d *drawing) walked(f *fit.Floor) [][]place {
+	return cellRuns(f, func(c int) bool { return f.Free[c] && d.inside(f, c) })
+}
+
+// inside says whether a cell lies in the van: the steps outside would be drawn over the measures.
+func (d *drawing) inside(f *fit.Floor, c int) bool {
+	x, y := f.X+f.Cell*float64(c/f.NY), f.Y+f.Cell*float64(c%f.NY)
+	return x >= d.r.Body.Start() && x <= d.r.Body.End() && math.Abs(y) <= d.r.Body.Half(x, d.level)
 }
 
 // stands says of a cell whether somebody so tall can stand there.

@@ -59,3 +59,13 @@ func TestTheWaysOutAreDrawnWhereTheyAreToldOf(t *testing.T) {
 		t.Errorf("%d ways out are told of, %d drawn", told, drawn)
 	}
 }
+
+// What lies before the doors would be drawn over the scale and the measures.
+func TestTheFloorOfAnOverlayEndsWithTheVan(t *testing.T) {
+	for _, name := range []string{"dipper", "twite", "godwit"} {
+		floor, van := sheet.Walked(demo(t, name), "day")
+		if cell := 25.0; floor[0] < van[0]-cell || floor[1] > van[1]+cell || floor[2] < van[2]-cell || floor[3] > van[3]+cell {
+			t.Errorf("%s: the floor is drawn over %.0f, the van over %.0f", name, floor, van)
+		}
+	}
+}

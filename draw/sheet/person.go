@@ -137,25 +137,38 @@ func (d *drawing) softTop(i int) float64 {
 // soft says whether people lie or sit right on it.
 func soft(f build.Fitting) bool { return f.Make == "cushions" || f.Make == "mattress" }
 
-// draw lays a person down in a view: the limbs with their outline first and then their inside, so that they grow together, and the
-// last part, the head or what lies before it, on top.
+// draw lays a person down in a view: the limbs with their outline first and then their inside, so that they grow together, and what
+// is nearer on top.
 func (w *person) draw(s *sketch, view string) {
 	parts := w.parts(view)
-	last := len(parts) - 1
-	if last > 1 {
-		for _, part := range parts[:last] {
+	under := len(parts) - w.nearer(view)
+	if under > 1 {
+		for _, part := range parts[:under] {
 			s.put(draw.PenWater, draw.NoFill, smooth(s.view, part)) // only its outer half stays
 		}
-		for _, part := range parts[:last] {
+		for _, part := range parts[:under] {
 			s.put(draw.NoPen, draw.FillPaper, smooth(s.view, part))
 			s.take(part)
 		}
-		parts = parts[last:]
+		parts = parts[under:]
 	}
 	for _, part := range parts {
 		s.put(draw.PenPerson, draw.FillPaper, smooth(s.view, part))
 		s.take(part)
 	}
+}
+
+// nearer is how many of the last parts lie before the others: the head, or what lies before it, and the legs of who sits and is looked in the face.
+func (w *person) nearer(view string) int {
+	if w.how == "sits" && w.facing(view) {
+		return 3
+	}
+	return 1
+}
+
+// facing says whether a view sees a person from the front or the back.
+func (w *person) facing(view string) bool {
+	return view == Side && w.faces[0] == 0 || view == Cross && w.faces[0] != 0
 }
 
 // parts are the outlines of a person in a view, in millimetres of the van.
@@ -167,7 +180,7 @@ func (w *person) parts(view string) [][]place {
 	switch {
 	case view == Plan:
 		form, look = f.above, func(p place) (ahead, aside, up float64) { return p[0], p[1], 0 }
-	case view == Side && fx == 0 || view == Cross && fx != 0:
+	case w.facing(view):
 		form, look = f.front, func(p place) (ahead, aside, up float64) { return 0, p[0], p[1] }
 	}
 	out := make([][]place, len(form))

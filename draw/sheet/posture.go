@@ -130,10 +130,13 @@ func (w *person) fromFront(all [][]place) [][]place {
 	return out
 }
 
-// Of who sits, seen from above: how many outlines are legs, and how far the shoulders go of the way of the head.
+// Of who sits, seen from above: which outlines are arms and shoulders, after those of the legs; how far the shoulders go of the way of the head; and how
+// far ahead of the hips the hands lie, upon the knees.
 const (
-	legsAbove = 4
-	shoulders = 0.77
+	armsAbove      = 4
+	shouldersAbove = 6
+	shoulders      = 0.77
+	hands          = 0.26
 )
 
 // fromAbove puts the head ahead of the hips with the back between, and the feet ahead of the knees.
@@ -142,12 +145,11 @@ func (w *person) fromAbove(all [][]place) [][]place {
 	last := len(out) - 1
 	if far := w.lean(); far > 0 {
 		out[last] = moved(out[last], far)
-		if w.how == "sits" { // legs come first in the form; shoulders and arms go with the back
-			for i := legsAbove; i < last; i++ {
-				out[i] = moved(out[i], shoulders*far)
-			}
+		if w.how == "sits" {
+			out = slices.Insert(bent(out, shoulders*far), last, limb(place{0, 0}, place{shoulders * far, 0}, 0.098, 0.1))
+		} else {
+			out = slices.Insert(out, last, limb(place{0, 0}, place{0.7 * far, 0}, 0.1, 0.07))
 		}
-		out = slices.Insert(out, last, limb(place{0, 0}, place{0.7 * far, 0}, 0.1, 0.07))
 	}
 	if far := math.Sin(w.stretch) * 0.25; far > 0 {
 		for _, hand := range []float64{-1, 1} {
@@ -155,6 +157,15 @@ func (w *person) fromAbove(all [][]place) [][]place {
 		}
 	}
 	return out
+}
+
+// bent puts the shoulders of who sits so far ahead, with the arms down to the knees.
+func bent(all [][]place, far float64) [][]place {
+	for i, hand := range []float64{1, -1} {
+		all[armsAbove+i] = limb(place{far, 0.112 * hand}, place{max(hands, far+0.05), 0.075 * hand}, 0.03, 0.022)
+	}
+	all[shouldersAbove] = moved(all[shouldersAbove], far)
+	return all
 }
 
 // moved shifts an outline ahead.

@@ -38,3 +38,11 @@ func TestTwoOnASeatAcrossTheVanSitSideBySide(t *testing.T) {
 		t.Errorf("one is drawn over x %.0f to %.0f, y %.0f to %.0f, the other over x %.0f to %.0f, y %.0f to %.0f", a[0], a[1], a[2], a[3], b[0], b[1], b[2], b[3])
 	}
 }
+
+// In the second demonstration build one sits bent under the roof: the hands rest on the knees, which lie 0.3 of the stature ahead, and do not reach past them.
+func TestWhoSitsBentHasTheHandsOnTheKnees(t *testing.T) {
+	hands, head := sheet.Hands(demo(t, "twite"), "day", "solo")
+	if head < 0.2 || hands < 0.22 || hands > 0.32 {
+		t.Errorf("the hands lie %.2f of the stature ahead, the head %.2f", hands, head)
+	}
+}

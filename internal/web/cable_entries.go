@@ -14,6 +14,9 @@ var fuseKinds = []choice{
 	{"blade", "blade"}, {"maxi", "large blade"}, {"sf30", "bolted strip, small"}, {"sf51", "bolted strip, large"}, {"block", "block on the battery's post"}, {"class-t", "class T"}, {"breaker", "breaker"},
 }
 
+// panelJoints are how several panels are joined; what is left out is side by side.
+var panelJoints = []choice{{"", "side by side, plus to plus"}, {"yes", "in a row, plus to minus: their volts add up"}}
+
 // cableEntries are what the document says of one circuit, source or lead, ready to be changed.
 func cableEntries(v view, at string) []entry {
 	if strings.HasSuffix(at, "/lead") {
@@ -29,7 +32,7 @@ func cableEntries(v view, at string) []entry {
 			entry{Path: at + "/is", Label: "it is", Ticks: true, Choices: unjoinedChoices(v, reckon.Charges), More: electricChoices(v)})
 	}
 	if panelsOf(v, at) > 1 {
-		out = append(out, fieldOf(at+"/in-row", "joined in a row, plus to minus", ""), fieldOf(at+"/string-fuse", "fuse in each panel's own cable", "A"), fieldOf(at+"/string-most", "largest fuse that the panels' label allows", "A"))
+		out = append(out, entry{Path: at + "/in-row", Label: "its panels are joined", Choices: panelJoints}, fieldOf(at+"/string-fuse", "fuse in each panel's own cable", "A"), fieldOf(at+"/string-most", "largest fuse that the panels' label allows", "A"))
 	}
 	if len(v.Doc.Runs) > 0 {
 		out = append(out, entry{Path: at + "/along", Label: "the ways it takes, in this order", Ticks: true, Choices: wordsAllowed(build.SortedKeys(v.Doc.Runs)...)})

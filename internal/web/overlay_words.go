@@ -22,7 +22,7 @@ func (v view) overlayText() string {
 	case sheet.Moves:
 		return "Thin lines are the space that lids, doors and drawers pass through, and what is folded out."
 	case sheet.Way:
-		return "Green is the floor that one can walk on; the ring is where the way is narrowest; arrows are the ways out." + v.waysOutText()
+		return "Green is the floor that one can walk on; " + v.narrowText() + "; arrows are the ways out." + v.waysOutText()
 	case sheet.Upright:
 		return v.uprightText()
 	case sheet.Wiring:
@@ -32,6 +32,17 @@ func (v view) overlayText() string {
 		return "Full lines are the ways of the cables; dashed, what is taken to lead on from them."
 	}
 	return ""
+}
+
+// narrowText explains the ring about the narrowest place, or why there is none.
+func (v view) narrowText() string {
+	switch seen := sheet.See(v.Reckoning, v.Mode); {
+	case seen.Ring:
+		return "the ring is where the way is narrowest"
+	case seen.Blocked:
+		return "one does not get everywhere on foot, so that no narrowest place is marked"
+	}
+	return "nowhere is a narrow place to mark"
 }
 
 // waysOutText says by which openings one gets out from the bed or seat with the fewest ways out of the mode.
@@ -68,9 +79,16 @@ func (v view) uprightText() string {
 	if tall == 0 {
 		return "Nobody is aboard yet: say on the page Weight who goes along, and how tall they are."
 	}
+	seen := sheet.See(v.Reckoning, v.Mode)
 	text := fmt.Sprintf("Green is the floor where %s, %s in shoes, stands upright.", name, words.Amount(tall, "mm"))
-	if short < tall {
+	if !seen.Tall {
+		text = fmt.Sprintf("Nowhere does %s, %s in shoes, stand upright: over the free floor there are at most %s.", name, words.Amount(tall, "mm"), words.Amount(seen.Most, "mm"))
+	}
+	if short < tall && seen.Short {
 		text += fmt.Sprintf(" Grey is where only those up to %s do.", words.Amount(short, "mm"))
+	}
+	if seen.Nobody {
+		text += " White floor is too low for everybody aboard."
 	}
 	return text
 }

@@ -24,12 +24,18 @@ export function current(): Kit | undefined {
 /** Fetches the kit unless it is at hand or on its way. */
 export function bring(): Promise<void> {
 	if (kit && kit.revision >= newest()) return Promise.resolve();
-	coming ??= get<Kit>(`/drag-kit?mode=${encodeURIComponent(mode())}`)
-		.then((fresh) => {
-			kit = fresh;
-			for (const then of waiting) then();
-		})
-		.catch(() => { kit = undefined; }) // without it a drag goes by previews alone
-		.finally(() => { coming = undefined; });
+	coming ??= fetchNewest();
 	return coming;
+}
+
+/** What was changed while a kit was on its way is not in it: another is fetched at once, since nothing would ask for it again. */
+async function fetchNewest(): Promise<void> {
+	try {
+		do kit = await get<Kit>(`/drag-kit?mode=${encodeURIComponent(mode())}`);
+		while (kit.revision < newest());
+	} catch {
+		kit = undefined; // without it a drag goes by previews alone
+	}
+	coming = undefined;
+	if (kit) for (const then of waiting) then();
 }

@@ -1,8 +1,9 @@
 // Buttons for the paper: nearer, farther, the whole sheet; on a narrow window one view at a time.
 
-import { sheet, views, type ViewName } from "./drawing";
+import { drawing, groupsOf, sheet, views, type ViewName } from "./drawing";
 import * as paper from "./paper";
 import { afterSwap } from "./regions";
+import { current } from "./selection";
 
 const narrow = window.matchMedia("(max-width: 640px)");
 const names: readonly (readonly [ViewName, string])[] = [["plan", "plan"], ["side", "side"], ["cross", "across"]];
@@ -42,9 +43,17 @@ function button(words: string, label: string, press: () => void, view?: ViewName
 	return b;
 }
 
+/** Nearer to what is chosen if it is in sight, else to the middle of the drawing: the sheet has more below it. */
 function nearer(times: number): void {
-	const r = sheet()!.getBoundingClientRect();
+	const r = seenOf(current()) ?? drawing()!.getBoundingClientRect();
 	paper.zoom(times, r.left + r.width / 2, r.top + r.height / 2);
+}
+
+/** Where a fitting is on the part of the drawing that is shown. */
+function seenOf(id: string | undefined): DOMRect | undefined {
+	const on = drawing()!.getBoundingClientRect();
+	const all = id === undefined ? [] : groupsOf(id).filter((g) => getComputedStyle(g).visibility !== "hidden").map((g) => g.getBoundingClientRect());
+	return all.find((r) => r.width > 0 && r.left < on.right && r.right > on.left && r.top < on.bottom && r.bottom > on.top);
 }
 
 function turnTo(name: ViewName): void {
