@@ -26,3 +26,30 @@ func TestBatteriesSideBySideAreLinkedBoughtAndComparedFirst(t *testing.T) {
 		}
 	}
 }
+
+// What has no number stands with its cable all the same, and is looked at and put in on the test sheet.
+func TestFusesBranchPlugsAndLinksStandWithTheirCable(t *testing.T) {
+	in := charged(cables.Sun, cables.Load{ID: "panel", Watts: 100, Volts: 18}, func(s *cables.Source) {
+		s.Is = slices.Repeat(s.Is, 4)
+		s.String = cables.Fuse{Said: true, Amps: 10, About: s.About + "/string-fuse"}
+	})
+	in.Banks[0].Batteries = slices.Repeat(in.Banks[0].Batteries[:1], 3)
+	for _, row := range []bool{false, true} {
+		in.Sources[0].InRow = row
+		r := cables.Work(in)
+		said := ""
+		for i := range r.Cables {
+			for _, p := range r.Pieces(&r.Cables[i]) {
+				said += p.Words + "\n"
+			}
+		}
+		for _, one := range r.Tests {
+			said += one.How + "\n"
+		}
+		for words, inRow := range map[string]bool{"Each of the 4 panels has its fuse of 10 A in its plus": false, "3 pairs of branch plugs": false, "Look at each of the 4 panels": false, "Put the 4 fuses of 10 A in": false, "2 × red, 2 × black": true} {
+			if want := inRow || !row; strings.Contains(said, words) != want {
+				t.Errorf("in a row %v, %q said: %v", row, words, !want)
+			}
+		}
+	}
+}

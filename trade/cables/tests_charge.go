@@ -15,6 +15,7 @@ func (r *Result) chargeTests() []Test {
 		}
 		switch c.Source {
 		case Sun:
+			l.strings = r.Pieces(&r.Cables[i])
 			l.sun()
 		case Split:
 			l.split()
@@ -32,6 +33,7 @@ func (r *Result) chargeTests() []Test {
 type chargeLine struct {
 	cable, lead    Cable // from the source to what controls or converts it, and from there to the house battery; the same where there is no lead
 	rests, charges band
+	strings        []Piece // of panels side by side
 	tests          []Test
 }
 
@@ -99,6 +101,11 @@ func (l *chargeLine) sun() {
 	open := band{l.cable.Volts, roundUp(openOverWork*l.cable.Volts, 0.5)}
 	l.house("the solar controller")
 	l.add(l.lead, "Fuse out, plug the controller in on its battery side only, fuse back in. At its battery side.", l.rests.words()+", as at the battery; its lamp wakes up", l.rests, "")
+	for _, p := range l.strings {
+		if p.Amps > 0 {
+			l.tests = append(l.tests, Test{Cable: l.cable.Number, Kind: TestCharge, How: fmt.Sprintf("Panels still covered. Put the %d fuses of %s A in, one in the plus of each panel, then join the branch plugs.", p.Count, digits(p.Amps, 3)), Expect: "no holder is empty, every plug has clicked"})
+		}
+	}
 	joined, panels := "of one panel or of several side by side; what is in a row adds up", len(l.cable.Loads)
 	if l.cable.row {
 		joined, panels = "of all in the row together", 1
