@@ -73,8 +73,9 @@ type circuitry struct {
 	supply *cables.Supply
 	names  func(id string) string
 	sign   func(*cables.Cable) draw.Severity // of its gravest note, "" for none
-	bank   bool                              // the battery is on this sheet
-	page   int                               // which sheet this is, of how many
+	pieces func(*cables.Cable) []cables.Piece
+	bank   bool // the battery is on this sheet
+	page   int  // which sheet this is, of how many
 	sheets int
 
 	plus, loads, minus float64 // heights of the busbars and of the loads on the paper
@@ -89,7 +90,7 @@ type circuitry struct {
 func newCircuitry(res *cables.Result, bank string, names func(string) string) *circuitry {
 	for i := range res.Supplies {
 		if s := &res.Supplies[i]; s.ID == bank || bank == "" {
-			c := &circuitry{supply: s, names: names, sign: unsigned, bank: true, page: 1, sheets: 1}
+			c := &circuitry{supply: s, names: names, sign: unsigned, pieces: res.Pieces, bank: true, page: 1, sheets: 1}
 			for _, one := range res.Cables {
 				if one.Bank == s.ID {
 					c.all = append(c.all, one)
@@ -149,6 +150,9 @@ func (c *circuitry) words() string {
 	for i := range c.all {
 		one := &c.all[i]
 		fmt.Fprintf(&b, " %s %s: from %s to %s, %s, %s.", one.Number, one.Title, one.From.Words, one.To.Words, sectionWords(one), lengthWords(one))
+		for _, p := range c.pieces(one) {
+			b.WriteString(" " + p.Words)
+		}
 	}
 	return b.String()
 }

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"strings"
 
 	"tumblehome/draw"
@@ -41,8 +42,19 @@ func (c *circuitry) source(one *cables.Cable, top float64) {
 			c.fuse("F"+number(one), &one.Fuse, x, c.loads-13)
 		}
 	}
+	c.stringFuse(one, x, c.loads-13)
 	c.origin(one, at)
 	c.shut()
+}
+
+// stringFuse stands for the fuses of all panels of a line: their own cables are not drawn one by one.
+func (c *circuitry) stringFuse(one *cables.Cable, x, y float64) {
+	for _, p := range c.pieces(one) {
+		if p.Amps > 0 {
+			c.symbol("strings-"+number(one), p.Words, "", fuseSymbol(draw.Pt(x, y))...)
+			c.lines(x+0.35*module, y-1.9, false, fmt.Sprintf("%d × %s A", p.Count, plainNumber(p.Amps)), "one in each panel's plus")
+		}
+	}
 }
 
 // leadOf is the lead of a source's line, or the line itself where it has none.
