@@ -20,6 +20,12 @@ var cablesCases = []Case{
 		Finds: []string{"fault power.fuse.string /power/sources/sun/string-fuse"},
 		Also:  "twice the sun is more than controller and cables were planned for, and panels without a place bring notes",
 	}, {
+		Name:  "The label of four panels allows less than any fuse carries",
+		On:    "godwit",
+		Patch: `{"fittings": {"panel-3": {"buy": "solar-rigid-180w", "at": "undecided"}, "panel-4": {"buy": "solar-rigid-180w", "at": "undecided"}}, "power": {"sources": {"sun": {"is": ["panel-left", "panel-right", "panel-3", "panel-4"], "string-most": 10}}}}`,
+		Finds: []string{"fault power.fuse.string /power/sources/sun/is"},
+		Also:  "twice the sun is more than controller and cables were planned for, and panels without a place bring notes",
+	}, {
 		Name:  "The fridge's fuse is left out of a circuit that has its cable",
 		On:    "dipper",
 		Patch: `{"power": {"circuits": {"coolbox": {"fuse": null}}}}`,
