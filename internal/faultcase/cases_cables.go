@@ -135,6 +135,11 @@ var cablesCases = []Case{
 		Patch: `{"power": {"circuits": {"reading": {"cable": "0.5 mm2"}}}}`,
 		Finds: []string{"close power.cable.strand /power/circuits/reading/cable"},
 	}, {
+		Name:  "The cable of Dipper's panel is thinner than its plugs hold",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"cable": "2 mm2"}}}}`,
+		Finds: []string{"close power.cable.strand /power/sources/sun/cable", "close power.drop /power/sources/sun/cable"},
+	}, {
 		Name:  "The fan's negative goes through the body",
 		On:    "dipper",
 		Patch: `{"power": {"circuits": {"fan": {"return": "body"}}}}`,

@@ -21,7 +21,7 @@ var Explanations = []finding.Explanation{
 		Clear: "A fuse in the plus cable of each panel, no larger than the label on its back allows (maximum series fuse)."},
 	{Code: "power.part.weak", Meaning: "An isolator, busbar or shunt is made for less than the main fuse lets pass.", Why: "It gets hot before the fuse goes.", Clear: "A stronger part, or a smaller main fuse."},
 	{Code: "power.cable.thin", Meaning: "More current flows in a cable than it carries for good where it lies.", Why: "Its insulation softens, ages and at last burns.", Clear: "A thicker cable, fewer cables side by side, or a cooler place."},
-	{Code: "power.cable.strand", Meaning: "A cable by itself is thinner than 1 mm².", Why: "It breaks where it is bent and shaken, sooner or later.", Clear: "1 mm² or more, or several in one sheath."},
+	{Code: "power.cable.strand", Meaning: "A cable by itself is thinner than 1 mm², or that of solar panels thinner than their plugs hold.", Why: "It breaks where it is bent and shaken, or works loose in its plug, sooner or later.", Clear: "1 mm² or more, or several in one sheath; 2.5 to 6 mm² for panels."},
 	{Code: "power.cable.body", Meaning: "A circuit of the living space uses the body of the van as its negative.", Why: "Seams and paint carry badly, heat up and rust.", Clear: "A negative cable as thick as the positive."},
 	{Code: "power.cable.bond", Meaning: "The bond from negative to the body is thinner than what it may have to carry.", Why: "It must carry a short until the fuse has gone.", Clear: "As thick as the battery's own cable."},
 	{Code: "power.cable.mains", Meaning: "Mains and 12 V lie in one way.", Why: "Where insulation wears through, mains voltage reaches everything at 12 V.", Clear: "Two ways, or a divided duct; ask the electrician."},

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"tumblehome/trade/cables"
+	"tumblehome/trade/finding"
 )
 
 func TestBatteriesSideBySideAreLinkedBoughtAndComparedFirst(t *testing.T) {
@@ -50,6 +51,28 @@ func TestFusesBranchPlugsAndLinksStandWithTheirCable(t *testing.T) {
 			if want := inRow || !row; strings.Contains(said, words) != want {
 				t.Errorf("in a row %v, %q said: %v", row, words, !want)
 			}
+		}
+	}
+}
+
+// Plugs of panels are made for 2.5 to 6 mm², from memory: a way of 0.3 m with 5 A would do with 1 mm² by every other rule.
+func TestThePlugsOfPanelsDecideHowThinTheirCableMayBe(t *testing.T) {
+	for _, tt := range []struct {
+		kind cables.SourceKind
+		said float64
+		want float64
+		rule cables.Rule
+		told bool
+	}{
+		{cables.Sun, 0, 2.5, cables.RulePlugs, false},
+		{cables.Sun, 1.5, 1.5, cables.RulePlugs, true},
+		{cables.Sun, 2.5, 2.5, cables.RulePlugs, false},
+	} {
+		r := cables.Work(charged(tt.kind, cables.Load{ID: "panel", Watts: 60, Volts: 18}, func(s *cables.Source) { s.Length.MM, s.Section = 300, tt.said }))
+		line, _ := lineAndLead(t, r)
+		told := slices.ContainsFunc(r.Findings(), func(f finding.Finding) bool { return f.Code == "power.cable.strand" && len(f.Proposals) == 1 })
+		if line.Section.MM2 != tt.want || line.Section.Rule != tt.rule || told != tt.told {
+			t.Errorf("%g written: %g mm² by %s, told %v", tt.said, line.Section.MM2, line.Section.Rule, told)
 		}
 	}
 }
