@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"tumblehome/draw"
@@ -124,8 +125,16 @@ func (c *circuitry) origin(one *cables.Cable, at draw.Point) {
 		foot := draw.Pt(at.X, at.Y+nameDown-2)
 		c.wire(draw.Pt(at.X, at.Y+batteryHalf), foot)
 		c.symbol("", "body", "", bodySymbol(foot)...)
-		c.lines(at.X-module, foot.Y+4.4, true, "starter battery")
+		c.lines(at.X-module, foot.Y+4.4, true, "starter battery"+starterVolts(one))
 	}
+}
+
+// starterVolts are those of a vehicle that has not the usual 12 V; its engine charges at some 14 V for each 12.
+func starterVolts(line *cables.Cable) string {
+	if n := math.Round(line.Volts / 14); n > 1 {
+		return fmt.Sprintf("  %.0f V", 12*n)
+	}
+	return ""
 }
 
 // strokesOf are two strokes across the wire of a cable whose minus runs beside its plus and is not drawn.

@@ -196,3 +196,16 @@ func TestFusesOfPanelsAndLinksOfBatteriesAreOnDiagramAndSheets(t *testing.T) {
 		t.Error("no fuse is drawn at the panels")
 	}
 }
+
+func TestTheStarterBatteryOf24VoltsIsCalledSo(t *testing.T) {
+	for patch, want := range map[string]bool{`{"vehicle": {"volts": 24}}`: true, `{"vehicle": {"volts": 12}}`: false} {
+		text := ""
+		for _, s := range sheet.Circuit(changed(t, "dipper", patch), "", "") {
+			flawless(t, s)
+			text += letters(s)
+		}
+		if strings.Contains(text, "starter battery  24 V") != want {
+			t.Errorf("%s: called so: %v", patch, !want)
+		}
+	}
+}

@@ -2,6 +2,11 @@ package faultcase
 
 var cablesCases = []Case{
 	{
+		Name:  "Dipper has 24 V, and a charger that gives 12 V",
+		On:    "dipper",
+		Patch: `{"vehicle": {"volts": 24}}`,
+		Finds: []string{"note power.volts.input /fittings/charger-engine"},
+	}, {
 		Name:  "A relay joins the vehicle's 24 V to the battery of Dipper",
 		On:    "dipper",
 		Patch: `{"vehicle": {"volts": 24}, "fittings": {"charger-engine": {"buy": "relay-split-140a"}}}`,

@@ -9,7 +9,8 @@ func (r *Result) chargeTests() []Test {
 		if c.Role != Charge || c.Source == "" {
 			continue
 		}
-		l := chargeLine{cable: c, lead: c, rests: r.Supplies[r.supplyOf(c.Bank)].rests(), charges: r.Supplies[r.supplyOf(c.Bank)].charges()}
+		s := r.Supplies[r.supplyOf(c.Bank)]
+		l := chargeLine{cable: c, lead: c, rests: s.rests(), charges: s.charges(), volts: 12 * s.blocks()}
 		if i+1 < len(r.Cables) && r.Cables[i+1].Role == Lead { // it stands behind its line
 			l.lead = r.Cables[i+1]
 		}
@@ -33,6 +34,7 @@ func (r *Result) chargeTests() []Test {
 type chargeLine struct {
 	cable, lead    Cable // from the source to what controls or converts it, and from there to the house battery; the same where there is no lead
 	rests, charges band
+	volts          float64 // that the house battery is called by
 	strings        []Piece // of panels side by side
 	tests          []Test
 }
@@ -129,7 +131,7 @@ func inARow(panels int, open band) string {
 func (l *chargeLine) shore() {
 	what := l.cable.From.Words
 	l.house(what)
-	l.add(l.lead, fmt.Sprintf("Fuse out, plug %s in on its 12 V side, fuse back in. Mains still out.", what), l.rests.words()+", as at the battery", l.rests, "")
+	l.add(l.lead, fmt.Sprintf("Fuse out, plug %s in on its %.0f V side, fuse back in. Mains still out.", what, l.volts), l.rests.words()+", as at the battery", l.rests, "")
 	l.rises("Only after a licensed electrician has tested the mains side: mains lead in", what)
-	l.falls("Mains lead out again. At its 12 V side.")
+	l.falls(fmt.Sprintf("Mains lead out again. At its %.0f V side.", l.volts))
 }
