@@ -63,13 +63,13 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 
 // near is the fitting at which a circuit of a bank begins: the fuse board, else the battery. One that begins at another circuit begins at its load.
 func (w *stages) near(from string) string {
-	if board := w.only("fusebox-"); board != nil {
-		if _, bank := w.doc.Power.Batteries[from]; bank {
+	if b, ok := w.doc.Power.Batteries[from]; ok {
+		if board := w.only("fusebox-", from); board != nil {
 			return board.ID
 		}
-	}
-	if b, ok := w.doc.Power.Batteries[from]; ok && len(b.Is) > 0 {
-		return b.Is[0]
+		if len(b.Is) > 0 {
+			return b.Is[0]
+		}
 	}
 	if c := w.doc.Power.Circuits[from]; len(c.Loads) > 0 {
 		return c.Loads[0]

@@ -16,4 +16,31 @@ func TestEveryBankHasItsCircuitDiagram(t *testing.T) {
 	}
 }
 
+// Dipper has one isolator, one shunt, one busbar and one fuse board: they belong to the bank that feeds its circuits, and stand in its diagram only.
+func TestWhatThereIsOnceStandsInOneDiagram(t *testing.T) {
+	for name, patch := range map[string]string{
+		"the second feeds nothing": secondBank,
+		"the second feeds a lamp":  `{"fittings": {"battery-2": {"buy": "battery-lfp-100ah", "at": {"x": 1900, "y": 0}}}, "power": {"batteries": {"another": {"is": ["battery-2"], "main-fuse": 100}}, "circuits": {"lights": {"from": "another"}}}}`,
+	} {
+		r := changed(t, "dipper", patch)
+		for _, s := range sheet.Circuits(r, "") {
+			flawless(t, s)
+		}
+		for _, one := range r.Cables.Supplies {
+			if has := one.Isolator != nil && one.Shunt != nil && one.FuseBoard != nil; has != (one.ID == "house") {
+				t.Errorf("%s: %s has isolator, shunt and fuse board: %v", name, one.ID, has)
+			}
+		}
+	}
+}
+
+func TestAFuseBoardBelongsToTheBankWhoseCircuitNamesIt(t *testing.T) {
+	r := changed(t, "dipper", `{"fittings": {"battery-2": {"buy": "battery-lfp-100ah", "at": {"x": 1900, "y": 0}}}, "power": {"batteries": {"another": {"is": ["battery-2"], "main-fuse": 100}}, "circuits": {"feeder": {"from": "another", "loads": ["fuse-box"]}}}}`)
+	for _, one := range r.Cables.Supplies {
+		if has := one.FuseBoard != nil; has != (one.ID == "another") {
+			t.Errorf("%s has the fuse board: %v", one.ID, has)
+		}
+	}
+}
+
 const secondBank = `{"fittings": {"battery-2": {"buy": "battery-lfp-100ah", "at": {"x": 1900, "y": 0}}}, "power": {"batteries": {"spare": {"is": ["battery-2"], "main-fuse": 100}}}}`
