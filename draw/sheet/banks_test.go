@@ -1,6 +1,7 @@
 package sheet_test
 
 import (
+	"strings"
 	"testing"
 
 	"tumblehome/draw/sheet"
@@ -23,8 +24,13 @@ func TestWhatThereIsOnceStandsInOneDiagram(t *testing.T) {
 		"the second feeds a lamp":  `{"fittings": {"battery-2": {"buy": "battery-lfp-100ah", "at": {"x": 1900, "y": 0}}}, "power": {"batteries": {"another": {"is": ["battery-2"], "main-fuse": 100}}, "circuits": {"lights": {"from": "another"}}}}`,
 	} {
 		r := changed(t, "dipper", patch)
+		text := ""
 		for _, s := range sheet.Circuits(r, "") {
 			flawless(t, s)
+			text += letters(s)
+		}
+		if !strings.Contains(text, "battery bank house") {
+			t.Errorf("%s: the diagrams do not say of which battery they are", name)
 		}
 		for _, one := range r.Cables.Supplies {
 			if has := one.Isolator != nil && one.Shunt != nil && one.FuseBoard != nil; has != (one.ID == "house") {
@@ -40,6 +46,16 @@ func TestAFuseBoardBelongsToTheBankWhoseCircuitNamesIt(t *testing.T) {
 		if has := one.FuseBoard != nil; has != (one.ID == "another") {
 			t.Errorf("%s has the fuse board: %v", one.ID, has)
 		}
+	}
+}
+
+func TestABatteryOfSixVoltsIsCalledSo(t *testing.T) {
+	text := ""
+	for _, s := range sheet.Circuits(changed(t, "dipper", `{"catalogue": {"battery-lfp-100ah": {"kind": "appliance", "volts": 6}}}`), "") {
+		text += letters(s)
+	}
+	if !strings.Contains(text, "\n6 V  100 Ah\n") {
+		t.Error("a battery of 6 V is called by other volts")
 	}
 }
 

@@ -25,6 +25,9 @@ func Circuit(r *reckon.Reckoning, bank, revision string) []draw.Scene {
 		return []draw.Scene{bare("Circuit diagram of "+title, "This build has no battery yet: there is nothing to draw.")}
 	}
 	c.sign = func(one *cables.Cable) draw.Severity { return signOf(r, one) }
+	if len(r.Cables.Supplies) > 1 {
+		title += ", battery bank " + strings.ReplaceAll(c.supply.ID, "-", " ")
+	}
 	var out []draw.Scene
 	for _, page := range c.pages() {
 		out = append(out, page.sheet(title, cellsOf(r, "circuit diagram", revision)))

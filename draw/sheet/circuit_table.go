@@ -32,8 +32,7 @@ func (c *circuitry) rows() [][]string {
 }
 
 func pieceRow(p cables.Piece) []string {
-	title := fmt.Sprintf("%d × %s", p.Count, p.Title)
-	return []string{"", title, p.Where, "", some(p.MM2, three(p.MM2)), "", "", p.Positive, p.Negative, some(p.Amps, three(p.Amps)), "", "", "", "", ""}
+	return []string{"", fmt.Sprintf("%d × %s", p.Count, p.Title), p.Where, "", some(p.MM2, three(p.MM2)), "", "", p.Positive, p.Negative, some(p.Amps, three(p.Amps)), "", "", "", "", ""}
 }
 
 func cableRow(one *cables.Cable, named func(id, words string) string) []string {

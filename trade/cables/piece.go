@@ -19,17 +19,17 @@ func (r *Result) Pieces(c *Cable) []Piece {
 	if s, ok := r.sourceOf(c); ok {
 		n := s.strings().count
 		if n > 1 && s.String.Amps > 0 {
-			out = append(out, Piece{Title: "fuses of the panels", Where: "in the plus of each panel", Amps: s.String.Amps, Count: n, Positive: c.Positive,
+			out = append(out, Piece{Title: "fuse of a panel", Where: "in the plus of each panel", Amps: s.String.Amps, Count: n, Positive: c.Positive,
 				Words: fmt.Sprintf("Each of the %d panels has its fuse of %s A in its plus, in a holder with plugs.", n, digits(s.String.Amps, 3))})
 		}
 		if n := c.branches(); n > 0 {
-			out = append(out, Piece{Title: "branch plugs", Where: "between the panels", Count: n,
+			out = append(out, Piece{Title: "pair of branch plugs", Where: "between the panels", Count: n,
 				Words: fmt.Sprintf("%s of branch plugs, plus and minus, to join the %d panels side by side.", capital(pairs(n)), n+1)})
 		}
 	}
 	if c.Role == Trunk {
 		if n := len(r.Supplies[r.supplyOf(c.Bank)].Batteries) - 1; n > 0 {
-			out = append(out, Piece{Title: "links of the batteries", Where: "from battery to battery", MM2: c.Section.MM2, Count: n, Positive: c.Positive, Negative: c.Negative,
+			out = append(out, Piece{Title: "link of the batteries", Where: "from battery to battery", MM2: c.Section.MM2, Count: n, Positive: c.Positive, Negative: c.Negative,
 				Words: fmt.Sprintf("From battery to battery plus to plus and minus to minus, %s mm² as this cable: %d × %s, %d × %s.", digits(c.Section.MM2, 4), n, c.Positive, n, c.Negative)})
 		}
 	}
