@@ -42,7 +42,7 @@ func (c cores) most(along []string) int {
 func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circuit {
 	about := "/power/circuits/" + id
 	out := cables.Circuit{From: c.From, Current: valueOf(c.Current).Float(), Wanted: valueOf(c.DropWanted).Float()}
-	out.Way = cables.Way{ID: id, About: about, Title: named(id, ""), Section: valueOf(c.Cable).Float(), Insulation: valueOf(c.Insulation).Float(), Runs: c.Along,
+	out.Way = cables.Way{ID: id, About: about, Title: named(id, c.Called), Section: valueOf(c.Cable).Float(), Insulation: valueOf(c.Insulation).Float(), Runs: c.Along,
 		Bundled: c.Bundled, Surrounded: bool(valueOf(c.Wrapped)), Hot: bool(valueOf(c.Hot)), Body: c.Return == "body", Colour: c.Colour, Number: c.Number,
 		Fuse: fuseOf(c.Fuse, c.FuseKind, c.Breaking, c.FuseAway, about, "fuse")}
 	if out.Bundled == 0 {
