@@ -22,7 +22,7 @@ func (w *stages) secondBanks(house *power.Battery) (out []power.Second) {
 			continue
 		}
 		if b := w.joined(id, w.doc.Power.Batteries[id]); b != nil {
-			out = append(out, power.Second{ID: spaced(id), About: b.About, Sources: w.chargersOf(func(to string) bool { return to == id })})
+			out = append(out, power.Second{ID: spaced(id), About: b.About, Battery: b, Sources: w.chargersOf(func(to string) bool { return to == id })})
 		}
 	}
 	return out

@@ -36,6 +36,7 @@ func (r *Result) judge() []finding.Finding {
 	out = append(out, r.unknown()...)
 	out = append(out, r.uncontrolled()...)
 	out = append(out, r.second()...)
+	out = append(out, r.secondVolts()...)
 	for i := range r.in.Things {
 		put(r.unsuited(&r.in.Things[i]))
 	}

@@ -102,6 +102,7 @@ type Source struct {
 type Second struct {
 	ID, About string
 	Sources   []Source
+	Battery   *Battery
 }
 
 // Unknown is a thing named as a source that is told to be neither panel nor charger.
