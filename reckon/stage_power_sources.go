@@ -150,6 +150,9 @@ func (w *stages) charging(about string, said build.Source) (power.Source, bool) 
 	}
 	if len(said.Is) == 1 {
 		s.Fitting = "/fittings/" + said.Is[0]
+		if t := w.things[said.Is[0]]; t.row != nil {
+			s.Row, s.RowKind = t.Buy, t.row.Kind
+		}
 	}
 	if s.Relay {
 		s.Loop = loop(said)
