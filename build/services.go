@@ -78,6 +78,7 @@ type Lead struct {
 
 // Circuit is a cable and what it feeds. One that feeds nothing leads from the battery to the fuse board.
 type Circuit struct {
+	Called     string                    `doc:"called" letters:"200" says:"plain name, if the id does not say it"`
 	From       string                    `doc:"from,need" says:"the battery bank, or the circuit at whose far end it begins"`
 	Loads      []string                  `doc:"loads" ref:"fittings" says:"what it feeds; none: the fuse board"`
 	Along      []string                  `doc:"along" ref:"runs" says:"ways it takes"`

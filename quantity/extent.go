@@ -72,12 +72,12 @@ func (Area) of(v float64) Area               { return Area(v) }
 func (Area) parse(text string) (Area, error) { return ParseArea(text) }
 
 var sections = kind{
-	name: "section", says: "a cable section with its unit", suffix: " mm2",
+	name: "section", says: "a cable section", bare: true, suffix: " mm2",
 	examples: []string{"1.5 mm2", "16 mm2"},
-	units:    []unit{{name: "mm2"}},
+	units:    []unit{{name: "mm2"}, {name: "mm²"}}, // as pages and cables write it
 }
 
-// Section is the copper area of a cable; the text always names its unit; the value is in mm2.
+// Section is the copper area of a cable; what is written always names its unit; the value is in mm2.
 type Section float64
 
 // ParseSection reads a text such as `1.5 mm2` or `16 mm2`; the error is a *Fault.

@@ -112,14 +112,23 @@ func TestWhatOverloadsTheEngineGivesWayToTheLargestChargerThatItBears(t *testing
 		if f == nil {
 			t.Fatalf("%s: nothing is overloaded", name)
 		}
-		if tt.buys == "" {
-			if len(f.Proposals) > 0 {
-				t.Errorf("%s: %s is proposed", name, f.Proposals[0].Words)
-			}
+		wanted := 0 // one to buy, and a setting of what is no switch
+		if tt.buys != "" {
+			wanted++
+		}
+		if name != "a switch for an engine of 30 A" {
+			wanted++
+		}
+		if len(f.Proposals) != wanted {
+			t.Errorf("%s: %d proposals, want %d", name, len(f.Proposals), wanted)
 			continue
 		}
-		if len(f.Proposals) != 1 {
-			t.Errorf("%s: %d proposals", name, len(f.Proposals))
+		for _, p := range f.Proposals {
+			if left := overload(m.Reckon(applied(t, doc, patched(t, string(p.Patch))), quantity.Date{})); left != nil {
+				t.Errorf("%s: after %q there is still %v", name, p.Words, left)
+			}
+		}
+		if tt.buys == "" {
 			continue
 		}
 		after := applied(t, doc, patched(t, string(f.Proposals[0].Patch)))

@@ -35,12 +35,12 @@ func (w *stages) cableInputs() cables.Inputs {
 	return in
 }
 
-// bank is a bank of batteries with what the van has between them and the circuits: there the only thing of its kind counts.
+// bank is a bank of batteries with what the van has between them and the circuits: there the only thing of its kind that is its own counts.
 func (w *stages) bank(id string, b build.Bank) cables.Bank {
 	about := "/power/batteries/" + id
 	out := cables.Bank{ID: id, About: about, Bond: valueOf(b.Bond).Float(), FaultSaid: valueOf(b.Shorted).Float(), Number: b.Number, BondNumber: b.BondNumber,
 		MainFuse: fuseOf(b.MainFuse, b.FuseKind, b.Breaking, b.FuseAway, about, "main-fuse"),
-		Isolator: w.only("isolator-"), Shunt: w.only("shunt-"), Busbar: w.only("busbar-"), FuseBoard: w.only("fusebox-")}
+		Isolator: w.only("isolator-", id), Shunt: w.only("shunt-", id), Busbar: w.only("busbar-", id), FuseBoard: w.only("fusebox-", id)}
 	for _, one := range b.Is {
 		t := w.things[one]
 		battery := cables.Battery{ID: one, Name: named(one, t.Called), Row: t.Buy, About: "/fittings/" + one, Chemistry: chemistry(t)}
@@ -50,22 +50,6 @@ func (w *stages) bank(id string, b build.Bank) cables.Bank {
 		out.Batteries = append(out.Batteries, battery)
 	}
 	return out
-}
-
-// only is the one fitting that is bought as a row of this kind; nil when there is none, or more than one.
-func (w *stages) only(row string) *cables.Part {
-	var found *cables.Part
-	for _, id := range w.ids() {
-		t := w.things[id]
-		if !strings.HasPrefix(t.Buy, row) {
-			continue
-		}
-		if found != nil {
-			return nil
-		}
-		found = w.part(id)
-	}
-	return found
 }
 
 func (w *stages) part(id string) *cables.Part {

@@ -42,7 +42,7 @@ func (c cores) most(along []string) int {
 func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circuit {
 	about := "/power/circuits/" + id
 	out := cables.Circuit{From: c.From, Current: valueOf(c.Current).Float(), Wanted: valueOf(c.DropWanted).Float()}
-	out.Way = cables.Way{ID: id, About: about, Title: named(id, ""), Section: valueOf(c.Cable).Float(), Insulation: valueOf(c.Insulation).Float(), Runs: c.Along,
+	out.Way = cables.Way{ID: id, About: about, Title: named(id, c.Called), Section: valueOf(c.Cable).Float(), Insulation: valueOf(c.Insulation).Float(), Runs: c.Along,
 		Bundled: c.Bundled, Surrounded: bool(valueOf(c.Wrapped)), Hot: bool(valueOf(c.Hot)), Body: c.Return == "body", Colour: c.Colour, Number: c.Number,
 		Fuse: fuseOf(c.Fuse, c.FuseKind, c.Breaking, c.FuseAway, about, "fuse")}
 	if out.Bundled == 0 {
@@ -63,13 +63,13 @@ func (w *stages) circuit(id string, c build.Circuit, shared cores) cables.Circui
 
 // near is the fitting at which a circuit of a bank begins: the fuse board, else the battery. One that begins at another circuit begins at its load.
 func (w *stages) near(from string) string {
-	if board := w.only("fusebox-"); board != nil {
-		if _, bank := w.doc.Power.Batteries[from]; bank {
+	if b, ok := w.doc.Power.Batteries[from]; ok {
+		if board := w.only("fusebox-", from); board != nil {
 			return board.ID
 		}
-	}
-	if b, ok := w.doc.Power.Batteries[from]; ok && len(b.Is) > 0 {
-		return b.Is[0]
+		if len(b.Is) > 0 {
+			return b.Is[0]
+		}
 	}
 	if c := w.doc.Power.Circuits[from]; len(c.Loads) > 0 {
 		return c.Loads[0]

@@ -22,7 +22,7 @@ func (w *stages) secondBanks(house *power.Battery) (out []power.Second) {
 			continue
 		}
 		if b := w.joined(id, w.doc.Power.Batteries[id]); b != nil {
-			out = append(out, power.Second{ID: spaced(id), About: b.About, Sources: w.chargersOf(func(to string) bool { return to == id })})
+			out = append(out, power.Second{ID: spaced(id), About: b.About, Battery: b, Sources: w.chargersOf(func(to string) bool { return to == id })})
 		}
 	}
 	return out
@@ -150,6 +150,9 @@ func (w *stages) charging(about string, said build.Source) (power.Source, bool) 
 	}
 	if len(said.Is) == 1 {
 		s.Fitting = "/fittings/" + said.Is[0]
+		if t := w.things[said.Is[0]]; t.row != nil {
+			s.Row, s.RowKind = t.Buy, t.row.Kind
+		}
 	}
 	if s.Relay {
 		s.Loop = loop(said)

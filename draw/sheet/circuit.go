@@ -25,6 +25,9 @@ func Circuit(r *reckon.Reckoning, bank, revision string) []draw.Scene {
 		return []draw.Scene{bare("Circuit diagram of "+title, "This build has no battery yet: there is nothing to draw.")}
 	}
 	c.sign = func(one *cables.Cable) draw.Severity { return signOf(r, one) }
+	if len(r.Cables.Supplies) > 1 {
+		title += ", battery bank " + strings.ReplaceAll(c.supply.ID, "-", " ")
+	}
 	var out []draw.Scene
 	for _, page := range c.pages() {
 		out = append(out, page.sheet(title, cellsOf(r, "circuit diagram", revision)))
@@ -73,8 +76,9 @@ type circuitry struct {
 	supply *cables.Supply
 	names  func(id string) string
 	sign   func(*cables.Cable) draw.Severity // of its gravest note, "" for none
-	bank   bool                              // the battery is on this sheet
-	page   int                               // which sheet this is, of how many
+	pieces func(*cables.Cable) []cables.Piece
+	bank   bool // the battery is on this sheet
+	page   int  // which sheet this is, of how many
 	sheets int
 
 	plus, loads, minus float64 // heights of the busbars and of the loads on the paper
@@ -89,7 +93,7 @@ type circuitry struct {
 func newCircuitry(res *cables.Result, bank string, names func(string) string) *circuitry {
 	for i := range res.Supplies {
 		if s := &res.Supplies[i]; s.ID == bank || bank == "" {
-			c := &circuitry{supply: s, names: names, sign: unsigned, bank: true, page: 1, sheets: 1}
+			c := &circuitry{supply: s, names: names, sign: unsigned, pieces: res.Pieces, bank: true, page: 1, sheets: 1}
 			for _, one := range res.Cables {
 				if one.Bank == s.ID {
 					c.all = append(c.all, one)
@@ -149,6 +153,9 @@ func (c *circuitry) words() string {
 	for i := range c.all {
 		one := &c.all[i]
 		fmt.Fprintf(&b, " %s %s: from %s to %s, %s, %s.", one.Number, one.Title, one.From.Words, one.To.Words, sectionWords(one), lengthWords(one))
+		for _, p := range c.pieces(one) {
+			b.WriteString(" " + p.Words)
+		}
 	}
 	return b.String()
 }

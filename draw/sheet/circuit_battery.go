@@ -61,7 +61,15 @@ func (c *circuitry) cells(x, rail, foot float64) {
 		c.wire(draw.Pt(x, c.loads+batteryHalf), draw.Pt(x, foot))
 		y := c.lines(x, c.loads+5.5, true, shortName(c.named(b.ID, b.Name))...)
 		if b.AmpHours > 0 {
-			c.lines(x, y, false, plainNumber(math.Max(1, math.Round(b.Volts/12.5))*12)+" V  "+plainNumber(b.AmpHours)+" Ah")
+			c.lines(x, y, false, plainNumber(calledVolts(b.Volts))+" V  "+plainNumber(b.AmpHours)+" Ah")
 		}
 	}
+}
+
+// calledVolts are those by which a battery is called: 12 for one of 12.8, and what is written for one that makes less than 12.
+func calledVolts(volts float64) float64 {
+	if volts > 0 && volts < 10 {
+		return volts
+	}
+	return math.Max(1, math.Round(volts/12.5)) * 12
 }

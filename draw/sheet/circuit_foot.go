@@ -38,11 +38,13 @@ func (c *circuitry) signed(one *cables.Cable, after draw.Point) {
 // tableSigns are those of the cables behind their numbers in the table.
 func (c *circuitry) tableSigns(at draw.Point) draw.Group {
 	g := draw.Group{ID: "table-signs", Class: "signs"}
+	line := 0
 	for i := range c.all {
 		if sign := c.sign(&c.all[i]); sign != "" {
 			x := at.X + 1.2 + draw.Measure(c.all[i].Number, plainSize, false)*draw.Allowance + signSize/2 + 1
-			g.Marks = append(g.Marks, signMark(sign, draw.Pt(x, at.Y+tableRow*(float64(i)+1.5))))
+			g.Marks = append(g.Marks, signMark(sign, draw.Pt(x, at.Y+tableRow*(float64(line)+1.5))))
 		}
+		line += 1 + len(c.pieces(&c.all[i]))
 	}
 	return g
 }

@@ -62,7 +62,7 @@ func (c *circuitry) pages() []*circuitry {
 	}
 	var out []*circuitry
 	for units := c.units(); len(units) > 0; {
-		p := &circuitry{supply: c.supply, names: c.names, sign: c.sign, page: len(out) + 1, sheets: len(out) + 2}
+		p := &circuitry{supply: c.supply, names: c.names, sign: c.sign, pieces: c.pieces, page: len(out) + 1, sheets: len(out) + 2}
 		n := 0
 		for n < len(units) && (n == 0 || p.with(units[n]).fits()) {
 			p = p.with(units[n])
@@ -77,7 +77,7 @@ func (c *circuitry) pages() []*circuitry {
 }
 
 func (c *circuitry) with(u unit) *circuitry {
-	return &circuitry{supply: c.supply, names: c.names, sign: c.sign, page: c.page, sheets: c.sheets, bank: c.bank || u.bank, all: append(append([]cables.Cable{}, c.all...), u.cables...)}
+	return &circuitry{supply: c.supply, names: c.names, sign: c.sign, pieces: c.pieces, page: c.page, sheets: c.sheets, bank: c.bank || u.bank, all: append(append([]cables.Cable{}, c.all...), u.cables...)}
 }
 
 // fits tries whether it goes on A3, drawn as close as may be.

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"fmt"
+	"math"
 	"strings"
 
 	"tumblehome/draw"
@@ -41,8 +43,19 @@ func (c *circuitry) source(one *cables.Cable, top float64) {
 			c.fuse("F"+number(one), &one.Fuse, x, c.loads-13)
 		}
 	}
+	c.stringFuse(one, x, c.loads-13)
 	c.origin(one, at)
 	c.shut()
+}
+
+// stringFuse stands for the fuses of all panels of a line: their own cables are not drawn one by one.
+func (c *circuitry) stringFuse(one *cables.Cable, x, y float64) {
+	for _, p := range c.pieces(one) {
+		if p.Amps > 0 {
+			c.symbol("strings-"+number(one), p.Words, "", fuseSymbol(draw.Pt(x, y))...)
+			c.lines(x+0.35*module, y-1.9, false, fmt.Sprintf("%d × %s A", p.Count, plainNumber(p.Amps)), "one in each panel's plus")
+		}
+	}
 }
 
 // leadOf is the lead of a source's line, or the line itself where it has none.
@@ -112,8 +125,16 @@ func (c *circuitry) origin(one *cables.Cable, at draw.Point) {
 		foot := draw.Pt(at.X, at.Y+nameDown-2)
 		c.wire(draw.Pt(at.X, at.Y+batteryHalf), foot)
 		c.symbol("", "body", "", bodySymbol(foot)...)
-		c.lines(at.X-module, foot.Y+4.4, true, "starter battery")
+		c.lines(at.X-module, foot.Y+4.4, true, "starter battery"+starterVolts(one))
 	}
+}
+
+// starterVolts are those of a vehicle that has not the usual 12 V; its engine charges at some 14 V for each 12.
+func starterVolts(line *cables.Cable) string {
+	if n := math.Round(line.Volts / 14); n > 1 {
+		return fmt.Sprintf("  %.0f V", 12*n)
+	}
+	return ""
 }
 
 // strokesOf are two strokes across the wire of a cable whose minus runs beside its plus and is not drawn.

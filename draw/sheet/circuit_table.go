@@ -19,13 +19,20 @@ var circuitHeads = []head{
 	{"Fuse A", 7, true}, {"", 2, false}, {"Kind", 7, false}, {"Lost V", 7, true}, {"Lost %", 7, true}, {"Short A", 8, true},
 }
 
-// rows are what the table says, cable by cable.
+// rows are what the table says, cable by cable, each with its small pieces under it.
 func (c *circuitry) rows() [][]string {
 	var out [][]string
 	for i := range c.all {
 		out = append(out, cableRow(&c.all[i], c.named))
+		for _, p := range c.pieces(&c.all[i]) {
+			out = append(out, pieceRow(p))
+		}
 	}
 	return out
+}
+
+func pieceRow(p cables.Piece) []string {
+	return []string{"", fmt.Sprintf("%d × %s", p.Count, p.Title), p.Where, "", some(p.MM2, three(p.MM2)), "", "", p.Positive, p.Negative, some(p.Amps, three(p.Amps)), "", "", "", "", ""}
 }
 
 func cableRow(one *cables.Cable, named func(id, words string) string) []string {

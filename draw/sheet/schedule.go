@@ -24,6 +24,9 @@ func Schedule(r *reckon.Reckoning, revision string) []draw.Scene {
 	rows := append(mendFirst(r), cautioned()...)
 	for _, c := range r.Cables.InOrder() {
 		rows = append(rows, scheduleRow(r, &c))
+		for _, p := range r.Cables.Pieces(&c) {
+			rows = append(rows, scheduledPiece(p))
+		}
 	}
 	return tabled(frame, "schedule", "Cable schedule of "+title, scheduleHeads, append(rows, scheduleKey(r)))
 }
@@ -43,6 +46,13 @@ func scheduleRow(r *reckon.Reckoning, c *cables.Cable) row {
 	}
 	return row{sign: signOf(r, c), cells: []string{c.Number, c.Label(), c.From.Words, c.To.Words, along, chosen(some(c.Section.MM2, three(c.Section.MM2)), c.Section.Said), "",
 		c.Positive, minus, about(some(c.Length.MM/1000, "%.1f"), c), about(some(c.Cut/1000, "%.2f"), c), chosen(some(c.Fuse.Amps, three(c.Fuse.Amps)), c.Fuse.Said), "", chosen(c.Fuse.Kind.Words(), c.Fuse.KindSaid), strings.Join(ends, "; ")}}
+}
+
+// scheduledPiece is a line for what belongs to the cable above it and has no number of its own.
+func scheduledPiece(p cables.Piece) row {
+	cells := make([]string, len(scheduleHeads))
+	cells[1], cells[2], cells[5], cells[7], cells[8], cells[11], cells[14] = p.Title, p.Where, some(p.MM2, three(p.MM2)), p.Positive, p.Negative, some(p.Amps, three(p.Amps)), p.Words
+	return row{cells: cells}
 }
 
 // about says of a length that nobody has measured it.

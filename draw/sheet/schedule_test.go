@@ -169,3 +169,43 @@ func TestAKindOfFuseThatNobodyWroteIsMarkedAndInWords(t *testing.T) {
 		}
 	}
 }
+
+const fourPanels = `{"fittings": {"panel-3": {"buy": "solar-rigid-180w", "at": "undecided"}, "panel-4": {"buy": "solar-rigid-180w", "at": "undecided"}},
+	"power": {"sources": {"sun": {"is": ["panel-left", "panel-right", "panel-3", "panel-4"], "string-fuse": 20, "string-most": 20, "most": 50}}}}`
+
+// Godwit has two batteries; its panels are made four here. What belongs to a cable without a number stands on the diagram too.
+func TestFusesOfPanelsAndLinksOfBatteriesAreOnDiagramAndSheets(t *testing.T) {
+	r := changed(t, "godwit", fourPanels)
+	all := sheetsOf(t, r)
+	for _, s := range sheet.Circuit(r, "", "") {
+		flawless(t, s)
+		all["diagram"] += s.Description + "\n" + letters(s)
+	}
+	for what, text := range all {
+		wanted := []string{"Each of the 4 panels has its fuse of 20 A in its plus", "3 pairs of branch plugs", "From battery to battery plus to plus"}
+		if what == "tests" {
+			wanted = []string{"Look at each of the 4 panels", "Put the 4 fuses of 20 A in"}
+		}
+		for _, piece := range wanted {
+			if !strings.Contains(text, piece) {
+				t.Errorf("%s lacks %q", what, piece)
+			}
+		}
+	}
+	if !strings.Contains(all["diagram"], "\n4 × 20 A\n") {
+		t.Error("no fuse is drawn at the panels")
+	}
+}
+
+func TestTheStarterBatteryOf24VoltsIsCalledSo(t *testing.T) {
+	for patch, want := range map[string]bool{`{"vehicle": {"volts": 24}}`: true, `{"vehicle": {"volts": 12}}`: false} {
+		text := ""
+		for _, s := range sheet.Circuit(changed(t, "dipper", patch), "", "") {
+			flawless(t, s)
+			text += letters(s)
+		}
+		if strings.Contains(text, "starter battery  24 V") != want {
+			t.Errorf("%s: called so: %v", patch, !want)
+		}
+	}
+}

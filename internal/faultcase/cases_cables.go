@@ -2,6 +2,11 @@ package faultcase
 
 var cablesCases = []Case{
 	{
+		Name:  "Dipper has 24 V, and a charger that gives 12 V",
+		On:    "dipper",
+		Patch: `{"vehicle": {"volts": 24}}`,
+		Finds: []string{"note power.volts.input /fittings/charger-engine"},
+	}, {
 		Name:  "A relay joins the vehicle's 24 V to the battery of Dipper",
 		On:    "dipper",
 		Patch: `{"vehicle": {"volts": 24}, "fittings": {"charger-engine": {"buy": "relay-split-140a"}}}`,
@@ -18,6 +23,12 @@ var cablesCases = []Case{
 		On:    "godwit",
 		Patch: `{"fittings": {"panel-3": {"buy": "solar-rigid-180w", "at": "undecided"}, "panel-4": {"buy": "solar-rigid-180w", "at": "undecided"}}, "power": {"sources": {"sun": {"is": ["panel-left", "panel-right", "panel-3", "panel-4"], "string-fuse": 30, "string-most": 20}}}}`,
 		Finds: []string{"fault power.fuse.string /power/sources/sun/string-fuse"},
+		Also:  "twice the sun is more than controller and cables were planned for, and panels without a place bring notes",
+	}, {
+		Name:  "The label of four panels allows less than any fuse carries",
+		On:    "godwit",
+		Patch: `{"fittings": {"panel-3": {"buy": "solar-rigid-180w", "at": "undecided"}, "panel-4": {"buy": "solar-rigid-180w", "at": "undecided"}}, "power": {"sources": {"sun": {"is": ["panel-left", "panel-right", "panel-3", "panel-4"], "string-most": 10}}}}`,
+		Finds: []string{"fault power.fuse.string /power/sources/sun/is"},
 		Also:  "twice the sun is more than controller and cables were planned for, and panels without a place bring notes",
 	}, {
 		Name:  "The fridge's fuse is left out of a circuit that has its cable",
@@ -128,6 +139,11 @@ var cablesCases = []Case{
 		On:    "dipper",
 		Patch: `{"power": {"circuits": {"reading": {"cable": "0.5 mm2"}}}}`,
 		Finds: []string{"close power.cable.strand /power/circuits/reading/cable"},
+	}, {
+		Name:  "The cable of Dipper's panel is thinner than its plugs hold",
+		On:    "dipper",
+		Patch: `{"power": {"sources": {"sun": {"cable": "2 mm2"}}}}`,
+		Finds: []string{"close power.cable.strand /power/sources/sun/cable", "close power.drop /power/sources/sun/cable"},
 	}, {
 		Name:  "The fan's negative goes through the body",
 		On:    "dipper",

@@ -13,6 +13,12 @@ var powerCases = []Case{
 		Finds: []string{"note power.battery.second /power/batteries/spare", "fault power.source.none /power/batteries/spare"},
 		Also:  "a battery without a place brings notes of its own",
 	}, {
+		Name:  "A panel of too few volts charges a second bank",
+		On:    "dipper",
+		Patch: `{"fittings": {"spare": {"buy": "battery-leisure-110ah", "at": "undecided", "later": "no"}, "panel-2": {"buy": "solar-flex-100w", "at": "undecided", "later": "no"}, "controller-2": {"buy": "mppt-20a", "at": "undecided", "later": "no"}}, "catalogue": {"battery-leisure-110ah": {"kind": "appliance", "amp-hours": 30}, "solar-flex-100w": {"kind": "appliance", "volts": 12}}, "power": {"batteries": {"spare": {"is": ["spare"], "main-fuse": 50, "fuse-kind": "class-t"}}, "sources": {"second": {"is": ["panel-2"], "by": "controller-2", "to": "spare"}}}}`,
+		Finds: []string{"fault power.panel.volts /power/sources/second"},
+		Also:  "what has no place brings notes of its own",
+	}, {
 		Name:  "The panel of Dipper is joined to the battery without its controller",
 		On:    "dipper",
 		Patch: `{"power": {"sources": {"sun": {"by": null}}}}`,

@@ -25,7 +25,7 @@ func cableEntries(v view, at string) []entry {
 	out := []entry{fieldOf(at+"/cable", "copper", ""), fieldOf(at+"/fuse", "fuse", "A"), {Path: at + "/fuse-kind", Label: "the fuse is a", Choices: fuseKinds},
 		fieldOf(at+"/fuse-away", "fuse, from what feeds it", "mm"), fieldOf(at+"/route", "measured, one way", "mm"), fieldOf(at+"/number", "number on both ends", "")}
 	if strings.HasPrefix(at, circuitsAt) {
-		out = append(out, entry{Path: at + "/from", Label: "from", Choices: feederChoices(v, at)}, fieldOf(at+"/current", "current when all is on", "A"), fieldOf(at+"/drop-wanted", "most voltage to lose", ""),
+		out = append(out, fieldOf(at+"/called", "called", ""), entry{Path: at + "/from", Label: "from", Choices: feederChoices(v, at)}, fieldOf(at+"/current", "current when all is on", "A"), fieldOf(at+"/drop-wanted", "most voltage to lose", ""),
 			entry{Path: at + "/loads", Label: "it feeds", Ticks: true, Choices: unjoinedChoices(v, reckon.IsFed), More: electricChoices(v)})
 	} else {
 		out = append(out, entry{Path: at + "/to", Label: "charges", Choices: bankChoices(v)}, fieldOf(at+"/most", "current at most", "A"), entry{Path: at + "/by", Label: "controlled by", Choices: unjoinedChoices(v, reckon.Controls)},

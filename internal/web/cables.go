@@ -117,6 +117,8 @@ func (r cableRow) need() string {
 		return ""
 	case r.unsafe():
 		return copperWords(r.Section.Need) + " wanted"
+	case r.Section.Rule == cables.RulePlugs:
+		return copperWords(r.Section.Need) + " fits the plugs"
 	}
 	return copperWords(r.Section.Need) + " would lose less"
 }
@@ -158,6 +160,8 @@ func (r cableRow) rule() string {
 		return "by its fuse"
 	case cables.RuleDrop:
 		return "by the voltage lost"
+	case cables.RulePlugs:
+		return "by the plugs of the panels"
 	case cables.RuleMechanical:
 		return "thinner ones break"
 	case cables.RuleShort:

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"io"
 	"net/http"
 	"slices"
@@ -164,27 +165,6 @@ func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
 	return e, nil
 }
 
-// newID stands in the paths of a form for the id of an item that is yet to be named.
-const newID = "{new}"
-
-// withNewID puts an id made from a name, and not yet taken, in place of {new}.
-func withNewID(doc *tree.Node, changes []change, name string) []change {
-	out := slices.Clone(changes)
-	for i, c := range out {
-		before, after, found := strings.Cut(string(c.Path), "/"+newID)
-		if !found {
-			continue
-		}
-		taken := map[string]bool{}
-		for _, e := range entries(doc.At(tree.Pointer(before))) {
-			taken[e.Key] = true
-		}
-		id := free(cmp.Or(asID(name), "new"), taken)
-		out[i].Path = tree.Pointer(before + "/" + id + after)
-	}
-	return out
-}
-
 // overtaken is the clash of a page that is older than the build and sends a value as it stood there, where somebody has changed it since: who
 // reads that page would take it for saved. Otherwise it is the error as it was.
 func (s *Server) overtaken(r *http.Request, w wish, unchanged error) error {
@@ -224,6 +204,10 @@ func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 		as := wanted
 		as.changes = pointed
 		err = s.saveWish(r, as)
+	}
+	if s.addedAlready(r, wanted, err) {
+		s.refuse(w, r, errUnsaid(fmt.Sprintf("“%s” is already added. Nothing was added twice.", wanted.newName)), nil)
+		return
 	}
 	if errors.Is(err, store.ErrNoChange) {
 		err = s.overtaken(r, wanted, err)

@@ -2,7 +2,7 @@ package cables
 
 // Cautions are what stands before any plan of wiring that is shown or printed.
 var Cautions = []string{
-	"A 12 V battery gives no shock but thousands of amperes: rings and watches off, insulated tools, main fuse out, negative off first and on last.",
+	"A battery of 12 or 24 V gives no shock but thousands of amperes: rings and watches off, insulated tools, main fuse out, negative off first and on last.",
 	"Fuse first: no cable leaves a battery without one. A fuse protects the cable, not the appliance. Never a larger one to stop it from blowing.",
 	"No charging of lithium batteries below 0 °C, no two kinds of battery side by side, no vented lead battery in a closed living space.",
 	"Strap batteries down: twice their weight in any direction may move them no more than 10 mm.",

@@ -9,10 +9,12 @@ import (
 const (
 	leastStrand = 1.0 // mm2 of a single cable of more than 200 mm
 	leastTrunk  = 6.0 // mm2 where the program chooses a battery's own cable; common practice
+	leastPlug   = 2.5 // mm2 that the plugs of panels hold: 2.5 to 6; common practice, from memory
 )
 
 var (
 	strandSource = finding.Source{Text: "ISO 10133: a cable run alone has at least 1 mm²; the US law asks for 1.3", Sure: finding.Read}
+	plugSource   = finding.Source{Text: "plugs of solar panels are made for 2.5 to 6 mm²; common practice, from memory", Sure: finding.Memory}
 	dropSource   = finding.Source{Text: "ISO 10133 as a public excerpt gives it: 3 % for feeders and what safety hangs on; 10 % for everything else and 5 % as a general value from memory", Sure: finding.Memory}
 )
 
@@ -51,10 +53,16 @@ func (c *Cable) demands() Section {
 	if c.Role == Trunk {
 		ask(RuleMechanical, finding.Source{Text: "common practice for a battery's own cable", Sure: finding.Practice}, "everything else hangs on it, and more will", func(a float64) bool { return a >= leastTrunk })
 	}
+	if c.plugged() {
+		ask(RulePlugs, plugSource, "the plugs of panels hold no thinner one", func(a float64) bool { return a >= leastPlug })
+	}
 	ask(RuleMechanical, strandSource, "thinner strands break when they are pulled and shaken", func(a float64) bool { return a >= leastStrand })
 	s.decide()
 	return s
 }
+
+// plugged says whether a cable ends in the plugs of panels.
+func (c *Cable) plugged() bool { return c.Role == Charge && c.Source == Sun }
 
 // decide takes the most that any rule asks for. Where none of the standard ones is enough for a rule, the thickest is reckoned with.
 func (s *Section) decide() {

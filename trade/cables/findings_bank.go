@@ -48,7 +48,7 @@ func (r *Result) volts(s Supply) []finding.Finding {
 	if len(wrong) > 1 && len(wrong) == known && !mains && len(s.Batteries) > 0 {
 		return []finding.Finding{bankVolts(s, wrong)}
 	}
-	out := r.relayVolts(s)
+	out := append(r.relayVolts(s), r.inputVolts(s)...)
 	for _, l := range wrong {
 		out = append(out, loadVolts(s, l))
 	}
@@ -64,6 +64,24 @@ func (r *Result) relayVolts(s Supply) (out []finding.Finding) {
 		out = append(out, finding.Finding{Code: "power.volts", Severity: finding.Danger, About: []string{one.About, "/vehicle/volts"}, Source: voltsSource, Caution: fireCaution, Measured: measure(one.Starter, "V"), Limit: measure(s.Volts, "V"),
 			Title: fmt.Sprintf("A relay joins the vehicle's %s V to a battery of %s V", digits(one.Starter, 3), digits(s.Volts, 3)),
 			Words: "A relay joins the two as a cable does: the higher one empties itself into the lower as fast as the cable lets it. Only a charger that converts belongs between them."})
+	}
+	return out
+}
+
+// inputVolts notes what a charger on the engine must bear where vehicle and house battery have different voltages: a row has the volts of what it gives.
+func (r *Result) inputVolts(s Supply) (out []finding.Finding) {
+	for _, one := range r.in.Sources {
+		if one.Kind != Engine || one.Starter <= 0 || len(one.Is) == 0 || r.bankOf(one) != s.ID || one.starter(s) == s.blocks() {
+			continue
+		}
+		charger, vehicle := one.Is[0], digits(one.Starter, 3)
+		f := finding.Finding{Code: "power.volts.input", Severity: finding.Note, About: []string{charger.About, "/vehicle/volts"}, Source: voltsSource, Caution: fireCaution, Limit: measure(one.Starter, "V"),
+			Title: fmt.Sprintf("The input of %s must bear %s V", charger.Name, vehicle),
+			Words: fmt.Sprintf("The vehicle has %s V, the house battery %s V. Look on its label for an input of %s V and an output of %s V: one that is made for the same volts on both sides is destroyed.", vehicle, digits(12*s.blocks(), 3), vehicle, digits(12*s.blocks(), 3))}
+		if charger.Volts > 0 {
+			f.Words = fmt.Sprintf("Its row in the catalogue says %s V, and nothing of what it takes in. ", digits(charger.Volts, 3)) + f.Words
+		}
+		out = append(out, f)
 	}
 	return out
 }

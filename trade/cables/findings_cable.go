@@ -35,8 +35,11 @@ func (r Rating) Words() string {
 	return words
 }
 
-// strand finds a cable so thin that it breaks by being handled.
+// strand finds a cable so thin that it breaks by being handled, or falls out of its plugs.
 func (r *Result) strand(c *Cable) (finding.Finding, bool) {
+	if c.plugged() {
+		return c.loosePlugs()
+	}
 	if !c.Section.Said || c.Section.MM2 >= leastStrand {
 		return finding.Finding{}, false
 	}
@@ -44,6 +47,14 @@ func (r *Result) strand(c *Cable) (finding.Finding, bool) {
 		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastStrand, "mm2"), Words: fmt.Sprintf("%s mm² break where they are bent and shaken. In a common sheath 0.75 mm² will do.", digits(c.Section.MM2, 4))}
 	f.Proposals = c.sectioned(max(c.Section.Need, leastStrand))
 	return f, true
+}
+
+// loosePlugs finds a cable of panels that is thinner than their plugs hold.
+func (c *Cable) loosePlugs() (finding.Finding, bool) {
+	f := finding.Finding{Code: "power.cable.strand", Severity: finding.Close, About: []string{c.sectionAbout()}, Title: c.itself() + " is thinner than the plugs of panels hold", Source: plugSource,
+		Measured: measure(c.Section.MM2, "mm2"), Limit: measure(leastPlug, "mm2"), Words: fmt.Sprintf("Such plugs are made for 2.5 to 6 mm². A cable of %s mm² sits loose in its seal and its crimp: water gets in, and the joint gets warm.", digits(c.Section.MM2, 4))}
+	f.Proposals = c.sectioned(max(c.Section.Need, leastPlug))
+	return f, c.Section.Said && c.Section.MM2 < leastPlug
 }
 
 // body finds a circuit that uses the body as its negative. What a relay joins has no other.

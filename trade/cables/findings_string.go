@@ -97,11 +97,21 @@ func (r *Result) stringUnfused(c *Cable) (finding.Finding, bool) {
 	} else {
 		f.Words += fmt.Sprintf("; such a panel usually stands %s A: its label says “maximum series fuse”.", digits(p.most, 3))
 	}
-	f.Words += fmt.Sprintf(" A fuse of at least %s A belongs in the plus cable of each. Panels joined plus to minus, in a row, need none: then write in-row: yes, and see that the controller bears their volts together.", digits(p.least, 2))
-	if p.choose > 0 {
-		f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put a fuse of %s A into the plus cable of each panel", digits(p.choose, 3)), s.About, "string-fuse", p.choose)}
+	if p.choose == 0 {
+		p.unfusable(&f)
+		return f, true
 	}
+	f.Words += fmt.Sprintf(" A fuse of at least %s A belongs in the plus cable of each. Panels joined plus to minus, in a row, need none: then write in-row: yes, and see that the controller bears their volts together.", digits(p.least, 2))
+	f.Proposals = []finding.Proposal{propose(fmt.Sprintf("put a fuse of %s A into the plus cable of each panel", digits(p.choose, 3)), s.About, "string-fuse", p.choose)}
 	return f, true
+}
+
+// unfusable says what is left where a fuse that carries a panel's sun is more than its label allows.
+func (p panels) unfusable(f *finding.Finding) {
+	if f.Severity != finding.Close {
+		f.Title = fmt.Sprintf("These %d panels cannot stand side by side so", p.count)
+	}
+	f.Words += fmt.Sprintf(" No fuse helps: one that carries its sun for hours has %s A at least, and none that is sold for panels has that and no more than the label allows. Put them in a row, plus to minus (in-row: yes), with a controller that bears their volts together; or give them two controllers, each with its own panels as a source of its own. Look at the label once more first: it may allow more.", digits(p.least, 2))
 }
 
 // sourceOf is the source of panels that a cable leads from.

@@ -36,6 +36,7 @@ func TestPanelsSideBySideNeedAFuseEachFromSoManyOn(t *testing.T) {
 		{"four of 100 W with the right fuses", small, 4, 10, 0, "", 0, 0},
 		{"four of 100 W with fuses beyond the label", small, 4, 20, 15, "fault", 20, 10},
 		{"four of 100 W with fuses that blow in the sun", small, 4, 6, 15, "close", 6, 10},
+		{"a label that allows less than any fuse carries, and a fuse as the label has it", small, 4, 8, 8, "close", 8, 0},
 		{"a label that allows less than any fuse carries", small, 4, 0, 8, "fault", 3 * 1.06 * 100 / 18, 0},
 	} {
 		in := charged(cables.Sun, tt.panel, func(s *cables.Source) {
@@ -57,6 +58,9 @@ func TestPanelsSideBySideNeedAFuseEachFromSoManyOn(t *testing.T) {
 			continue
 		}
 		proof.Check(t, proof.Case{Name: "panels side by side: " + tt.name, Source: "IEC 62548, from memory; (n − 1)·Isc by hand", Inputs: "Isc = 1.06·P/U", Expected: tt.reverse, Got: found.Measured.Value, Tolerance: 1e-9, Unit: "A"})
+		if none := tt.takes == 0; strings.Contains(found.Words, "A fuse of at least") == none || strings.Contains(found.Title+found.Words, "No fuse helps") != none {
+			t.Errorf("%s: advice that cannot be followed: %s: %s", tt.name, found.Title, found.Words)
+		}
 		if got := proposedString(t, found); got != tt.takes {
 			t.Errorf("%s: fuses of %g A are proposed, not of %g", tt.name, got, tt.takes)
 		}

@@ -72,7 +72,7 @@ func (s Source) gives(to Supply) float64 {
 	switch s.Kind {
 	case Sun:
 		if !s.Plain {
-			amps *= s.volts(to) / to.Volts
+			amps = s.turned(amps*s.volts(to)) / to.Volts
 		}
 	case Engine:
 		amps, made = amps/s.steps(to), 0
@@ -86,6 +86,19 @@ func (s Source) gives(to Supply) float64 {
 		return min(amps, made)
 	}
 	return amps
+}
+
+// turned is the power [W] that a controller turns into current: where a current is written, no more than the watts of the panels. What is written is rounded
+// up, and is that of the cable; times the volts of a panel of 36 V it would be far more than the panel has.
+func (s Source) turned(watts float64) float64 {
+	sum := 0.0
+	for _, l := range s.Is {
+		sum += l.Watts
+	}
+	if s.Most > 0 && sum > 0 && !low(s.Most, s.certain()) {
+		return min(watts, sum)
+	}
+	return watts
 }
 
 // fedByHouse puts the fuse at the end of the house battery, where the current of a short comes from.

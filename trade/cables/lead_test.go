@@ -1,6 +1,7 @@
 package cables_test
 
 import (
+	"math"
 	"slices"
 	"testing"
 
@@ -164,6 +165,16 @@ func TestEveryLeadIsLabelledBoughtAndTested(t *testing.T) {
 		}
 		if !tests[cables.TestContinuity] || !tests[cables.TestCharge] || !tests[cables.TestInsulation] || !tests[cables.TestWarmth] || !bought || lead.Cut <= 600 || len(lead.Terminals) == 0 {
 			t.Errorf("%s: tests %v, bought %v, cut %g mm, %v", kind, tests, bought, lead.Cut, lead.Terminals)
+		}
+	}
+}
+
+// By hand: 400 W at 36 V are 11.1 A; rounded up to 15 A and times 36 V they would be 540 W. The battery of 12.8 V gets 400/12.8 = 31.25 A.
+func TestALeadCarriesNoMoreThanTheWattsOfItsPanels(t *testing.T) {
+	for _, tt := range []struct{ most, volts, want float64 }{{15, 36, 31.25}, {10, 36, 28.125}, {0, 36, 1.25 * 31.25}} {
+		_, lead := lineAndLead(t, cables.Work(charged(cables.Sun, cables.Load{ID: "panel", Watts: 400, Volts: tt.volts}, func(s *cables.Source) { s.Most, s.Volts = tt.most, tt.volts })))
+		if math.Abs(lead.Current-tt.want) > 1e-9 {
+			t.Errorf("%g A at %g V written: the lead carries %g A, want %g", tt.most, tt.volts, lead.Current, tt.want)
 		}
 	}
 }

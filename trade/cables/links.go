@@ -20,8 +20,9 @@ func (r *Result) links() []Item {
 // joints are what brings several panels to one cable.
 func (r *Result) joints() []Item {
 	var out []Item
-	for _, c := range r.Cables {
-		if n := len(c.Loads) - 1; c.Role == Charge && c.Source == Sun && n > 0 && !c.row {
+	for i := range r.Cables {
+		c := &r.Cables[i]
+		if n := c.branches(); n > 0 {
 			out = append(out, Item{Words: "pair of branch plugs that joins one more panel side by side (none where panels stand in a row: then write in-row: yes; the controller's sheet says which it bears)", Unit: "piece", Count: float64(n), Cables: []string{c.Number}, Row: "connector-solar-branch"})
 		}
 	}

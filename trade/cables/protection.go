@@ -19,6 +19,7 @@ const (
 	RuleFuse       Rule = "fuse"       // the fuse that is written must not be more than the cable stands
 	RuleDrop       Rule = "drop"       // voltage
 	RuleMechanical Rule = "mechanical" // thinner strands break
+	RulePlugs      Rule = "plugs"      // those of panels hold no thinner one
 	RuleShort      Rule = "short"      // it must live through a short until its fuse has gone
 )
 

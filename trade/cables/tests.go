@@ -13,6 +13,7 @@ func (r *Result) tests() []Test {
 	}
 	out := append(r.off(), Test{Kind: TestEye, How: "Look at every end and tug it: covers are on, no edge touches a cable, batteries are strapped down, both ends bear the cable's number, every fuse holder is empty.",
 		Expect: "nothing moves, nothing is bare"})
+	out = append(out, r.seen()...)
 	out = append(out, r.each(studs, r.continuity)...)
 	out = append(out, r.apart()...)
 	out = append(out, r.each(insulation, resistance, bonded)...)

@@ -9,12 +9,14 @@ func (r *Result) chargeTests() []Test {
 		if c.Role != Charge || c.Source == "" {
 			continue
 		}
-		l := chargeLine{cable: c, lead: c, rests: r.Supplies[r.supplyOf(c.Bank)].rests(), charges: r.Supplies[r.supplyOf(c.Bank)].charges()}
+		s := r.Supplies[r.supplyOf(c.Bank)]
+		l := chargeLine{cable: c, lead: c, rests: s.rests(), charges: s.charges(), volts: 12 * s.blocks()}
 		if i+1 < len(r.Cables) && r.Cables[i+1].Role == Lead { // it stands behind its line
 			l.lead = r.Cables[i+1]
 		}
 		switch c.Source {
 		case Sun:
+			l.strings = r.Pieces(&r.Cables[i])
 			l.sun()
 		case Split:
 			l.split()
@@ -32,6 +34,8 @@ func (r *Result) chargeTests() []Test {
 type chargeLine struct {
 	cable, lead    Cable // from the source to what controls or converts it, and from there to the house battery; the same where there is no lead
 	rests, charges band
+	volts          float64 // that the house battery is called by
+	strings        []Piece // of panels side by side
 	tests          []Test
 }
 
@@ -99,6 +103,11 @@ func (l *chargeLine) sun() {
 	open := band{l.cable.Volts, roundUp(openOverWork*l.cable.Volts, 0.5)}
 	l.house("the solar controller")
 	l.add(l.lead, "Fuse out, plug the controller in on its battery side only, fuse back in. At its battery side.", l.rests.words()+", as at the battery; its lamp wakes up", l.rests, "")
+	for _, p := range l.strings {
+		if p.Amps > 0 {
+			l.tests = append(l.tests, Test{Cable: l.cable.Number, Kind: TestCharge, How: fmt.Sprintf("Panels still covered. Put the %d fuses of %s A in, one in the plus of each panel, then join the branch plugs.", p.Count, digits(p.Amps, 3)), Expect: "no holder is empty, every plug has clicked"})
+		}
+	}
 	joined, panels := "of one panel or of several side by side; what is in a row adds up", len(l.cable.Loads)
 	if l.cable.row {
 		joined, panels = "of all in the row together", 1
@@ -122,7 +131,7 @@ func inARow(panels int, open band) string {
 func (l *chargeLine) shore() {
 	what := l.cable.From.Words
 	l.house(what)
-	l.add(l.lead, fmt.Sprintf("Fuse out, plug %s in on its 12 V side, fuse back in. Mains still out.", what), l.rests.words()+", as at the battery", l.rests, "")
+	l.add(l.lead, fmt.Sprintf("Fuse out, plug %s in on its %.0f V side, fuse back in. Mains still out.", what, l.volts), l.rests.words()+", as at the battery", l.rests, "")
 	l.rises("Only after a licensed electrician has tested the mains side: mains lead in", what)
-	l.falls("Mains lead out again. At its 12 V side.")
+	l.falls(fmt.Sprintf("Mains lead out again. At its %.0f V side.", l.volts))
 }

@@ -15,7 +15,7 @@ var (
 
 // The usual warnings.
 const (
-	careBattery = "A battery of 12 V gives no shock, but thousands of amperes into a spanner: rings off, fuse out, negative off first and on last."
+	careBattery = "A battery of 12 or 24 V gives no shock, but thousands of amperes into a spanner: rings off, fuse out, negative off first and on last."
 	careCharge  = "No charge into lithium below 0 °C, no lead battery in a closed living space, a fuse at each end of a cable between two batteries."
 	careMains   = "Everything at mains voltage is work for a licensed electrician, and so is its test."
 )
@@ -36,6 +36,7 @@ func (r *Result) judge() []finding.Finding {
 	out = append(out, r.unknown()...)
 	out = append(out, r.uncontrolled()...)
 	out = append(out, r.second()...)
+	out = append(out, r.secondVolts()...)
 	for i := range r.in.Things {
 		put(r.unsuited(&r.in.Things[i]))
 	}

@@ -73,8 +73,17 @@ func (r *Result) overloaded(s *Source, b *Battery) (finding.Finding, bool) {
 	} else {
 		f.Words = fmt.Sprintf("The charger takes %.0f A for the battery, where %.0f A are said to be the most. Alternator, cable and fuse run hot. Take a smaller charger, or one that can be set.", draws, s.Most)
 	}
-	f.Proposals = r.bearable(s, b)
+	f.Proposals = append(r.bearable(s, b), s.turnedDown()...)
 	return f, s.Kind == Engine && s.Most > 0 && draws > nearMost*s.Most
+}
+
+// turnedDown proposes what many chargers can: a setting for less current. Its row then has what it is set to.
+func (s *Source) turnedDown() []finding.Proposal {
+	if s.Relay || s.Row == "" || s.Most < 1 {
+		return nil
+	}
+	return []finding.Proposal{{Words: fmt.Sprintf("set it to %.0f A, if it can be set, and let its row in the catalogue say so", floor(s.Most)),
+		Patch: patchAt("/catalogue/"+s.Row, map[string]any{"kind": s.RowKind, "amps": floor(s.Most)})}}
 }
 
 // bearable proposes the largest charger of the catalogue that the engine bears, in place of what draws too much.

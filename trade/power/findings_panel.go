@@ -21,3 +21,15 @@ func tooFewVolts(s *Source, b *Battery) (finding.Finding, bool) {
 	}
 	return f, s.Kind == Sun && s.tooFewVolts(takes)
 }
+
+// secondVolts asks the same of panels that charge a bank which the year leaves out.
+func (r *Result) secondVolts() (out []finding.Finding) {
+	for _, two := range r.in.Second {
+		for i := range two.Sources {
+			if f, low := tooFewVolts(&two.Sources[i], two.Battery); low {
+				out = append(out, f)
+			}
+		}
+	}
+	return out
+}

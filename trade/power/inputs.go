@@ -79,29 +79,31 @@ const (
 
 // Source is something that charges the battery.
 type Source struct {
-	ID         string
-	About      string
-	Kind       string  // Sun, Engine or Shore
-	Fitting    string  // JSON Pointer of what it is; "" where that is several things
-	Watts      float64 // of the panels together
-	Panels     int
-	PanelVolts float64  // at their best: of one, or of all where they are joined in a row; 0 is 18
-	InRow      bool     // joined plus to minus
-	Bonded     bool     // glued flat to the roof, without air behind
-	Shade      *float64 // share of light lost to shade, if said
-	Controller string   // row; "" for none
-	Bare       bool     // panels that are said to be joined to a battery without a controller
-	PWM        bool     // the controller holds the panel at the battery's voltage
-	Amps       float64  // what the controller or charger can give; 0 is not known
-	Relay      bool     // from the engine by a switch alone
-	Most       float64  // what the engine may give, as the document says; 0 is not said
-	Loop       float64  // resistance from the engine's battery and back, ohm; 0 is not known
+	ID           string
+	About        string
+	Kind         string  // Sun, Engine or Shore
+	Fitting      string  // JSON Pointer of what it is; "" where that is several things
+	Watts        float64 // of the panels together
+	Panels       int
+	PanelVolts   float64  // at their best: of one, or of all where they are joined in a row; 0 is 18
+	InRow        bool     // joined plus to minus
+	Bonded       bool     // glued flat to the roof, without air behind
+	Shade        *float64 // share of light lost to shade, if said
+	Controller   string   // row; "" for none
+	Bare         bool     // panels that are said to be joined to a battery without a controller
+	PWM          bool     // the controller holds the panel at the battery's voltage
+	Amps         float64  // what the controller or charger can give; 0 is not known
+	Relay        bool     // from the engine by a switch alone
+	Most         float64  // what the engine may give, as the document says; 0 is not said
+	Loop         float64  // resistance from the engine's battery and back, ohm; 0 is not known
+	Row, RowKind string   // of the catalogue, where it is one thing
 }
 
 // Second is a bank beside the one that is reckoned with.
 type Second struct {
 	ID, About string
 	Sources   []Source
+	Battery   *Battery
 }
 
 // Unknown is a thing named as a source that is told to be neither panel nor charger.
