@@ -127,7 +127,7 @@ func TestAPreviewSavesNothing(t *testing.T) {
 			}
 		}
 	}
-	if !moved || !strings.HasPrefix(said.Sentence, "Galley 1000 mm rearwards: on the rear axle +") {
+	if !moved || !strings.HasPrefix(said.Sentence, "Galley 1\u202f000 mm rearwards: on the rear axle +") {
 		t.Errorf("it says %q of %+v", said.Sentence, said.Figures)
 	}
 	if len(said.Fouls) == 0 {
