@@ -113,7 +113,7 @@ func (a attempt) standing(s Standing) Standing {
 // after judges what is after an attempt. It remembers all that the attempt leaves as it is, and proposes nothing.
 func (w *worker) after(a attempt) *worker {
 	sub := &worker{in: w.in, index: w.index, people: w.people, carriers: w.carriers, doors: w.doors, was: w.now, changes: map[string][]change{}, movedIn: map[string][]int{}}
-	sub.in.Nudge, sub.in.Lengthen, sub.in.Stretch, sub.in.Slide, sub.in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
+	sub.in.Nudge, sub.in.Lengthen, sub.in.Stretch, sub.in.Slide, sub.in.Turn, sub.in.Modes = nil, nil, nil, nil, nil, slices.Clone(w.in.Modes)
 	goes := w.carriedBy(a.thing)
 	for m := range sub.in.Modes {
 		mode, own := &sub.in.Modes[m], false
