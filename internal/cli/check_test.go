@@ -36,4 +36,14 @@ func TestACheckOfManyFoulsTriesOnlySoMuch(t *testing.T) {
 	if !strings.Contains(said, "was not tried here: tumblehome finding fit.") {
 		t.Error("nothing says where the others are tried")
 	}
+	out.Reset()
+	cli.Run([]string{"check", "--json", file}, strings.NewReader(""), &out, &errs)
+	if untried := strings.Count(out.String(), `"untried": `); untried < 60 {
+		t.Errorf("%d findings say in JSON that their proposals were not tried", untried)
+	}
+	for line := range strings.SplitSeq(said, "\n") { // a title that comes again is of another mode, and says so
+		if strings.HasSuffix(line, ")") && !strings.HasPrefix(line, " ") && strings.Count(said, line+"\n") > 1 {
+			t.Errorf("it says twice: %s", line)
+		}
+	}
 }
