@@ -20,6 +20,7 @@ func TestWhatIsOffered(t *testing.T) {
 		{"A ladder is hung before the rear doors, and nobody says that it swings with them", "fit.door.barred", "say that ladder hangs on the rear door and swings with it"},
 		{"A coolbox is put into the kitchen past three narrow doors", "fit.comes-out", "give kitchen 2 wider doors"},
 		{"The bed is shorter than who lies in it", "fit.bed.length", "make bench 195 mm longer towards the front"},
+		{"A box reaches through the lining of the rear doors", "fit.sticks-out", "move left box 14 mm forwards; cut the rear face of left box to the rear"},
 		{"A bed lies across a van that is narrower than who lies in it is long", "fit.bed.length", "turn bench by a quarter, so that one lies along the van, and 75 mm forwards"},
 		{"Somebody will have outgrown the bed", "fit.bed.growth", "make bench 75 mm longer, 20 at the front and 55 at the rear"},
 		{"A rail runs over the bed a little higher than one turns over", "fit.bed.sit-up", "make bench 140 mm lower"},
