@@ -11,10 +11,16 @@ import (
 // notOnAPage are words that live in files and under "show how", never in a sentence on a page.
 var notOnAPage = regexp.MustCompile(`(?i)\b(p50|p80|take-?off|half-?breadths?|stations?|kerf|derat\w*|selectivity|patch|json|pointer|schema|null|nan|inf)\b|%!|\{|\}`)
 
+// joined is a large number whose thousands are not parted, before its unit.
+var joined = regexp.MustCompile(`\b\d{4,}(\.\d+)? (mm|kg|l|A|Ah|W|Wh)\b`)
+
 // amiss says what is wrong with a sentence, or is empty.
 func amiss(text string) string {
 	if word := notOnAPage.FindString(text); word != "" {
 		return "has the word " + word
+	}
+	if number := joined.FindString(text); number != "" {
+		return "does not part the thousands of " + number
 	}
 	if strings.Contains(text, "  ") || strings.TrimSpace(text) != text {
 		return "has a blank too many"

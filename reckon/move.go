@@ -38,7 +38,8 @@ type Stretch struct {
 }
 
 // MovePatch is the merge patch of one or several moves, in the builder's own words; false when a fitting does not exist or has no
-// place yet. What stands on another of them is not moved twice, and what is carried turns along.
+// place yet. What stands on another of them is not moved twice, what is carried turns along, and what runs from face to face keeps its length where
+// it or what it runs to is turned.
 func (r *Reckoning) MovePatch(moves ...Move) (tree.Patch, bool) {
 	node := r.Written()
 	after := node
@@ -47,17 +48,32 @@ func (r *Reckoning) MovePatch(moves ...Move) (tree.Patch, bool) {
 		wanted[m.Fitting] = [3]float64{m.DX, m.DY, m.DZ}
 	}
 	own := arrangement.Together(r.Document.Fittings, wanted)
+	kept, _ := r.lengthsKept(moves)
+	for _, id := range build.SortedKeys(kept) {
+		t, was := kept[id], r.Document.Fittings[id]
+		for _, raw := range []json.RawMessage{arrangement.PlacePatch(id, was.At, *t.At), arrangement.SizePatch(id, was.Size, t.Fitting.Size)} {
+			patch, err := tree.ParsePatch(raw)
+			if err != nil {
+				return tree.Patch{}, false
+			}
+			after = tree.Merge(after, patch)
+		}
+	}
 	for _, m := range moves {
 		f, ok := r.Document.Fittings[m.Fitting]
 		standing := r.Places.Find(m.Fitting)
 		if !ok || standing == nil || !standing.Placed() {
 			return tree.Patch{}, false
 		}
-		place := arrangement.DragPoints(f, standing.Box, own[m.Fitting])
+		before, written := kept[m.Fitting]
+		if !written {
+			before = r.Thing(m.Fitting)
+		}
+		place := arrangement.DragPoints(before.Fitting, standing.Box, own[m.Fitting])
 		r.snapped(&place, m)
-		patches := []json.RawMessage{arrangement.PlacePatch(m.Fitting, f.At, place), turnPatch(m.Fitting, f, m.Turn)}
+		patches := []json.RawMessage{arrangement.PlacePatch(m.Fitting, before.At, place), turnPatch(m.Fitting, f, m.Turn)}
 		if len(m.Stretch) > 0 {
-			patches = append(patches, r.stretchPatches(m, place)...)
+			patches = append(patches, r.stretchPatches(m, before, place)...)
 		}
 		for _, raw := range patches {
 			patch, err := tree.ParsePatch(raw)
@@ -86,8 +102,8 @@ func (r *Reckoning) snapped(place *build.Place, m Move) {
 }
 
 // stretchPatches are the patches of the faces moved, one face after the other.
-func (r *Reckoning) stretchPatches(m Move, place build.Place) []json.RawMessage {
-	before, box := r.Thing(m.Fitting), r.Places.Find(m.Fitting).Box
+func (r *Reckoning) stretchPatches(m Move, before arrangement.Thing, place build.Place) []json.RawMessage {
+	box := r.Places.Find(m.Fitting).Box
 	after := before
 	after.At = &place
 	for _, s := range m.Stretch {

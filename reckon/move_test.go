@@ -54,12 +54,11 @@ func TestWhatCannotBeMovedSaysWhy(t *testing.T) {
 		move reckon.Move
 		want string
 	}{
-		"a galley goes":                 {reckon.Move{Fitting: "galley", DX: 10}, ""},
-		"its scribed face does not":     {reckon.Move{Fitting: "galley", Stretch: face}, "its right face is cut to the lining and ends where that is"},
-		"what is locked stays":          {reckon.Move{Fitting: "table", DX: 10}, "it is locked"},
-		"what is bought keeps its size": {reckon.Move{Fitting: "battery", Stretch: face}, "it is bought and comes in one size"},
-		"between two ends nothing turns": {reckon.Move{Fitting: "settle", Turn: 90},
-			"it runs from face to face: say one face it stands against, and how long it is, first"},
+		"a galley goes":                                   {reckon.Move{Fitting: "galley", DX: 10}, ""},
+		"its scribed face does not":                       {reckon.Move{Fitting: "galley", Stretch: face}, "its right face is cut to the lining and ends where that is"},
+		"what is locked stays":                            {reckon.Move{Fitting: "table", DX: 10}, "it is locked"},
+		"what is bought keeps its size":                   {reckon.Move{Fitting: "battery", Stretch: face}, "it is bought and comes in one size"},
+		"what runs from end to end turns with its length": {reckon.Move{Fitting: "settle", Turn: 90}, ""},
 	} {
 		if got := was.WhyNot(tt.move); got != tt.want {
 			t.Errorf("%s: %q, want %q", name, got, tt.want)

@@ -26,9 +26,9 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
 		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Seats: beltedSeats(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 7, key, func() fit.Result {
+	return workBy(m, "fit", 10, key, func() fit.Result {
 		in := key.Rest
-		in.Room, in.Nudge, in.Lengthen, in.Stretch, in.Slide, in.Ground = w.room, w.nudge, w.lengthen, w.stretch, w.slideLess, m.ground(w.room)
+		in.Room, in.Nudge, in.Lengthen, in.Stretch, in.Slide, in.Turn, in.Ground = w.room, w.nudge, w.lengthen, w.stretch, w.slideLess, w.turn, m.ground(w.room)
 		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
 		for i := range w.places.Rest {
 			in.Fittings[i] = w.fitFitting(&w.places.Rest[i])

@@ -70,3 +70,53 @@ func about(r *reckon.Reckoning, id string) [4]float64 {
 		(a.MinX + a.MaxX - b.MinX - b.MaxX) / 2, (a.MinY + a.MaxY - b.MinY - b.MaxY) / 2, a.MaxX - a.MinX, a.MaxY - a.MinY,
 	}
 }
+
+// runsToABed is a bed from face to face, a bench from the front to it, a rack from it to the rear and a shelf that has nothing to do with it.
+const runsToABed = `{"fittings": {
+	"bed": {"make": "box", "at": {"x": "900..2835", "y": "left + 100"}, "size": {"y": 700, "z": 400}, "of": "ply-poplar-12"},
+	"bench": {"make": "box", "at": {"x": "front..bed.front - 20", "y": "left + 100"}, "size": {"y": 400, "z": 400}, "of": "ply-poplar-12"},
+	"rack": {"make": "box", "at": {"x": "bed.rear..rear", "y": "left + 100"}, "size": {"y": 400, "z": 300}, "of": "ply-poplar-12"},
+	"plank": {"make": "box", "at": {"x": "front..rear", "y": "left + 300", "z": 1400}, "size": {"y": 100, "z": 20}, "of": "ply-poplar-12"}}}`
+
+func TestATurnedBedKeepsItsLengthAndSoDoesWhatRunsToIt(t *testing.T) {
+	patch, err := tree.ParsePatch([]byte(runsToABed))
+	if err != nil {
+		t.Fatal(err)
+	}
+	day := quantity.Date{Year: 2026, Month: 9, Day: 19}
+	start := reckon.NewMachine().Reckon(applied(t, demo(t, "dipper"), patch), day)
+	quarter := reckon.Move{Fitting: "bed", Turn: 90}
+	turn, ok := start.MovePatch(quarter)
+	if why := start.WhyNot(quarter); !ok || why != "" {
+		t.Fatalf("it does not turn: %q", why)
+	}
+	now := reckon.NewMachine().Reckon(applied(t, demo(t, "dipper"), both(t, patch, turn)), day)
+	for id, across := range map[string]bool{"bed": true, "bench": false, "rack": false, "plank": false} {
+		was, is := about(start, id), about(now, id)
+		if across {
+			was[2], was[3] = was[3], was[2]
+		}
+		if math.Abs(was[2]-is[2]) > 1 || math.Abs(was[3]-is[3]) > 1 {
+			t.Errorf("%s is %g x %g, want %g x %g", id, is[2], is[3], was[2], was[3])
+		}
+	}
+	if at := now.Document.Fittings["rack"].At.X.String(); at != "rear" {
+		t.Errorf("the rack stands at %q", at)
+	}
+	if at := now.Document.Fittings["plank"].At.X.String(); at != "front..rear" {
+		t.Errorf("the plank stands at %q", at)
+	}
+	if kept := start.LengthsKept(quarter); len(kept) != 3 || kept[0].Fitting != "bed" || kept[0].Length != 1935 {
+		t.Errorf("told as kept: %v", kept)
+	}
+	if kept := start.LengthsKept(reckon.Move{Fitting: "bed", Turn: 180}); len(kept) != 1 {
+		t.Errorf("half a turn keeps %v", kept)
+	}
+}
+
+// both are two patches one after the other.
+func both(t *testing.T, first, second tree.Patch) tree.Patch {
+	t.Helper()
+	start := build.Encode(demo(t, "dipper"))
+	return tree.Difference(start, tree.Merge(tree.Merge(start, first), second))
+}

@@ -1,6 +1,8 @@
 package begin
 
 import (
+	"maps"
+	"slices"
 	"strings"
 
 	"tumblehome/build"
@@ -11,7 +13,7 @@ import (
 // stood against the right side stands against the left, and what was called the left bench is called the right one.
 func mirror(doc *build.Document) {
 	for id, f := range doc.Fittings {
-		doc.Fittings[id] = mirrorFitting(f)
+		doc.Fittings[id] = Mirrored(f)
 	}
 	for id, m := range doc.Modes {
 		for who, pose := range m.People {
@@ -44,8 +46,11 @@ func hasSeat(seats map[string]build.Seat, id string) bool {
 	return there
 }
 
-func mirrorFitting(f build.Fitting) build.Fitting {
+// Mirrored is a fitting turned over, right to left: where it stands, which of its faces are cut to the lining, how it is turned and moves, and what
+// side its name says. The fitting given is left as it is.
+func Mirrored(f build.Fitting) build.Fitting {
 	f.Called = otherSides(f.Called, " ")
+	f.Scribe, f.Moves = slices.Clone(f.Scribe), maps.Clone(f.Moves)
 	if f.At != nil {
 		at := *f.At
 		at.Y = mirrorRule(at.Y)

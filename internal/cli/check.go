@@ -4,7 +4,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"tumblehome/reckon"
@@ -14,7 +13,7 @@ import (
 
 type checkCommand struct {
 	source
-	JSON bool `name:"json" help:"Print the findings as JSON."`
+	JSON bool `name:"json" help:"Print the findings as JSON. Proposals were tried and help; untried is how many of a finding were not tried, and are left out."`
 }
 
 // Run prints the findings and leaves 1 when one nobody has accepted is a fault or worse.
@@ -34,12 +33,21 @@ func (c checkCommand) Run(s *streams) error {
 	return err
 }
 
-// helped are the findings with only those proposals that were tried and help.
-func helped(r *reckon.Reckoning, worker remedy.Worker) []finding.Finding {
-	out, left := slices.Clone(r.Findings), tries(mostTried)
-	for i, f := range out {
-		tried, _ := left.of(worker, r, f)
-		out[i].Proposals = helping(tried)
+// checked is a finding with only those proposals that were tried and help.
+type checked struct {
+	finding.Finding
+	Untried int `json:"untried,omitempty"` // how many of its proposals were not tried and are left out; the command finding tries them
+}
+
+func helped(r *reckon.Reckoning, worker remedy.Worker) []checked {
+	out, left := make([]checked, len(r.Findings)), tries(mostTried)
+	for i, f := range r.Findings {
+		tried, any := left.of(worker, r, f)
+		if !any {
+			out[i].Untried = len(f.Proposals)
+		}
+		f.Proposals = helping(tried)
+		out[i].Finding = f
 	}
 	return out
 }
@@ -81,7 +89,11 @@ func printFinding(out io.Writer, r *reckon.Reckoning, worker remedy.Worker, f fi
 }
 
 func writeFinding(text *strings.Builder, f finding.Finding) {
-	fmt.Fprintf(text, "%-9s %s (%s)\n", f.Severity, f.Title, f.Code)
+	code := f.Code
+	if f.Mode != "" { // the same may be found in several
+		code += ", in the mode " + f.Mode
+	}
+	fmt.Fprintf(text, "%-9s %s (%s)\n", f.Severity, f.Title, code)
 	for _, sentence := range []string{f.Words, f.Caution, lived(f)} {
 		if sentence != "" {
 			fmt.Fprintf(text, "          %s\n", sentence)

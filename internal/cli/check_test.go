@@ -36,4 +36,28 @@ func TestACheckOfManyFoulsTriesOnlySoMuch(t *testing.T) {
 	if !strings.Contains(said, "was not tried here: tumblehome finding fit.") {
 		t.Error("nothing says where the others are tried")
 	}
+	out.Reset()
+	cli.Run([]string{"check", "--json", file}, strings.NewReader(""), &out, &errs)
+	if untried := strings.Count(out.String(), `"untried": `); untried < 60 {
+		t.Errorf("%d findings say in JSON that their proposals were not tried", untried)
+	}
+}
+
+// A table that is dropped through the floor to drive, to sleep and to unload is three findings of one title: each says its mode.
+func TestACheckSaysInWhichModeSomethingIsFound(t *testing.T) {
+	text, err := examples.Document("dipper")
+	if err != nil {
+		t.Fatal(err)
+	}
+	file := filepath.Join(t.TempDir(), "dropped.yaml")
+	if err := os.WriteFile(file, bytes.Replace(text, []byte(`drop: {slide: "-z", by: 370}`), []byte(`drop: {slide: "-z", by: 900}`), 1), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	var out, errs bytes.Buffer
+	cli.Run([]string{"check", file}, strings.NewReader(""), &out, &errs)
+	for _, mode := range []string{"drive", "night", "unload"} {
+		if n := strings.Count(out.String(), "(fit.sticks-out, in the mode "+mode+")\n"); n != 1 {
+			t.Errorf("%d findings stick out in the mode %s\n%s", n, mode, errs.String())
+		}
+	}
 }

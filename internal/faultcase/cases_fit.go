@@ -141,6 +141,13 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"bench": {"at": {"x": "1300..2920"}}}}`,
 		Finds: []string{"fault fit.bed.length /people/ada in night", "fault fit.bed.length /people/ben in night"},
 	}, {
+		Name: "A bed lies across a van that is narrower than who lies in it is long",
+		Patch: `{"people": {"ada": {"stature": 1750}}, "fittings": {"left-box": null, "bench": {"at": {"x": 1100, "y": "mid 0"}, "size": {"x": 700, "y": 1950}, "scribe": ["left", "right"], "moves": null, "positions": null},
+			"bed": {"at": {"x": "front..rear", "y": "left..right"}, "size": {"y": null}, "scribe": ["left", "right"], "moves": null, "positions": null}},
+			"modes": {"night": {"take": null, "people": {"ada": {"head": "left"}, "ben": null}}}}`,
+		Finds: []string{"fault fit.bed.length /people/ada in night"},
+		Also:  "it stands in the way",
+	}, {
 		Name:  "The mattress is shorter than the bed and than who lies on it",
 		Patch: `{"fittings": {"mattress": {"make": "cushions", "upon": "bed", "at": {"x": "to rear", "y": "left..right"}, "size": {"x": 1660, "z": 75}, "of": "foam-pu-32-75", "held": "strapped"}}}`,
 		Finds: []string{"fault fit.bed.length /people/ada in night", "fault fit.bed.length /people/ben in night"},

@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -183,5 +184,27 @@ func TestWhatIsAddedFindsAPlace(t *testing.T) {
 	}
 	if got := w.fitting("dry-locker").At.Y.String(); got != "mid 0" {
 		t.Errorf("put in the middle it stands at %q across", got)
+	}
+}
+
+func TestWhatIsPutAtTheOtherSideIsTurnedOverWithAllUponIt(t *testing.T) {
+	w := open(t, dipper)
+	for i, request := range []*http.Request{
+		post("/edit", "path", "/fittings/settle/at", "value", "undecided", "base", "1"),
+		post("/fittings/settle/put", "at", "left", "base", "2"),
+	} {
+		if got := w.answer(request); got.Code >= http.StatusBadRequest {
+			t.Fatal(i, got.Code, got.Body)
+		}
+	}
+	settle, bed := w.fitting("settle"), w.fitting("pullout")
+	if settle.At.Y.String() != "left" || !slices.Equal(settle.Scribe, []string{"left"}) || settle.Moves["lid"].Hinge.A != "left" {
+		t.Errorf("the settle stands at %s, is cut at its %v and opens about %v", settle.At.Y, settle.Scribe, settle.Moves["lid"].Hinge)
+	}
+	if bed.At.Y.String() != "left" || !slices.Equal(bed.Scribe, []string{"left"}) || bed.Moves["out"].Slide.Back {
+		t.Errorf("the bed upon it lies at %s, is cut at its %v and is pulled out along %v", bed.At.Y, bed.Scribe, bed.Moves["out"].Slide)
+	}
+	if head, _ := w.store.Head(); !strings.Contains(head.Words, "turned over to that side") {
+		t.Errorf("it says %q", head.Words)
 	}
 }

@@ -112,6 +112,14 @@ func TestEditsOfScript(t *testing.T) {
 	})
 }
 
+func TestATurnSaysWhoseLengthIsWrittenDown(t *testing.T) {
+	w := open(t, dipper)
+	got := w.answer(postJSON("/preview", `{"revision": 1, "mode": "day", "moves": [{"fitting": "settle", "turn": 90}]}`))
+	if want := `turned by 90°; kept as they were and written down: settle 1 900 mm long: `; !strings.Contains(got.Body.String(), strings.ReplaceAll(want, `\u00a0`, "\u00a0")) {
+		t.Errorf("%d: it says %.300s", got.Code, got.Body)
+	}
+}
+
 func TestAPreviewSavesNothing(t *testing.T) {
 	w := open(t, dipper)
 	got := w.answer(postJSON("/preview", `{"revision": 1, "mode": "day", "moves": [{"fitting": "galley", "dx": 1000, "dy": 0, "dz": 0, "turn": 0}]}`))
@@ -138,7 +146,7 @@ func TestAPreviewSavesNothing(t *testing.T) {
 			}
 		}
 	}
-	if !moved || !strings.HasPrefix(said.Sentence, "Galley 1000 mm rearwards: on the rear axle +") {
+	if !moved || !strings.HasPrefix(said.Sentence, "Galley 1\u00a0000 mm rearwards: on the rear axle +") {
 		t.Errorf("it says %q of %+v", said.Sentence, said.Figures)
 	}
 	if len(said.Fouls) == 0 {

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"tumblehome/build/tree"
+	"tumblehome/quantity"
 	"tumblehome/reckon"
 )
 
@@ -35,7 +36,23 @@ func (s *state) patchOfMoves(moves []reckon.Move) (tree.Patch, string, error) {
 	if !ok {
 		return tree.Patch{}, "", errUnreadable("it has no place yet, so it cannot be moved; give it one first")
 	}
-	return patch, togetherWords(moves, told), nil
+	return patch, togetherWords(moves, told) + keptWords(s.LengthsKept(moves...)), nil
+}
+
+// keptWords says whose length is written down since a turn would else change it.
+func keptWords(kept []reckon.Kept) string {
+	var told []string
+	for _, k := range kept {
+		told = append(told, unhyphen(k.Fitting)+" "+wholeMM(k.Length)+" "+[2]string{"long", "wide"}[k.Axis])
+	}
+	if len(told) == 0 {
+		return ""
+	}
+	more := ""
+	if len(told) > mostMoves {
+		told, more = told[:mostMoves], " and others"
+	}
+	return "; kept as they were and written down: " + strings.Join(told, ", ") + more
 }
 
 // togetherWords says many moves in few words.
@@ -116,6 +133,6 @@ func stretchWords(one reckon.Stretch) string {
 }
 
 // wholeMM is a length as a tape has it.
-func wholeMM(v float64) string { return strconv.FormatFloat(math.Round(v), 'f', 0, 64) + " mm" }
+func wholeMM(v float64) string { return quantity.Parted(v) + " mm" }
 
 func plainNumber(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }

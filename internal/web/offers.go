@@ -94,7 +94,7 @@ func (s *Server) put(now *state, o settings.Offer, words string) (tree.Patch, st
 	}
 	with := *now
 	with.Doc, with.Node, with.Reckoning = doc, tree.Merge(now.Node, undecided), s.desk.reckon(doc, now.Day)
-	if place, ok := s.freePlace(&with, id, everywhere); ok {
+	if place, ok := s.freePlace(&with, id, tree.Patch{}, everywhere); ok {
 		return tree.Setting(at, withPlace(fitting, place)), id
 	}
 	return undecided, id

@@ -1,11 +1,13 @@
 package web
 
 import (
+	"maps"
 	"math"
 	"net/http"
 	"slices"
 
 	"tumblehome/build"
+	"tumblehome/build/begin"
 	"tumblehome/build/tree"
 	"tumblehome/catalogue/settings"
 	"tumblehome/internal/store"
@@ -49,20 +51,41 @@ func (v view) spotsFor(id string) []spotOffered {
 // searchStep is how far apart the places are that are tried along a side [mm].
 const searchStep = 100
 
-// freePlace is the first place at one of some spots where a thing of the build is in nobody's way.
-func (s *Server) freePlace(now *state, id string, spots []spot) (build.Place, bool) {
+// freePlace is the first place at one of some spots where a thing of the build is in nobody's way, once it is turned over by another patch.
+func (s *Server) freePlace(now *state, id string, over tree.Patch, spots []spot) (build.Place, bool) {
 	for _, where := range spots {
 		for _, place := range now.placesAt(id, where.ID) {
 			if now.crowded(id, place) {
 				continue
 			}
-			patch := tree.Setting(tree.PointerTo("fittings", id, "at"), withPlace(nil, place).At("/at"))
-			if s.isFree(now, patch, where.mode, id) {
+			if s.isFree(now, placing(now, id, over, place), where.mode, id) {
 				return place, true
 			}
 		}
 	}
 	return build.Place{}, false
+}
+
+// placing is the patch that turns a thing over and gives it a place.
+func placing(now *state, id string, over tree.Patch, place build.Place) tree.Patch {
+	put := tree.Setting(tree.PointerTo("fittings", id, "at"), withPlace(nil, place).At("/at"))
+	return tree.Difference(now.Node, tree.Merge(tree.Merge(now.Node, over), put))
+}
+
+// turnedOver is the patch that turns a thing over, left to right, with all in it and upon it, if it is cut to the other side of the van than the one
+// it is put at; else it is empty.
+func (s *state) turnedOver(id, side string) tree.Patch {
+	other := map[string]string{"left": "right", "right": "left"}[side]
+	scribed := s.Doc.Fittings[id].Scribe
+	if !slices.Contains(scribed, other) || slices.Contains(scribed, side) {
+		return tree.Patch{}
+	}
+	doc := *s.Doc
+	doc.Fittings = maps.Clone(doc.Fittings)
+	for _, one := range s.withCarried([]string{id}) {
+		doc.Fittings[one] = begin.Mirrored(doc.Fittings[one])
+	}
+	return tree.Difference(build.Encode(s.Doc), build.Encode(&doc))
 }
 
 // placesAt are the places at one spot, from the front rearwards.
@@ -173,13 +196,16 @@ func (s *Server) savePlace(r *http.Request, base int) error {
 		return errUnreadable("there is no such thing, or no such place in the van")
 	}
 	words := unhyphen(id) + " put " + everywhere[i].Words
-	place, ok := s.freePlace(then, id, everywhere[i:i+1])
+	over := then.turnedOver(id, everywhere[i].ID)
+	if !over.Empty() {
+		words += ", turned over to that side"
+	}
+	place, ok := s.freePlace(then, id, over, everywhere[i:i+1])
 	if all := then.placesAt(id, everywhere[i].ID); !ok && len(all) > 0 {
 		place, words = all[0], words+", where it is in the way of something"
 	} else if !ok {
 		return errUnreadable(capital(unhyphen(id)) + " is longer than the van; make it shorter first.")
 	}
-	patch := tree.Setting(tree.PointerTo("fittings", id, "at"), withPlace(nil, place).At("/at"))
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: words})
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: placing(then, id, over, place), Words: words})
 	return err
 }

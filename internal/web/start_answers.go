@@ -73,7 +73,7 @@ func fitsWords(p outlook.Person) string {
 	lies := "can lie " + strings.Join(ways, " or ")
 	switch {
 	case len(ways) == 1 && p.Along >= 0:
-		lies += fmt.Sprintf(" (crosswise lacks %s)", words.Amount(-p.Across, "mm"))
+		lies += fmt.Sprintf(" (crosswise lacks %s where the van is widest)", words.Amount(-p.Across, "mm"))
 	case len(ways) == 0:
 		lies = fmt.Sprintf("finds no bed of full length inside: lengthwise lacks %s, so the bed reaches over the front seats", words.Amount(-p.Along, "mm"))
 	}

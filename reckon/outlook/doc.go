@@ -7,8 +7,8 @@
 //
 // # What it assumes
 //
-//   - Room to lie lengthwise is the finished length; across it is the least finished width of the last 700 mm, 500 mm above the
-//     load floor, above the wheel arches.
+//   - Room to lie lengthwise is the finished length; across it is the finished width where it is widest in the middle of a bed 700 mm
+//     wide, at the height of the shoulders of who lies on it, its top 400 mm above the load floor: so trade/fit judges a bed as well.
 //   - Hours are the builder's own hands, from a table by kind of work (hours.go): estimates from memory, with the half as much
 //     again that first builds take. They stand in until jobs are planned one by one. They are good to a third either way.
 //   - Money is what the list costs, as the page of cost has it; what no first list has is told in words.

@@ -8,6 +8,8 @@ import (
 	"tumblehome/build/begin"
 	"tumblehome/catalogue/people"
 	"tumblehome/reckon"
+	"tumblehome/solve/solid"
+	"tumblehome/trade/fit"
 )
 
 // Reckoner works a document out.
@@ -38,7 +40,7 @@ type Person struct {
 	Called  string // as people say it
 	Stature float64
 	Along   float64 // lying lengthwise, head and feet included
-	Across  float64
+	Across  float64 // lying across the van where it is widest
 	Up      float64 // standing in shoes
 }
 
@@ -76,7 +78,7 @@ func Of(offer begin.Arrangement, r *reckon.Reckoning) First {
 		stature := person.Stature
 		body := people.Of(stature)
 		f.People = append(f.People, Person{ID: id, Called: cmp.Or(person.Called, id), Stature: stature.Float(), Along: f.Room.Along - body.LyingLength().Float(),
-			Across: f.Room.Across - body.LyingLength().Float(), Up: f.Room.Up - (stature.Float() + people.Shoes)})
+			Across: across(r.Lining.Room, body) - body.LyingLength().Float(), Up: f.Room.Up - (stature.Float() + people.Shoes)})
 	}
 	f.Left, f.LeftOn = left(r)
 	f.Money = amount(r, "cost.forecast")
@@ -85,21 +87,31 @@ func Of(offer begin.Arrangement, r *reckon.Reckoning) First {
 	return f
 }
 
-// Places where the width across is looked at [mm].
+// A bed that somebody lies on across the van [mm]: common practice, no source.
 const (
-	lastPart  = 700
-	bedHeight = 500
+	bedWidth = 700
+	bedTop   = 400 // over the load floor and so over the wheel arches, its mattress pressed down
 )
+
+// usual is the body by whose shoulders the room is told where nobody is meant [mm].
+const usual = 1750
 
 func roomOf(r *reckon.Reckoning) Room {
 	in := r.Lining.Room
-	room := Room{Along: in.Rear() - in.Front(), Across: math.Inf(1)}
-	for x := in.Rear() - lastPart; x <= in.Rear(); x += 50 {
-		room.Across = min(room.Across, in.Right(x, bedHeight)-in.Left(x, bedHeight))
-	}
+	room := Room{Along: in.Rear() - in.Front(), Across: across(in, people.Of(usual))}
 	room.Up = amount(r, "shell.headroom").Likely
 	room.Floor = amount(r, "lining.floor-area").Likely
 	return room
+}
+
+// across is the width between the linings for somebody who lies across the van, where it is widest, by the rule that fit judges beds with.
+func across(in solid.Region, body people.Body) float64 {
+	widest := 0.0
+	for x := in.Front() + bedWidth/2; x <= in.Rear()-bedWidth/2; x += 50 {
+		left, right := fit.Linings(in, x, bedTop, body)
+		widest = max(widest, right-left)
+	}
+	return widest
 }
 
 // left is what the limits leave, weight.margin.least, and which gives out first.

@@ -8,6 +8,8 @@ import (
 
 	"tumblehome/build"
 	"tumblehome/build/begin"
+	"tumblehome/catalogue"
+	"tumblehome/examples"
 	"tumblehome/quantity"
 	"tumblehome/reckon"
 	"tumblehome/reckon/outlook"
@@ -30,7 +32,7 @@ func look(t testing.TB, a begin.Answers) outlook.First {
 func TestAllNineBodiesHaveFirstAnswers(t *testing.T) {
 	for _, b := range begin.Bodies() {
 		f := look(t, begin.Answers{Body: b.ID})
-		if f.Room.Along < 1700 || f.Room.Across < 1200 || f.Room.Up < 1000 || f.Room.Floor < 1.5 || f.Left.Likely <= 0 || f.LeftOn == "" ||
+		if f.Room.Along < 1700 || f.Room.Across < 1300 || f.Room.Up < 1000 || f.Room.Floor < 1.5 || f.Left.Likely <= 0 || f.LeftOn == "" ||
 			f.Money.Likely < 300 || f.Money.Late <= f.Money.Likely || f.Weekends.Likely < 10 || f.Weekends.Late <= f.Weekends.Likely || len(f.People) != 2 {
 			t.Errorf("%s: %+v %+v left %+v on %q, money %+v, weekends %+v", b.ID, f.Room, f.People, f.Left, f.LeftOn, f.Money, f.Weekends)
 		}
@@ -47,7 +49,7 @@ func TestWhoFitsWhichWayIsStatureAgainstRoom(t *testing.T) {
 			t.Errorf("%s standing: %g, want %g", p.ID, got, want)
 		}
 	}
-	if ann, tom := f.People[0], f.People[1]; ann.Up <= 0 || tom.Up >= ann.Up || tom.Across >= 0 || math.Abs(ann.Across-tom.Across-300) > 1e-9 {
+	if ann, tom := f.People[0], f.People[1]; ann.Up <= 0 || tom.Up >= ann.Up || tom.Across >= 0 || math.Abs(ann.Across-tom.Across-300) > 3 { // a big body's shoulders lie a little higher, where sides are as far apart but for that
 		t.Errorf("ann %+v, tom %+v in %+v", ann, tom, f.Room)
 	}
 }
@@ -135,7 +137,7 @@ func ExampleLook() {
 	}
 	fmt.Printf("%s: %.0f lengthwise, %.0f across, %.0f high\n", f.With.Name, f.Room.Along, f.Room.Across, f.Room.Up)
 	// Output:
-	// Settle that pulls out: 2886 lengthwise, 1647 across, 1709 high
+	// Settle that pulls out: 2886 lengthwise, 1767 across, 1709 high
 }
 
 // Whether somebody stands upright hangs on a few centimetres: then the height is among the two readings asked for next.
@@ -148,3 +150,42 @@ func TestTheHeightIsAskedForWhereItDecidesWhetherSomebodyStands(t *testing.T) {
 		}
 	}
 }
+
+// What the first hour says of lying across is what the workspace says of a bed across the van where that is widest.
+func TestTheRoomAcrossIsThatOfABedAcross(t *testing.T) {
+	for _, name := range []string{"dipper", "godwit", "twite"} {
+		text, err := examples.Document(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		doc, _, err := build.Decode(name, text, catalogue.Builtin())
+		if err != nil {
+			t.Fatal(err)
+		}
+		longest := 0.0
+		first := outlook.Of(begin.Arrangement{}, reckoner()(doc))
+		who := first.People[0]
+		for x := 0.0; x <= first.Room.Along-700; x += 100 {
+			doc.Fittings = map[string]build.Fitting{"shelf": {Make: "box", At: across(x), Size: size(700, 2200, 400)}}
+			doc.Modes = map[string]build.Mode{"night": {People: map[string]build.Pose{who.ID: {Lies: "shelf", Head: "left"}}}}
+			f, ok := reckoner()(doc).Figure("fit.bed.length." + who.ID)
+			if !ok {
+				t.Fatalf("%s: nobody lies at %g", name, x)
+			}
+			longest = max(longest, f.Value)
+		}
+		if got := who.Across + who.Stature + 115; math.Abs(got-longest) > 2 {
+			t.Errorf("%s: %g mm across, but the longest bed across is %g mm", name, got, longest)
+		}
+	}
+}
+
+// across is a place from side to side, on the load floor.
+func across(x float64) *build.Place {
+	at := func(v float64) build.AxisRule {
+		return build.AxisRule{Form: build.LowAt, A: build.Point{Plus: quantity.Length(v)}}
+	}
+	return &build.Place{X: at(x), Y: at(-1100), Z: at(0)}
+}
+
+func size(x, y, z quantity.Length) *build.Size { return &build.Size{X: &x, Y: &y, Z: &z} }

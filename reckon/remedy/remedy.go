@@ -17,7 +17,7 @@ import (
 // Tried is a proposal and what came of it.
 type Tried struct {
 	finding.Proposal
-	Clears bool              // the finding is gone and nothing as bad came instead
+	Clears bool              // the finding is gone and nothing as bad came instead; a fault that came instead of a danger is told in the words
 	Eases  bool              // it is still there, but less grave
 	Moves  []reckon.Change   // the figures that moved
 	Brings []finding.Finding // findings that were not there before
@@ -58,6 +58,9 @@ func (w Worker) try(r *reckon.Reckoning, f finding.Finding, p finding.Proposal) 
 	worse := slices.ContainsFunc(t.Brings, func(g finding.Finding) bool { return g.Severity >= f.Severity })
 	t.Clears = !still && !worse
 	t.Eases = still && left.Severity < f.Severity && !worse
+	if harm := slices.IndexFunc(t.Brings, func(g finding.Finding) bool { return g.Severity >= finding.Fault }); harm >= 0 && !worse {
+		t.Words += "; then: " + t.Brings[harm].Title
+	}
 	return t, true
 }
 

@@ -47,7 +47,7 @@ func TestProposalsForTheOverloadedRearAxle(t *testing.T) {
 		clears, brings bool
 	}{
 		{"less water takes the axle below its plate, though it stays close", "Travel with fresh 90 % full", true, true},
-		{"a bunk moved into the galley fouls it, so that is no way out", "Move the bunk low 1200 mm forward", false, true},
+		{"a bunk moved into the galley fouls it, so that is no way out", "Move the bunk low 1\u202f200 mm forward", false, true},
 		{"what stays at home takes the axle below its plate", "Leave at home: toilet", true, true},
 	}
 	if len(tried) != len(tests) {
@@ -87,5 +87,21 @@ func TestAProposalThatMakesNoSoundDocumentIsLeftOut(t *testing.T) {
 	}}
 	if tried := w.Try(r, f); len(tried) != 0 {
 		t.Errorf("%d unsound proposals were tried", len(tried))
+	}
+}
+
+// A danger may be worth a fault, but whoever takes the one for the other is told.
+func TestAFaultThatComesInsteadOfADangerIsTold(t *testing.T) {
+	w, r := reckoned(t, "dipper")
+	danger := finding.Finding{Code: "some.danger", Severity: finding.Danger, Proposals: []finding.Proposal{{Words: "do this", Patch: json.RawMessage(`{"build": {"note": "done"}}`)}}}
+	fault := finding.Finding{Code: "some.fault", Severity: finding.Fault, Title: "The door does not open"}
+	w.Reckon = func(*build.Document, quantity.Date) *reckon.Reckoning {
+		after := *r
+		after.Findings = append([]finding.Finding{fault}, r.Findings...)
+		return &after
+	}
+	tried := w.Try(r, danger)
+	if len(tried) != 1 || !tried[0].Clears || tried[0].Words != "do this; then: The door does not open" {
+		t.Errorf("it says %+v", tried)
 	}
 }

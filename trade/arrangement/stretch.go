@@ -73,14 +73,15 @@ func Fixed(t Thing, face string) string {
 	return ""
 }
 
-// FixedTurn says in words why a thing cannot be turned, or "" where it can.
+// FixedTurn says in words why a thing cannot be turned, or "" where it can. What runs from face to face is turned with its length of now, as Sized
+// writes it down.
 func FixedTurn(t Thing) string {
 	switch {
 	case t.For != "":
 		return "the opening it belongs to gives the way it stands"
 	case t.At == nil || t.At.Undecided:
 		return "it has no place yet"
-	case HoldOf(t, 0) == HoldsEnds || HoldOf(t, 1) == HoldsEnds:
+	case (t.Buy != "" || t.Turn != nil && math.Mod(t.Turn.Float(), 90) != 0) && (HoldOf(t, 0) == HoldsEnds || HoldOf(t, 1) == HoldsEnds):
 		return "it runs from face to face: say one face it stands against, and how long it is, first"
 	}
 	return ""

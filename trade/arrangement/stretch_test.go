@@ -146,15 +146,62 @@ func TestWhatDoesNotStretchSaysWhy(t *testing.T) {
 
 func TestWhatCannotBeTurnedSaysWhy(t *testing.T) {
 	between := "it runs from face to face: say one face it stands against, and how long it is, first"
-	for name, tt := range map[string]struct{ x, y, want string }{
-		"a number and a face turn": {"1500", "right", ""},
-		"ends along":               {"front..rear", "0", between},
-		"ends across":              {"0", "left..right", between},
-		"filling its space":        {"", "0", between},
+	askew := quantity.Angle(30)
+	for name, tt := range map[string]struct {
+		x, y, buy string
+		turn      *quantity.Angle
+		want      string
+	}{
+		"a number and a face turn":             {"1500", "right", "", nil, ""},
+		"ends along are written down":          {"front..rear", "0", "", nil, ""},
+		"and ends across":                      {"0", "left..right", "", nil, ""},
+		"what fills its space is as well":      {"", "0", "", nil, ""},
+		"what is bought has no length to say":  {"front..rear", "0", "strip-600", nil, between},
+		"nor has what stands askew between":    {"front..rear", "0", "", &askew, between},
+		"what stands askew at a number is not": {"0", "0", "", &askew, ""},
 	} {
-		if got := arrangement.FixedTurn(thing(place(t, tt.x, tt.y, "40..900"), 300, 200, 100)); got != tt.want {
+		one := thing(place(t, tt.x, tt.y, "40..900"), 300, 200, 100)
+		one.Buy, one.Turn = tt.buy, tt.turn
+		if got := arrangement.FixedTurn(one); got != tt.want {
 			t.Errorf("%s: %q, want %q", name, got, tt.want)
 		}
+	}
+}
+
+// Each of these is as long as it was and stands where it stood once its length is written down.
+func TestWhatRunsFromFaceToFaceKeepsItsLengthWrittenDown(t *testing.T) {
+	all := map[string]arrangement.Thing{"galley": thing(place(t, "700", "right", ""), 700, 450, 880)}
+	for name, tt := range map[string]struct {
+		x      string
+		leaves bool // the galley goes
+		want   string
+		length float64
+	}{
+		"between a wall and a thing":           {"front..galley.front - 5", true, "front", 695},
+		"between a thing that goes and a wall": {"galley.rear..rear - 20", true, "rear - 20", 1480},
+		"between a thing that stays":           {"galley.rear..rear", false, "galley.rear", 1500},
+		"from a far face":                      {"galley.front..rear", false, "from galley.front", 2200},
+		"between numbers":                      {"100..900", true, "100", 800},
+		"up to a number":                       {"galley.front + 100..900", true, "to 900", 100},
+		"of a thing's own length":              {"galley.front..galley.rear", true, "from galley.front", 700},
+		"filling its space":                    {"", true, "front", 2900},
+	} {
+		all["shelf"] = thing(place(t, tt.x, "left", ""), 0, 200, 20)
+		result := work(room{}, all)
+		before := result.Find("shelf").Box
+		got, ok := arrangement.Sized(all["shelf"], before, 0, func(p build.Point) bool { return !tt.leaves || p.Of != "galley" })
+		if !ok || got.At.X.String() != tt.want || got.Size[0] != tt.length || got.Fitting.Size.X.Float() != tt.length {
+			t.Errorf("%s: %v %q, %g long; want %q, %g", name, ok, got.At.X.String(), got.Size[0], tt.want, tt.length)
+			continue
+		}
+		all["shelf"] = got
+		result = work(room{}, all)
+		if after := result.Find("shelf").Box; after != before {
+			t.Errorf("%s: it stood at %v and stands at %v", name, before, after)
+		}
+	}
+	if _, ok := arrangement.Sized(all["galley"], arrangement.Box{}, 0, func(build.Point) bool { return true }); ok {
+		t.Error("a thing of its own length is written anew")
 	}
 }
 

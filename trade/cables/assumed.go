@@ -1,6 +1,10 @@
 package cables
 
-import "fmt"
+import (
+	"fmt"
+
+	"tumblehome/quantity"
+)
 
 // assumed says what was taken for want of a word in the document.
 func (r *Result) assumed() []string {
@@ -29,7 +33,7 @@ func (r *Result) assumed() []string {
 	}
 	for _, s := range r.Supplies {
 		if s.FaultSaid == 0 && s.Trunk != "" {
-			out = append(out, fmt.Sprintf("Into a short the battery is taken to give about %.0f A, from its kind and size; its label or sheet knows better.", roundTo(s.Fault, 100)))
+			out = append(out, fmt.Sprintf("Into a short the battery is taken to give about %s A, from its kind and size; its label or sheet knows better.", quantity.Parted(roundTo(s.Fault, 100))))
 		}
 	}
 	return out

@@ -8,6 +8,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -137,12 +138,12 @@ func (c *Cable) itself() string {
 
 func measure(v float64, unit string) *finding.Measure { return &finding.Measure{Value: v, Unit: unit} }
 
-// whole rounds a current as it is told: large ones to the next 100 A.
-func whole(amps float64) float64 {
+// whole is a current as it is told: large ones to the next 100 A.
+func whole(amps float64) string {
 	if amps >= 1000 {
-		return math.Round(amps/100) * 100
+		amps = math.Round(amps/100) * 100
 	}
-	return math.Round(amps)
+	return quantity.Parted(amps)
 }
 
 const fireCaution = "A cable that glows sets fire to what it lies in. Disconnect the battery before you change anything: rings and watches off, negative first off and last on."

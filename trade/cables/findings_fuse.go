@@ -3,6 +3,7 @@ package cables
 import (
 	"fmt"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -24,16 +25,16 @@ func (r *Result) unfused(c *Cable) (finding.Finding, bool) {
 		return f, false
 	case c.Fuse.None && c.Role == Trunk:
 		f.Code, f.Severity, f.Title = "power.fuse.main", finding.Danger, "The battery has no main fuse"
-		f.Words = fmt.Sprintf("Into a short it gives about %.0f A, and nothing would stop it. A fuse belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets))
+		f.Words = fmt.Sprintf("Into a short it gives about %s A, and nothing would stop it. A fuse belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets))
 	case !c.Fuse.Said && c.Role == Trunk:
 		f.Code, f.Severity, f.Title = "power.fuse.main", finding.Note, "No main fuse is planned for the battery"
 		if r.begun(c.Bank) {
 			f.Severity = finding.Fault
 		}
-		f.Words = fmt.Sprintf("Into a short it gives about %.0f A. A fuse of %s A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), digits(choose, 4))
+		f.Words = fmt.Sprintf("Into a short it gives about %s A. A fuse of %s A belongs within a hand's breadth of its positive post.", whole(c.Fuse.Meets), digits(choose, 4))
 	case c.Fuse.None:
 		f.Severity, f.Title = finding.Danger, c.itself()+" has no fuse"
-		f.Words = fmt.Sprintf("A short on its way would send about %.0f A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(max(c.Fault[0], c.Fault[1])), c.Rating.Amps)
+		f.Words = fmt.Sprintf("A short on its way would send about %s A through a cable that stands %.0f A. It would glow before anything stopped it.", whole(max(c.Fault[0], c.Fault[1])), c.Rating.Amps)
 	case !c.Fuse.Said && c.Section.Said:
 		f.Severity, f.Title = finding.Fault, "No fuse is planned for t"+c.itself()[1:]
 		f.Words = fmt.Sprintf("A cable is protected where it leaves what feeds it. A fuse of %s A carries what it draws, and the cable stands %.0f A.", digits(choose, 4), c.Rating.Amps)
@@ -97,7 +98,7 @@ func (r *Result) ends(c *Cable) (finding.Finding, bool) {
 		return f, true
 	}
 	f.Severity, f.Title = finding.Danger, "One end of the cable from the engine has no fuse"
-	f.Words = fmt.Sprintf("A short on its way is fed by the %s battery too, past the fuse at the other end, with about %.0f A.", where, whole(map[string]float64{"starter": c.Fuse.Meets, "house": r.leadOf(c).Fuse.Meets}[where]))
+	f.Words = fmt.Sprintf("A short on its way is fed by the %s battery too, past the fuse at the other end, with about %s A.", where, whole(map[string]float64{"starter": c.Fuse.Meets, "house": r.leadOf(c).Fuse.Meets}[where]))
 	return f, true
 }
 
@@ -216,5 +217,5 @@ func (r *Result) far(c *Cable) (finding.Finding, bool) {
 	}
 	return finding.Finding{Code: "power.fuse.far", Severity: finding.Fault, About: []string{about}, Title: c.itsFuse() + " is far from what feeds it", Source: placeSource, Caution: fireCaution,
 		Measured: measure(away, "mm"), Limit: measure(nearSource, "mm"), Proposals: []finding.Proposal{propose("move the fuse to within 150 mm", owner, "fuse-away", 150)},
-		Words: fmt.Sprintf("%.0f mm of cable lie before the fuse and are protected by nothing. It belongs within %.0f mm.", away, nearSource)}, true
+		Words: fmt.Sprintf("%s mm of cable lie before the fuse and are protected by nothing. It belongs within %.0f mm.", quantity.Parted(away), nearSource)}, true
 }

@@ -3,6 +3,7 @@ package cables
 import (
 	"fmt"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -18,7 +19,7 @@ func (r *Result) breaks(c *Cable) (finding.Finding, bool) {
 	}
 	out := finding.Finding{Code: "power.fuse.breaking", Severity: finding.Danger, About: []string{about}, Title: c.itsFuse() + " cannot break a short", Source: breakingSource, Caution: fireCaution,
 		Measured: measure(p.Breaking, "A"), Limit: measure(p.Meets, "A"),
-		Words: fmt.Sprintf("At its place a short draws about %.0f A; it can break %.0f A. Beyond that it bursts and goes on burning inside.", whole(p.Meets), p.Breaking)}
+		Words: fmt.Sprintf("At its place a short draws about %s A; it can break %s A. Beyond that it bursts and goes on burning inside.", whole(p.Meets), quantity.Parted(p.Breaking))}
 	if kind := kindFor(p.Amps, p.Meets); kind != Unsaid {
 		owner, _ := c.fuseKey()
 		if c.Role == Lead { // what is written there wins over what is said of its line
@@ -50,7 +51,7 @@ func (r *Result) slow(c *Cable) (finding.Finding, bool) {
 	}
 	f := finding.Finding{Code: "power.fuse.slow", Severity: finding.Fault, About: []string{c.way.Fuse.About, c.sectionAbout()}, Title: "A short at the end of " + c.Title + " would not open its fuse at once", Source: clearSource, Caution: fireCaution,
 		Measured: measure(end, "A"), Limit: measure(clearsAt*p.Amps, "A"),
-		Words: fmt.Sprintf("So long and thin a cable lets only %.0f A pass into a short at its far end, %.1f times the rating of its fuse. It would heat for seconds or minutes.", end, times)}
+		Words: fmt.Sprintf("So long and thin a cable lets only %s A pass into a short at its far end, %.1f times the rating of its fuse. It would heat for seconds or minutes.", quantity.Parted(end), times)}
 	f.Proposals = r.quicker(c)
 	return f, true
 }
@@ -121,7 +122,7 @@ func (r *Result) kindUnsaid(s Supply) (finding.Finding, bool) {
 	}
 	out := finding.Finding{Code: "power.fuse.kind", Severity: finding.Note, About: []string{f.About}, Title: "Nobody has said how the main fuse is made", Source: breakingSource,
 		Limit: measure(s.Fault, "A"),
-		Words: fmt.Sprintf("Into a short this battery gives about %.0f A. A blade fuse breaks %.0f A and bursts beyond; a %s does.", whole(s.Fault), makes[Blade].breaking, makes[c.Fuse.Kind].words)}
+		Words: fmt.Sprintf("Into a short this battery gives about %s A. A blade fuse breaks %s A and bursts beyond; a %s does.", whole(s.Fault), quantity.Parted(makes[Blade].breaking), makes[c.Fuse.Kind].words)}
 	owner, key := c.fuseKey()
 	if key != "" {
 		out.Proposals = []finding.Proposal{propose("take a "+makes[c.Fuse.Kind].words, owner, "fuse-kind", string(c.Fuse.Kind))}

@@ -4,13 +4,14 @@ import (
 	"fmt"
 	"slices"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
 // unfed notes a thing that draws current and is in no circuit, and proposes one of its own.
 func (r *Result) unfed(l Load) finding.Finding {
 	f := finding.Finding{Code: "power.cable.unfed", Severity: finding.Note, About: []string{l.About}, Title: capital(l.Name) + " is in no circuit yet", Source: finding.Source{Text: "the catalogue says that it draws current", Sure: finding.Computed},
-		Measured: measure(l.Watts, "W"), Words: fmt.Sprintf("It draws about %.0f W. Until it is among the loads of a circuit it has no cable, no fuse and no place in the sums.", l.Watts)}
+		Measured: measure(l.Watts, "W"), Words: fmt.Sprintf("It draws about %s W. Until it is among the loads of a circuit it has no cable, no fuse and no place in the sums.", quantity.Parted(l.Watts))}
 	if r.free(l.ID) {
 		f.Proposals = []finding.Proposal{propose("give it a circuit of its own", "/power/circuits", l.ID, map[string]any{"from": r.in.Banks[0].ID, "loads": []string{l.ID}})}
 	}

@@ -3,6 +3,7 @@ package cables
 import (
 	"fmt"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -112,7 +113,7 @@ func (p Protection) Words() string {
 	}
 	words := makes[p.Kind].words
 	if words == "" {
-		words = fmt.Sprintf("fuse that breaks %.0f A", p.Meets)
+		words = fmt.Sprintf("fuse that breaks %s A", quantity.Parted(p.Meets))
 	}
 	if p.Colour != "" && p.Kind == Blade {
 		words = p.Colour + " " + words

@@ -102,7 +102,7 @@ func TestASmallFuseBehindTheMainFuseIsTold(t *testing.T) {
 	r := cables.Work(twoBoards())
 	w, _ := r.Working("power.drop.to.heater")
 	if !slices.ContainsFunc(w.Notes, func(n string) bool {
-		return strings.Contains(n, "its fuse breaks 1000 A") && strings.Contains(n, "class T")
+		return strings.Contains(n, "its fuse breaks 1\u202f000 A") && strings.Contains(n, "class T")
 	}) {
 		t.Errorf("nothing is said of it: %q", w.Notes)
 	}

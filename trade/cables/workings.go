@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
 )
@@ -31,7 +32,7 @@ func (r *Result) workingOfDrop(c *Cable) working.Working {
 	w.Notes = append(w.Notes, c.Rating.told(c.Section.MM2), fmt.Sprintf("More than %s %% is found fault with; where the program chooses, it aims for %s %% in the cable itself.", digits(100*c.Drop.Limit, 3), digits(100*c.Drop.Aim, 3)))
 	if p := c.Fuse; p.Backed && p.Breaking < p.Meets {
 		main := r.Cables[r.trunkOf(c.Bank)].Fuse
-		w.Notes = append(w.Notes, fmt.Sprintf("Into a short just behind it about %.0f A flow, and its fuse breaks %.0f A. That is borne since the main fuse (%s) breaks %.0f A and goes with it; from memory of how fuses back each other up, ask its maker.", whole(p.Meets), p.Breaking, main.Words(), main.Breaking))
+		w.Notes = append(w.Notes, fmt.Sprintf("Into a short just behind it about %s A flow, and its fuse breaks %s A. That is borne since the main fuse (%s) breaks %s A and goes with it; from memory of how fuses back each other up, ask its maker.", whole(p.Meets), quantity.Parted(p.Breaking), main.Words(), quantity.Parted(main.Breaking)))
 	}
 	return w
 }

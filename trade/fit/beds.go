@@ -118,6 +118,10 @@ func (w *worker) bedLength(b berth) {
 			w.name(on), about(length), b.person.name(), about(least), about(need), about(need-length)),
 		Measured: mm(length), Limit: mm(need), Source: bodySource,
 	}
+	if box, _ := b.length(b.mode.Standings[b.bed].Box); on == b.bed && length < box-touching {
+		out.Words = fmt.Sprintf("Between the linings, at the height one lies, there are %s, however long %s is lower down. Lying down %s is about %s; with feet and pillow %s is comfortable, so it is %s short of that.",
+			about(length), w.name(on), b.person.name(), about(least), about(need), about(need-length))
+	}
 	if on == b.bed {
 		out.Proposals = w.longer(b, need-length)
 	} else {

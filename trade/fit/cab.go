@@ -3,6 +3,7 @@ package fit
 import (
 	"fmt"
 
+	"tumblehome/quantity"
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 )
@@ -46,7 +47,7 @@ func (w *worker) reportOutOfCab(i int, side solid.Side, by float64, modeName str
 	out := finding.Finding{
 		Code: "fit.sticks-out", Severity: finding.Fault, About: []string{pointer("fittings", w.in.Fittings[i].ID)}, Mode: modeName,
 		Title:    fmt.Sprintf("%s stands %s out of the cab at the %s", w.name(i), about(by), sideWords[side]),
-		Words:    fmt.Sprintf("The cab is taken to be as wide and high as the front of the living space, and %d mm long. It does not fit in there: measure, and move it or make it smaller.", cabLong),
+		Words:    fmt.Sprintf("The cab is taken to be as wide and high as the front of the living space, and %s mm long. It does not fit in there: measure, and move it or make it smaller.", quantity.Parted(cabLong)),
 		Measured: mm(by), Limit: mm(0),
 		Source: finding.Source{Text: "the front of the living space in this build; the cab itself was not measured", Sure: finding.Practice},
 	}

@@ -52,6 +52,7 @@ func Work(in Inputs) Result {
 	w.ajar()
 	w.height()
 	w.suits()
+	w.turns()
 	finding.Sort(w.result.Findings)
 	return w.result
 }

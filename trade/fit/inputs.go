@@ -41,6 +41,15 @@ type Inputs struct {
 	Stretch func(fitting string, axis int, low, high float64) (json.RawMessage, bool)
 	// Slide is the merge patch that has a fitting slide out by so much less; it may be nil as well.
 	Slide func(fitting string, less float64) (json.RawMessage, bool)
+	// Turn is a fitting turned by a quarter, with all it carries and the heads of who lies on it, and moved by so much; it may be nil as well.
+	Turn func(fitting string, dx, dy float64) (Turned, bool)
+}
+
+// Turned is a van in which a fitting was turned: the merge patch that does it, and where everything stands then, in the order of Inputs.
+type Turned struct {
+	Patch json.RawMessage
+	Modes []Mode
+	Parts []Part
 }
 
 // Rib is a rib of a side or a bow of the roof.

@@ -155,6 +155,9 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 	if d := solid.Directions[side^1]; w.fitsAt(i, d[0]*by, d[1]*by, d[2]*by) {
 		out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
 	}
+	if modeName == "" {
+		out.Proposals = append(out.Proposals, w.cutTo(i, side)...)
+	}
 	w.find(out)
 }
 

@@ -27,7 +27,7 @@ type Memory struct {
 
 // newMemory has room for as much as the one before.
 func newMemory(in Inputs, was *Memory) *Memory {
-	in.Before, in.Nudge, in.Lengthen, in.Slide, in.Parts = nil, nil, nil, nil, nil
+	in.Before, in.Nudge, in.Lengthen, in.Stretch, in.Slide, in.Turn, in.Parts = nil, nil, nil, nil, nil, nil, nil
 	return &Memory{
 		in: in, pairs: make(map[[2]shape]solid.Way, len(was.pairs)), exits: make(map[[2]shape]solid.Way, len(was.exits)),
 		outs: make(map[shape]*outside, len(was.outs)), parts: make(map[partAt]*kept[opened], len(was.parts)),

@@ -262,14 +262,21 @@ func (w *worker) sitsThere(person string, bed int) bool {
 func (w *worker) usable(b berth) (along, across float64) {
 	box := b.mode.Standings[b.bed].Box
 	top, pressed := w.seatTop(b.mode, b.bed)
-	z := top - pressed + float64(people.Of(quantity.Length(b.person.Stature)).LyingHeight())/2 // shoulders are widest half way up
 	from, to := b.head(box)
 	x := from + math.Copysign(min(0.2*b.person.Stature, math.Abs(to-from)/2), to-from)
 	if b.axis == 1 {
 		x = (box.MinX + box.MaxX) / 2
 	}
 	if r := w.in.Room; w.in.Fittings[b.bed].Where == "" || x > r.Front() {
-		box.MinY, box.MaxY = max(box.MinY, r.Left(x, z)), min(box.MaxY, r.Right(x, z))
+		left, right := Linings(r, x, top-pressed, people.Of(quantity.Length(b.person.Stature)))
+		box.MinY, box.MaxY = max(box.MinY, left), min(box.MaxY, right)
 	}
 	return b.length(box)
+}
+
+// Linings are the y of the left and the right lining [mm] beside somebody who lies at x on a bed whose top, pressed down, is at so high: at the
+// height of the shoulders, which are widest half way up a body.
+func Linings(r solid.Region, x, top float64, body people.Body) (left, right float64) {
+	z := top + float64(body.LyingHeight())/2
+	return r.Left(x, z), r.Right(x, z)
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"tumblehome/catalogue/people"
+	"tumblehome/quantity"
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/working"
@@ -152,7 +153,7 @@ func (w *worker) reportStanding(p Person, s spot) {
 		Code: "fit.headroom.stand." + p.ID, Value: have, Unit: "mm", Label: "Headroom standing, " + p.name(), Limit: &need, Least: true, Words: words,
 	}, working.Working{
 		Formula: "headroom = what is overhead - floor", Source: standSource,
-		Notes: []string{fmt.Sprintf("In shoes %s is %.0f mm; about %.0f is comfortable.", p.name(), need, need+people.Clearance)},
+		Notes: []string{fmt.Sprintf("In shoes %s is %s mm; about %s is comfortable.", p.name(), quantity.Parted(need), quantity.Parted(need+people.Clearance))},
 		Lines: []working.Line{
 			{Symbol: "r", Label: "what is overhead", Value: s.under, Unit: "mm", Sum: fmt.Sprintf("at x %.0f, y %.0f", s.x, s.y), From: working.Origin{Here: true}},
 			{Symbol: "f", Label: "finished floor", Value: floor, Unit: "mm", From: working.Origin{Pointer: "/lining/floor"}},

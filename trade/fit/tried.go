@@ -25,13 +25,18 @@ func moves(i int, to solid.Side, far float64) attempt {
 }
 
 // tried are those of some attempts as proposals that clear a finding: each is looked at with the thing moved, or smaller, and judged again, wherever
-// it rests. One that would stand in something else, or out of the room, is left out. The least comes first, and no more than three.
+// it rests. One that moves something into something else or out of the room, in any mode, is left out. The least comes first, and no more than three.
 func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attempt) []finding.Proposal {
-	return w.triedBeside(f, judge, func(*worker) {}, attempts...)
+	return w.triedBeside(f, judge, func(sub *worker, a attempt) {
+		if a.less == 0 { // what becomes smaller comes into nothing's way; and the shape that it is cut to is not known then
+			sub.inside()
+			sub.fouls()
+		}
+	}, attempts...)
 }
 
 // triedBeside are those of them that bring nothing worse than a note besides, by what was judged before.
-func (w *worker) triedBeside(f finding.Finding, judge, beside func(*worker), attempts ...attempt) []finding.Proposal {
+func (w *worker) triedBeside(f finding.Finding, judge func(*worker), beside func(*worker, attempt), attempts ...attempt) []finding.Proposal {
 	if w.in.Nudge == nil && w.in.Lengthen == nil {
 		return nil // this is an attempt itself
 	}
@@ -56,18 +61,18 @@ func (w *worker) triedBeside(f finding.Finding, judge, beside func(*worker), att
 		sub := w.after(a)
 		judge(sub)
 		cleared := !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode })
-		if cleared && !w.worsened(a, beside) {
+		if cleared && !w.worsened(sub, a, beside) {
 			out, helped = append(out, proposed...), append(helped, a)
 		}
 	}
 	return out
 }
 
-// worsened says whether something is found after an attempt that is more than a note and was not found before, or not so grave.
-func (w *worker) worsened(a attempt, judge func(*worker)) bool {
-	sub := w.after(a)
-	judge(sub)
-	return slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool {
+// worsened says whether something more is found after an attempt that is more than a note and was not found before, or not so grave.
+func (w *worker) worsened(sub *worker, a attempt, judge func(*worker, attempt)) bool {
+	judged := len(sub.result.Findings)
+	judge(sub, a)
+	return slices.ContainsFunc(sub.result.Findings[judged:], func(g finding.Finding) bool {
 		return g.Severity > finding.Note && !slices.ContainsFunc(w.result.Findings, func(f finding.Finding) bool {
 			return f.Key() == g.Key() && f.Mode == g.Mode && f.Severity >= g.Severity
 		})
@@ -113,7 +118,7 @@ func (a attempt) standing(s Standing) Standing {
 // after judges what is after an attempt. It remembers all that the attempt leaves as it is, and proposes nothing.
 func (w *worker) after(a attempt) *worker {
 	sub := &worker{in: w.in, index: w.index, people: w.people, carriers: w.carriers, doors: w.doors, was: w.now, changes: map[string][]change{}, movedIn: map[string][]int{}}
-	sub.in.Nudge, sub.in.Lengthen, sub.in.Stretch, sub.in.Slide, sub.in.Modes = nil, nil, nil, nil, slices.Clone(w.in.Modes)
+	sub.in.Nudge, sub.in.Lengthen, sub.in.Stretch, sub.in.Slide, sub.in.Turn, sub.in.Modes = nil, nil, nil, nil, nil, slices.Clone(w.in.Modes)
 	goes := w.carriedBy(a.thing)
 	for m := range sub.in.Modes {
 		mode, own := &sub.in.Modes[m], false

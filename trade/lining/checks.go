@@ -153,7 +153,7 @@ func (l *laid) slack(surface string) []finding.Finding {
 		}
 		if span > boardSpan {
 			found = append(found, finding.Finding{Code: "lining.board-slack", Severity: finding.Note, About: []string{layer.Pointer},
-				Title:    fmt.Sprintf("%s goes %.0f mm from rib to rib on the %s without a batten", layer.Of.name(), math.Round(span/5)*5, surface),
+				Title:    fmt.Sprintf("%s goes %s mm from rib to rib on the %s without a batten", layer.Of.name(), quantity.Parted(math.Round(span/5)*5), surface),
 				Words:    fmt.Sprintf("The widest is %s. Boards of 3.6 to 6 mm want a batten every 300 to 400 mm, or they drum and bulge.", where),
 				Measured: &finding.Measure{Value: span, Unit: "mm"}, Limit: &finding.Measure{Value: boardSpan, Unit: "mm"}, Source: practice})
 		}

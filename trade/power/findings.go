@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -138,10 +139,10 @@ func (r *Result) unsuited(t *Thing) (finding.Finding, bool) {
 	switch t.Kind {
 	case Thermo:
 		f.Code, f.Title = "power.load.thermoelectric", "A thermoelectric box runs off the battery"
-		f.Words = fmt.Sprintf("It takes %.0f W all day, about %.0f Wh, and cools to 20 K below the cabin at best. One with a compressor takes a fifth to a third of that.", t.Watts, 24*t.Watts)
+		f.Words = fmt.Sprintf("It takes %.0f W all day, about %s Wh, and cools to 20 K below the cabin at best. One with a compressor takes a fifth to a third of that.", t.Watts, quantity.Parted(24*t.Watts))
 	case Absorber:
 		f.Code, f.Title = "power.load.absorption", "An absorption fridge is joined to the battery"
-		f.Words = fmt.Sprintf("At 12 V it takes about %.0f W without pause: for the road only. It is reckoned with the engine running; off the battery it would take %.0f Wh a day.", t.Watts, 24*t.Watts)
+		f.Words = fmt.Sprintf("At 12 V it takes about %.0f W without pause: for the road only. It is reckoned with the engine running; off the battery it would take %s Wh a day.", t.Watts, quantity.Parted(24*t.Watts))
 	default:
 		return f, false
 	}

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -51,7 +52,7 @@ func (w *worker) tellFoul(l *Led, f Foul) finding.Finding {
 		about = append(about, say.about+f.ID)
 	}
 	out := finding.Finding{Code: "runs." + string(f.Kind), Severity: say.severity, About: about,
-		Title: fmt.Sprintf(say.title, l.ID, cmp.Or(name, f.Surface)), Words: fmt.Sprintf("For %.0f mm, at x %.0f, y %.0f, %.0f above the load floor. ", f.To-f.From, f.At[0], f.At[1], f.At[2]) + say.words,
+		Title: fmt.Sprintf(say.title, l.ID, cmp.Or(name, f.Surface)), Words: fmt.Sprintf("For %s mm, at %s. ", quantity.Parted(f.To-f.From), f.where()) + say.words,
 		Measured: mm(f.To - f.From), Source: say.source, Caution: say.caution, Mode: f.Mode}
 	if f.Kind != RibKind {
 		out.Proposals = w.detours(l, f)
@@ -62,6 +63,11 @@ func (w *worker) tellFoul(l *Led, f Foul) finding.Finding {
 func (w *worker) tellSkin(l *Led, f Foul) finding.Finding {
 	return finding.Finding{Code: "runs.skin", Severity: finding.Close, About: []string{l.pointer()},
 		Title:    fmt.Sprintf("The way %s leaves the body through the %s", l.ID, f.Surface),
-		Words:    fmt.Sprintf("At x %.0f, y %.0f, %.0f above the load floor it is outside the skin, and no opening is written there. A hole through the skin is deburred, painted and closed with a gland; write it down as an opening and let the way end in it. If none is wanted, move the corner inwards.", f.At[0], f.At[1], f.At[2]),
+		Words:    fmt.Sprintf("At %s it is outside the skin, and no opening is written there. A hole through the skin is deburred, painted and closed with a gland; write it down as an opening and let the way end in it. If none is wanted, move the corner inwards.", f.where()),
 		Measured: mm(f.To - f.From), Source: finding.Source{Text: "converters' practice: every hole in sheet metal deburred, painted, with a grommet or gland", Sure: finding.Memory}}
+}
+
+// where says the middle of a foul as a tape finds it.
+func (f Foul) where() string {
+	return fmt.Sprintf("x %s, y %s, %s above the load floor", quantity.Parted(f.At[0]), quantity.Parted(f.At[1]), quantity.Parted(f.At[2]))
 }

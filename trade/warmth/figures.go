@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/working"
 )
 
@@ -50,7 +51,7 @@ func (r Result) Figures() []working.Figure {
 func (r *Result) lossFigure(state working.State) working.Figure {
 	p50, p80 := r.Loss, r.Loss+oneInFive*r.Unsure
 	return working.Figure{Code: "warmth.loss", Label: "Heat lost for each degree", Unit: "W/K", Value: r.Loss, State: state, P50: &p50, P80: &p80,
-		Words: fmt.Sprintf("at 20 K warmer than outside %.0f W", 20*r.Loss)}
+		Words: fmt.Sprintf("at 20 K warmer than outside %s W", quantity.Parted(20*r.Loss))}
 }
 
 // worst is the build-up behind which most water gathers.

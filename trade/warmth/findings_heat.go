@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 )
 
@@ -99,6 +100,6 @@ func (r *Result) large() (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	return finding.Finding{Code: "warmth.heater.large", Severity: finding.Note, About: []string{h.About}, Title: "The heater is far larger than the van needs",
-		Words:    fmt.Sprintf("Even one of the coldest nights wants %s of its %.0f W. A heater that burns fuel soots up when it seldom runs warm: let it run hard for a while now and then.", littleWords(round(wants, 50)), h.Power),
+		Words:    fmt.Sprintf("Even one of the coldest nights wants %s of its %s W. A heater that burns fuel soots up when it seldom runs warm: let it run hard for a while now and then.", littleWords(round(wants, 50)), quantity.Parted(h.Power)),
 		Measured: &finding.Measure{Value: h.Power, Unit: "W"}, Limit: &finding.Measure{Value: math.Round(wants * tooBig), Unit: "W"}, Source: practice}, true
 }

@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 
+	"tumblehome/quantity"
 	"tumblehome/trade/finding"
 	"tumblehome/trade/takeoff"
 )
@@ -106,7 +107,7 @@ func (r *Result) moved(a axis, c CaseLoad, excess float64) (finding.Proposal, bo
 			continue
 		}
 		return finding.Proposal{
-			Words: fmt.Sprintf("Move the %s %.0f mm %s", t.name(), by, direction),
+			Words: fmt.Sprintf("Move the %s %s mm %s", t.name(), quantity.Parted(by), direction),
 			Patch: patch(to, "fittings", m.ID, "at", "x"),
 		}, true
 	}
