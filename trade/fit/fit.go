@@ -28,6 +28,7 @@ func (r *Result) Working(code string) (working.Working, bool) {
 // Work judges the fit.
 func Work(in Inputs) Result {
 	w := newWorker(in)
+	w.cabSeats()
 	w.inside()
 	w.absent()
 	w.fouls()
@@ -45,6 +46,7 @@ func Work(in Inputs) Result {
 	w.walkway()
 	w.ways()
 	w.barred()
+	w.onDoors()
 	w.indoors()
 	w.cuts()
 	w.loose()

@@ -80,7 +80,7 @@ func (w *worker) intoCab(i int, s *Standing, by float64) bool {
 	if w.in.Partition || by > cabLong {
 		return false
 	}
-	if s.Box.MinZ < w.in.Room.Floor()+seatHigh && by > max(cabTold, w.cabBy) {
+	if s.Box.MinZ < w.in.Room.Floor()+seatHigh && by > max(cabTold, w.cabBy) && !w.toldOf("fit.cab.seat", i) {
 		w.cabBy, w.cabThing = by, i
 	}
 	return true

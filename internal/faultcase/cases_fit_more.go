@@ -1,0 +1,38 @@
+package faultcase
+
+// fitMoreCases are of the cab, of what hangs on doors, and of what nothing carries.
+var fitMoreCases = []Case{
+	{
+		Name:  "A shelf reaches from the room to where the driver's head is",
+		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": -250, "y": "mid 420", "z": 1000}, "size": {"x": 400, "y": 300, "z": 200}, "of": "ply-poplar-12", "mass": 3, "held": "screwed"}}}`,
+		Finds: []string{"danger fit.cab.seat /fittings/rack in drive"},
+	}, {
+		Name:  "A box stands on the driver's seat while driving, in the cab by its own word",
+		Patch: `{"fittings": {"rack": {"make": "box", "where": "cab", "at": {"x": -400, "y": "mid 420", "z": 420}, "size": {"x": 300, "y": 300, "z": 300}, "of": "ply-poplar-12", "mass": 3, "held": "strapped"}}}`,
+		Finds: []string{"fault fit.cab.seat /fittings/rack in drive"},
+	}, {
+		Name: "At night a board lies over the driver's seat, and is folded away to drive",
+		Patch: `{"fittings": {"rack": {"make": "flap", "at": {"x": -400, "y": "mid 420", "z": 420}, "where": "cab", "size": {"x": 400, "y": 300, "z": 18}, "of": "ply-softwood-18", "mass": 3, "held": "latched",
+			"moves": {"up": {"off": true}}, "positions": {"away": {"up": "full"}}}}, "modes": {"drive": {"take": {"rack": "away"}}, "day": {"take": {"rack": "away"}}}}`,
+		Finds: []string{"note fit.cab.seat /fittings/rack in night"},
+	}, {
+		Name:  "A box stands on the passenger's seat, and three ride along",
+		Patch: `{"people": {"cia": {"stature": 1700, "mass": 70}}, "vehicle": {"seats": {"middle": {"x": -250, "y": 0}}}, "fittings": {"rack": {"make": "box", "where": "cab", "at": {"x": -400, "y": "mid -420", "z": 420}, "size": {"x": 300, "y": 300, "z": 300}, "of": "ply-poplar-12", "mass": 3, "held": "strapped"}}}`,
+		Finds: []string{"fault fit.cab.seat /fittings/rack in drive"},
+	}, {
+		Name:  "A ladder is hung over both leaves of the rear doors",
+		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "rear", "at": {"x": "rear", "y": "mid 0", "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.on-door /fittings/ladder/on-door"},
+		Also:  "the rear doors are no way out",
+	}, {
+		Name:  "A ladder is said to hang on the roof fan",
+		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "fan", "at": {"x": "rear", "y": 200, "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
+		Finds: []string{"fault fit.on-door /fittings/ladder/on-door"},
+		Also:  "it stands before the rear doors",
+	}, {
+		Name:  "A ladder on the rear doors is said to hang on the side door",
+		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "side", "at": {"x": "rear", "y": 200, "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
+		Finds: []string{"close fit.on-door /fittings/ladder/on-door"},
+		Also:  "it stands before the rear doors",
+	},
+}
