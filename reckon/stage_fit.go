@@ -25,7 +25,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 	}{w.placesKey, w.today, w.fullMasses(), fit.Inputs{
 		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
-		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Seats: beltedSeats(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
+		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Seats: beltedSeats(w.doc), Arches: w.fitArches(), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
 	return workBy(m, "fit", 8, key, func() fit.Result {
 		in := key.Rest
@@ -194,6 +194,19 @@ func spanned(s *shell.Span) [2]float64 {
 		return [2]float64{}
 	}
 	return [2]float64{s.From.Float(), s.To.Float()}
+}
+
+// fitArches are the wheel arches, written down or usual.
+func (w *stages) fitArches() []fit.Arch {
+	var out []fit.Arch
+	for _, a := range w.body.Arches() {
+		side := solid.Left
+		if a.Side == shell.Right {
+			side = solid.Right
+		}
+		out = append(out, fit.Arch{Side: side, X: [2]float64{a.From, a.To}, Up: a.Up})
+	}
+	return out
 }
 
 // fitRibs are the ribs and bows, each on every surface it is on.

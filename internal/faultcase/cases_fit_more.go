@@ -20,6 +20,11 @@ var fitMoreCases = []Case{
 		Patch: `{"people": {"cia": {"stature": 1700, "mass": 70}}, "vehicle": {"seats": {"middle": {"x": -250, "y": 0}}}, "fittings": {"rack": {"make": "box", "where": "cab", "at": {"x": -400, "y": "mid -420", "z": 420}, "size": {"x": 300, "y": 300, "z": 300}, "of": "ply-poplar-12", "mass": 3, "held": "strapped"}}}`,
 		Finds: []string{"fault fit.cab.seat /fittings/rack in drive"},
 	}, {
+		Name:  "A board lies low and deep in the right wheel arch",
+		Patch: `{"fittings": {"left-box": null, "rack": {"make": "flap", "at": {"x": 1000, "y": 500, "z": 150}, "size": {"x": 900, "y": 340, "z": 18}, "of": "ply-softwood-18", "mass": 3, "held": "screwed"}, "bench": null, "bed": null, "battery": null}, "modes": {"day": {"people": {"ada": null}}, "night": {"take": null, "people": null}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/rack"},
+		Also:  "a flap in the air; nobody sleeps",
+	}, {
 		Name:  "A ladder is hung over both leaves of the rear doors",
 		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "rear", "at": {"x": "rear", "y": "mid 0", "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.on-door /fittings/ladder/on-door"},

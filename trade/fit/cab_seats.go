@@ -68,10 +68,17 @@ func (w *worker) cabSeats() {
 		}
 	}
 	for k, seat := range w.in.Seats {
-		if len(covered[k]) > 0 && (seat.Driver || free < len(w.in.People)) {
+		if len(covered[k]) > 0 && (seat.Driver || free < len(w.in.People) && !w.clearedFor(seat)) {
 			w.reportCovered(drive, seat, covered[k])
 		}
 	}
+}
+
+// clearedFor says whether a mode of the builder's own leaves a seat free, for driving with a passenger.
+func (w *worker) clearedFor(seat Seat) bool {
+	return slices.ContainsFunc(w.in.Modes, func(m Mode) bool {
+		return m.Name != "drive" && m.Name != "day" && m.Name != "night" && len(w.covers(&m, seat)) == 0
+	})
 }
 
 // covers are the things that a mode has where somebody sits in the cab.
@@ -157,6 +164,7 @@ func (w *worker) clearSeat(out finding.Finding, drive *Mode, seat Seat, i int) [
 	off, head := seat.body(w.in.Room.Front())
 	off.MaxX = max(off.MaxX, head.MaxX)
 	attempts := append(w.asides(i, off, touching), moves(i, solid.Roof, headTo-s.Box.MinZ+touching))
+	attempts = slices.DeleteFunc(attempts, func(a attempt) bool { return a.less > 0 }) // which face a size in the cab draws in nothing says
 	return append(w.putAway(drive, seat, i), w.triedBeside(out, (*worker).cabSeats, (*worker).fouls, attempts...)...)
 }
 

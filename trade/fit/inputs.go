@@ -23,7 +23,8 @@ type Inputs struct {
 	Ground *Ground // the room's own part of the walkable floor, made once for a room; nil is made here
 	Ribs   []Rib   // where nothing may be cut
 
-	Seats []Seat // the vehicle's own, with belts
+	Arches []Arch
+	Seats  []Seat // the vehicle's own, with belts
 
 	Van       solid.Bounds // about the whole vehicle, road to roof; empty is not known
 	Underside float64      // z of the underside of its floor

@@ -60,7 +60,7 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 				continue
 			}
 		}
-		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode))
+		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode), mode)
 		if s.Moved && mode.Name == "drive" {
 			w.openWhileDriving(i, mode)
 		}
@@ -136,7 +136,7 @@ func (o Opening) meets(b solid.Bounds) bool {
 	return x && y
 }
 
-func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, with []string) {
+func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, with []string, mode *Mode) {
 	f := w.in.Fittings[i]
 	severity, how := finding.Fault, ""
 	if by <= w.in.Error {
@@ -155,6 +155,7 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 	if d := solid.Directions[side^1]; w.fitsAt(i, d[0]*by, d[1]*by, d[2]*by) {
 		out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
 	}
+	w.atArch(&out, i, side, by, mode)
 	w.find(out)
 }
 
