@@ -25,6 +25,11 @@ var fitMoreCases = []Case{
 		Finds: []string{"fault fit.sticks-out /fittings/rack"},
 		Also:  "a flap in the air; nobody sleeps",
 	}, {
+		Name:  "Two sit on the bench, and a crate stands before all but one place of it",
+		Patch: `{"fittings": {"crate": {"make": "box", "at": {"x": 1480, "y": 0}, "size": {"x": 1400, "y": 200, "z": 350}, "of": "ply-poplar-12", "mass": 6, "held": "screwed"}}, "modes": {"day": {"people": {"ben": {"sits": "bench", "cooks": null}}}}}`,
+		Finds: []string{"close fit.seat.place /fittings/bench in day"},
+		Also:  "the way to the bed is narrow, and it does not pull out",
+	}, {
 		Name:  "A ladder is hung over both leaves of the rear doors",
 		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "rear", "at": {"x": "rear", "y": "mid 0", "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.on-door /fittings/ladder/on-door"},

@@ -53,6 +53,8 @@ var Explanations = []finding.Explanation{
 	{Code: "fit.door.open", Meaning: "A door or a hatch stands open while the van is driven.", Why: "Things fall out, it hits what is passed, and exhaust is drawn in.", Clear: "Shut it to drive."},
 	{Code: "fit.seat.belts", Meaning: "Somebody rides on something without belts while the van is driven.", Why: "In a crash they are thrown about and hit the others.",
 		Clear: "Let them ride on a seat with belts, or write the seat down among the vehicle's seats."},
+	{Code: "fit.seat.place", Meaning: "Something stands before part of a seat, so that fewer have room for their legs than sit there.", Why: "Who sits behind it cannot put their legs anywhere.",
+		Clear: "Move it off, or let some sit elsewhere."},
 	{Code: "fit.seat.depth", Meaning: "A seat is too shallow.", Why: "One perches.", Clear: "Make it deeper."},
 	{Code: "fit.seat.knees", Meaning: "Something stands where the knees of a sitter would be.", Why: "One cannot sit down or get up.", Clear: "Move it away from the seat."},
 	{Code: "fit.table", Meaning: "A table is too low for the legs of who sits at it, or not at the height of the elbows.", Why: "One eats there every day.", Clear: "Raise, lower or move the table."},

@@ -67,7 +67,7 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		},
 	})
 	w.show(working.Figure{
-		Code: "fit.seat.knees." + p.ID, Value: f.free, Unit: "mm", Label: "Room for knees before the seat, " + p.name(), Limit: &legs, Least: true, Words: w.name(seat) + ", " + mode.Name,
+		Code: "fit.seat.knees." + p.ID, Value: f.free, Unit: "mm", Label: "Room for knees before the seat, " + p.name(), Limit: &legs, Least: true, Words: w.name(seat) + ", " + mode.Name + f.placesLeft(),
 	}, working.Working{
 		Formula: "free depth before the front of the seat, at its best place, 400 wide, up to 1000", Source: seatSource,
 		Lines: []working.Line{{Symbol: "d", Label: "free depth", Value: f.free, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[seat].ID)}}},
