@@ -30,6 +30,10 @@ var fitMoreCases = []Case{
 		Finds: []string{"close fit.seat.place /fittings/bench in day"},
 		Also:  "the way to the bed is narrow, and it does not pull out",
 	}, {
+		Name:  "A table stands so far from the bench that one who leans back does not reach it",
+		Patch: `{"fittings": {"table": {"make": "table", "at": {"x": 1350, "y": "to -140", "z": "to 755"}, "size": {"x": 500, "y": 400, "z": 25}, "of": "ply-poplar-12", "mass": 4, "held": "screwed", "moves": {"off": {"off": true}}, "positions": {"away": {"off": "full"}}}}, "modes": {"night": {"take": {"table": "away"}}, "drive": {"take": {"table": "away"}}}}`,
+		Finds: []string{"close fit.table /fittings/table in day"},
+	}, {
 		Name:  "A ladder is hung over both leaves of the rear doors",
 		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "rear", "at": {"x": "rear", "y": "mid 0", "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.on-door /fittings/ladder/on-door"},

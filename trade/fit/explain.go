@@ -57,7 +57,7 @@ var Explanations = []finding.Explanation{
 		Clear: "Move it off, or let some sit elsewhere."},
 	{Code: "fit.seat.depth", Meaning: "A seat is too shallow.", Why: "One perches.", Clear: "Make it deeper."},
 	{Code: "fit.seat.knees", Meaning: "Something stands where the knees of a sitter would be.", Why: "One cannot sit down or get up.", Clear: "Move it away from the seat."},
-	{Code: "fit.table", Meaning: "A table is too low for the legs of who sits at it, or not at the height of the elbows.", Why: "One eats there every day.", Clear: "Raise, lower or move the table."},
+	{Code: "fit.table", Meaning: "A table is too low for the legs of who sits at it, out of their reach, or not at the height of the elbows.", Why: "One eats there every day.", Clear: "Raise, lower or move the table."},
 	{Code: "fit.worktop", Meaning: "A worktop is far from the height that suits who works there.", Why: "The back aches.", Clear: "Change its height."},
 	{Code: "fit.headroom.stand", Meaning: "Somebody cannot stand upright where they stand.", Why: "Discomfort: cooking and dressing are done stooping.",
 		Clear: "What hangs there raised or moved aside; where it is the roof, a thinner floor or ceiling, a window in the roof, or living with it."},

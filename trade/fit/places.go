@@ -6,13 +6,13 @@ import (
 	"tumblehome/trade/finding"
 )
 
-// Room that shins and feet of one who sits take before a seat at the least [mm]: common practice, no source.
+// Room that shins and feet of one who sits take before a seat at the least [mm]: about the leg room of the survey of catalogue/people.
 const (
-	shinsDeep = 300
+	shinsDeep = 200
 	shinsHalf = 200 // half as wide
 )
 
-var placeSource = finding.Source{Text: "450 mm of a bench for a grown person, and before it 400 wide and 300 deep for shins and feet: common practice, no source", Sure: finding.Practice}
+var placeSource = finding.Source{Text: "450 mm of a bench for a grown person, and before it 400 wide and 200 deep for shins and feet: common practice, no source", Sure: finding.Practice}
 
 // wide is how long a seat is across who sits there.
 func (f facing) wide() float64 {
