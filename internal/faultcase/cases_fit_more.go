@@ -34,6 +34,15 @@ var fitMoreCases = []Case{
 		Patch: `{"fittings": {"table": {"make": "table", "at": {"x": 1350, "y": "to -140", "z": "to 755"}, "size": {"x": 500, "y": 400, "z": 25}, "of": "ply-poplar-12", "mass": 4, "held": "screwed", "moves": {"off": {"off": true}}, "positions": {"away": {"off": "full"}}}}, "modes": {"night": {"take": {"table": "away"}}, "drive": {"take": {"table": "away"}}}}`,
 		Finds: []string{"close fit.table /fittings/table in day"},
 	}, {
+		Name:  "One sits on a travel seat whose size takes in its backrest, which makes it no high seat",
+		On:    "godwit",
+		Patch: `{"modes": {"day": {"people": {"child-2": {"sits": "seats2"}, "adult-1": {"sits": "seats2"}}}}}`,
+	}, {
+		Name: "Two blinds are for the rear doors, one over the other",
+		Patch: `{"fittings": {"blind": {"make": "curtains", "for": "shell.openings.rear", "size": {"x": 20, "y": 1400, "z": 1500}, "of": "cloth-blackout", "mass": 2},
+			"other": {"make": "curtains", "for": "shell.openings.rear", "size": {"x": 20, "y": 1400, "z": 1500}, "of": "cloth-blackout", "mass": 2}}}`,
+		Finds: []string{"close fit.opening.shared /fittings/other"},
+	}, {
 		Name:  "A ladder is hung over both leaves of the rear doors",
 		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "rear", "at": {"x": "rear", "y": "mid 0", "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.on-door /fittings/ladder/on-door"},

@@ -27,6 +27,8 @@ var Explanations = []finding.Explanation{
 		Clear: "Put it elsewhere while driving, raise it over the heads, or move it; what covers the driver's seat at night has to be cleared before one drives off."},
 	{Code: "fit.on-door", Meaning: "Something is said to hang on a door and swing with it, but hangs on no door, on both leaves of one, or is not before it.", Why: "Whether the door opens, and is a way out, is judged by that word.",
 		Clear: "Name the door and hang it on one leaf, or take the word away."},
+	{Code: "fit.opening.shared", Meaning: "Two things of a kind are said to sit in one opening.", Why: "A hole has room for one fan; one of the two is in the wrong place, or was written down twice.",
+		Clear: "Name the other opening, or cut one, or take one of the two out."},
 	{Code: "fit.absent", Meaning: "Somebody lies, sits or cooks at something that is not in the van then, or has no place yet.", Why: "Nothing can be said of their bed, their head or their way out.",
 		Clear: "Say where it stands, or where else they are in that mode."},
 	{Code: "fit.opens", Meaning: "A lid, a door or a drawer meets something before it is open.", Why: "What is kept behind it is hard to reach, or not at all.",

@@ -32,6 +32,7 @@ func (w *worker) faces(mode *Mode, seat int) facing {
 // seekFacing finds that out.
 func (w *worker) seekFacing(mode *Mode, seat int) facing {
 	b := mode.Standings[seat].Box
+	b.MaxZ = w.ownTop(mode, seat)
 	f := facing{box: b, axis: 1, sign: 1, depth: b.MaxY - b.MinY}
 	middle := b.MinY + b.MaxY
 	if f.depth > b.MaxX-b.MinX {

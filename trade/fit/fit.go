@@ -47,6 +47,7 @@ func Work(in Inputs) Result {
 	w.ways()
 	w.barred()
 	w.onDoors()
+	w.shareOpening()
 	w.indoors()
 	w.cuts()
 	w.loose()

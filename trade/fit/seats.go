@@ -63,7 +63,7 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		Notes: []string{fmt.Sprintf("It is %.0f deep; %.0f is the most without a cushion behind the back.", f.depth, float64(body.SeatDepth()))},
 		Lines: []working.Line{
 			{Symbol: "n", Label: "hollow of the knee and shoe", Value: most, Unit: "mm", From: working.Origin{Pointer: pointer("people", p.ID) + "/stature"}},
-			{Symbol: "h", Label: "height", Value: high, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f - %.1f", top, pressed, w.in.Room.Floor()), From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[seat].ID)}},
+			{Symbol: "h", Label: "height", Value: high, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f - %.1f", top, pressed, w.in.Room.Floor()), From: w.topFrom(mode, seat)},
 		},
 	})
 	w.show(working.Figure{
