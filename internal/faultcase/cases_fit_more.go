@@ -43,6 +43,11 @@ var fitMoreCases = []Case{
 			"other": {"make": "curtains", "for": "shell.openings.rear", "size": {"x": 20, "y": 1400, "z": 1500}, "of": "cloth-blackout", "mass": 2}}}`,
 		Finds: []string{"close fit.opening.shared /fittings/other"},
 	}, {
+		Name: "A drawer is left out while driving",
+		Patch: `{"fittings": {"tray": {"make": "drawer", "at": {"x": 1000, "y": "mid -100", "z": 60}, "size": {"x": 500, "y": 300, "z": 120}, "mass": 4, "held": "latched",
+			"moves": {"out": {"slide": "-x", "by": 300}}, "positions": {"out": {"out": "full"}}}}, "modes": {"drive": {"take": {"tray": "out"}}}}`,
+		Finds: []string{"fault fit.door.open /fittings/tray in drive"},
+	}, {
 		Name:  "A ladder is hung over both leaves of the rear doors",
 		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "rear", "at": {"x": "rear", "y": "mid 0", "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
 		Finds: []string{"fault fit.on-door /fittings/ladder/on-door"},

@@ -52,7 +52,7 @@ var Explanations = []finding.Explanation{
 	{Code: "fit.seat.height", Meaning: "A seat is far too high or too low for who sits there.", Why: "Feet hang, or knees stand high.", Clear: "Change the seat, its cushion, or add a footrest."},
 	{Code: "fit.seat.mounting", Meaning: "Nobody has said how a seat with belts is held.", Why: "In a crash its mounting holds everybody belted to it.",
 		Clear: "Let a workshop mount it with a tested mounting and certify that; then choose bolted under held while driving, in the form of the seat."},
-	{Code: "fit.door.open", Meaning: "A door or a hatch stands open while the van is driven.", Why: "Things fall out, it hits what is passed, and exhaust is drawn in.", Clear: "Shut it to drive."},
+	{Code: "fit.door.open", Meaning: "A door, a hatch, a lid or a drawer is open while the van is driven.", Why: "Things fall out, it hits what is passed, and exhaust is drawn in.", Clear: "Shut it to drive."},
 	{Code: "fit.seat.belts", Meaning: "Somebody rides on something without belts while the van is driven.", Why: "In a crash they are thrown about and hit the others.",
 		Clear: "Let them ride on a seat with belts, or write the seat down among the vehicle's seats."},
 	{Code: "fit.seat.place", Meaning: "Something stands before part of a seat, so that fewer have room for their legs than sit there.", Why: "Who sits behind it cannot put their legs anywhere.",

@@ -35,6 +35,7 @@ func Work(in Inputs) Result {
 	w.outdoors()
 	w.uponIt()
 	w.comesOut()
+	w.openDriving()
 	w.opens()
 	w.unfold()
 	w.pullOuts()
@@ -74,6 +75,8 @@ type worker struct {
 
 	cabThing int     // what stands low and farthest into an open cab
 	cabBy    float64 // and how far
+
+	leftOpen bool // something is open while driving: shutting it comes before any order of moves
 
 	near  []edge   // room for the edges about a place
 	off   []sided  // and for their distances
