@@ -17,8 +17,9 @@ const overlaps = 20
 func (w *worker) shareOpening() {
 	for _, o := range w.in.Openings {
 		var those []int
+		as := o.pointerFor()
 		for i := range w.in.Fittings {
-			if w.in.Fittings[i].For == o.pointerFor() && w.resting(i) != nil {
+			if w.in.Fittings[i].For == as && w.resting(i) != nil {
 				those = append(those, i)
 			}
 		}
