@@ -3,6 +3,7 @@ package reckon
 import (
 	"encoding/json"
 	"math"
+	"slices"
 	"strings"
 
 	"tumblehome/build"
@@ -24,9 +25,9 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 	}{w.placesKey, w.today, w.fullMasses(), fit.Inputs{
 		Partition: len(w.doc.Lining.Front) > 0, Error: readingError(w.doc.Shell.Offsets).Float(), People: w.statures(),
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
-		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Seats: beltedSeats(w.doc), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
+		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Seats: beltedSeats(w.doc), Arches: w.fitArches(), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 10, key, func() fit.Result {
+	return workBy(m, "fit", 11, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen, in.Stretch, in.Slide, in.Turn, in.Ground = w.room, w.nudge, w.lengthen, w.stretch, w.slideLess, w.turn, m.ground(w.room)
 		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
@@ -90,12 +91,23 @@ func (w *stages) statures() []fit.Person {
 	return out
 }
 
-// beltedSeats are the middles of the vehicle's own seats.
-func beltedSeats(doc *build.Document) []solid.Point {
-	var all []solid.Point
-	for _, id := range build.SortedKeys(doc.Vehicle.Seats) {
-		s := doc.Vehicle.Seats[id]
-		all = append(all, solid.Point{X: s.X.Float(), Y: s.Y.Float()})
+// beltedSeats are the vehicle's own seats. The driver's is called so; where none is, it is the foremost on the driver's side.
+func beltedSeats(doc *build.Document) []fit.Seat {
+	var all []fit.Seat
+	for _, s := range seats(doc) {
+		all = append(all, fit.Seat{ID: s.ID, Middle: solid.Point{X: s.X.Float(), Y: s.Y.Float()}})
+	}
+	driver := slices.IndexFunc(all, func(s fit.Seat) bool { return s.ID == "driver" })
+	if driver < 0 && len(all) > 0 {
+		driver = 0
+		for i := range all {
+			if all[i].Middle.X < all[driver].Middle.X {
+				driver = i
+			}
+		}
+	}
+	if driver >= 0 {
+		all[driver].Driver = true
 	}
 	return all
 }
@@ -159,7 +171,7 @@ func (w *stages) fitOpenings() []fit.Opening {
 	}
 	for _, id := range build.SortedKeys(w.doc.Shell.Openings) {
 		o := w.doc.Shell.Openings[id]
-		out = append(out, fit.Opening{ID: id, Name: o.Title, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", WayOut: bool(valueOf(o.WayOut)),
+		out = append(out, fit.Opening{ID: id, Name: o.Title, Through: o.Through, X: ends(o.X), Y: ends(o.Y), Z: ends(o.Z), Door: o.Door != "", TwoLeaves: o.Door == twoLeaves, WayOut: bool(valueOf(o.WayOut)),
 			Made: o.Door != "" || o.Through == "front" || isFitted(o.Made, w.today), In: o.In})
 	}
 	return out
@@ -171,14 +183,30 @@ func usualOpening(side string, o shell.Opening) fit.Opening {
 	if side == shell.Rear {
 		name = "rear"
 	}
-	return fit.Opening{ID: name, About: "/shell/quick", Through: side, X: spanned(o.X), Y: spanned(o.Y), Z: spanned(o.Z), Door: o.Door != "", WayOut: o.WayOut, Made: o.Made}
+	return fit.Opening{ID: name, About: "/shell/quick", Through: side, X: spanned(o.X), Y: spanned(o.Y), Z: spanned(o.Z), Door: o.Door != "", TwoLeaves: o.Door == twoLeaves, WayOut: o.WayOut, Made: o.Made}
 }
+
+// twoLeaves is what a double door is called in the document.
+const twoLeaves = "two leaves"
 
 func spanned(s *shell.Span) [2]float64 {
 	if s == nil {
 		return [2]float64{}
 	}
 	return [2]float64{s.From.Float(), s.To.Float()}
+}
+
+// fitArches are the wheel arches, written down or usual.
+func (w *stages) fitArches() []fit.Arch {
+	var out []fit.Arch
+	for _, a := range w.body.Arches() {
+		side := solid.Left
+		if a.Side == shell.Right {
+			side = solid.Right
+		}
+		out = append(out, fit.Arch{Side: side, X: [2]float64{a.From, a.To}, Up: a.Up})
+	}
+	return out
 }
 
 // fitRibs are the ribs and bows, each on every surface it is on.

@@ -135,5 +135,5 @@ func told(all []finding.Finding) []string {
 
 // All are the cases, trade by trade.
 func All() []Case {
-	return slices.Concat(shellCases, liningCases, climateCases, fitCases, movesCases, weightCases, warmthCases, powerCases, runsCases, cablesCases, moneyCases, demoCases)
+	return slices.Concat(shellCases, liningCases, climateCases, fitCases, fitMoreCases, movesCases, weightCases, warmthCases, powerCases, runsCases, cablesCases, moneyCases, demoCases)
 }

@@ -66,6 +66,10 @@ var movesCases = []Case{
 	}, {
 		Name:  "A chest stands where the seats of the cab are",
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -250, "y": 300}, "size": {"x": 300, "y": 400, "z": 400}, "mass": 9, "held": "screwed"}}}`,
+		Finds: []string{"fault fit.cab.seat /fittings/chest in drive"},
+	}, {
+		Name:  "A chest stands between the seats of the cab",
+		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -250, "y": "mid 0"}, "size": {"x": 300, "y": 380, "z": 400}, "mass": 9, "held": "screwed"}}}`,
 		Finds: []string{"note fit.into-cab /fittings/chest"},
 	}, {
 		Name:  "A chest was dragged out through the windscreen",
@@ -74,7 +78,7 @@ var movesCases = []Case{
 	}, {
 		Name:  "A board in the cab was dragged out through the passenger's door",
 		Patch: `{"fittings": {"board": {"make": "shelf", "where": "cab", "at": {"x": -450, "y": 600, "z": 600}, "size": {"x": 300, "y": 700, "z": 18}, "of": "ply-poplar-12", "mass": 3, "held": "screwed"}}}`,
-		Finds: []string{"fault fit.sticks-out /fittings/board"},
+		Finds: []string{"fault fit.sticks-out /fittings/board", "fault fit.cab.seat /fittings/board in drive"},
 	}, {
 		Name:  "Eleven things slide at once, and one of them meets a post that stays",
 		Patch: manySlide(11),

@@ -35,6 +35,9 @@
 //   - Wheels are as the tyres, track and wheelbase have them, spring up by 80, and in front steer 120 inwards; a straight axle is taken between the
 //     rear ones. Springs, exhaust and tank are not known: look under the van.
 //   - One who sits takes up 450 of a bench, a smaller person less; nobody expects to stand under less than 1450.
+//   - Who sits in the cab takes up 300 by 400 about the middle of the seat, from 250 to 1300 over the load floor, and the head up to 300 behind it; the
+//     driver's seat must be free while driving, the others where there are as many people as seats.
+//   - A seat with belts is sat on at 420, or on its cushion, whatever the height of its backrest (common practice, no source).
 //   - Seats, tables and worktops are judged for people of 1450 and more, whose proportions are known.
 //
 // # Sources

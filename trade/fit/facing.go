@@ -14,6 +14,7 @@ type facing struct {
 	sign  float64 // +1 rearwards or to the right
 	depth float64
 	free  float64 // before its front edge, at the best place along it
+	sits  int     // how many sit side by side with room for their legs
 }
 
 // faces is how one sits on a seat in a mode, remembered.
@@ -22,13 +23,16 @@ func (w *worker) faces(mode *Mode, seat int) facing {
 		b, feet := mode.Standings[seat].Box, w.in.Room.Floor()+bodyFrom
 		reach := b.Grown(legRoom)
 		reach.MinZ, reach.MaxZ = min(b.MinZ, feet), max(b.MaxZ, feet+1)
-		return w.seekFacing(mode, seat), reach
+		f := w.seekFacing(mode, seat)
+		f.sits = w.placesWithLegs(mode, seat, f)
+		return f, reach
 	})
 }
 
 // seekFacing finds that out.
 func (w *worker) seekFacing(mode *Mode, seat int) facing {
 	b := mode.Standings[seat].Box
+	b.MaxZ = w.ownTop(mode, seat)
 	f := facing{box: b, axis: 1, sign: 1, depth: b.MaxY - b.MinY}
 	middle := b.MinY + b.MaxY
 	if f.depth > b.MaxX-b.MinX {

@@ -28,12 +28,14 @@ func (r *Result) Working(code string) (working.Working, bool) {
 // Work judges the fit.
 func Work(in Inputs) Result {
 	w := newWorker(in)
+	w.cabSeats()
 	w.inside()
 	w.absent()
 	w.fouls()
 	w.outdoors()
 	w.uponIt()
 	w.comesOut()
+	w.openDriving()
 	w.opens()
 	w.unfold()
 	w.pullOuts()
@@ -45,6 +47,8 @@ func Work(in Inputs) Result {
 	w.walkway()
 	w.ways()
 	w.barred()
+	w.onDoors()
+	w.shareOpening()
 	w.indoors()
 	w.cuts()
 	w.loose()
@@ -72,6 +76,8 @@ type worker struct {
 
 	cabThing int     // what stands low and farthest into an open cab
 	cabBy    float64 // and how far
+
+	leftOpen bool // something is open while driving: shutting it comes before any order of moves
 
 	near  []edge   // room for the edges about a place
 	off   []sided  // and for their distances

@@ -20,13 +20,14 @@ func (w *worker) fouls() {
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
 		found, more := w.foulsIn(mode, resting)
-		for _, f := range found {
+		told, with := w.gathered(mode, found)
+		for _, f := range told {
 			if mode.Standings[f.a].Moved || mode.Standings[f.b].Moved {
-				w.reportFoul(f, mode.Name)
+				w.reportFoul(f, mode.Name, with)
 				continue
 			}
 			if key := [2]int{f.a, f.b}; len(seen[key]) == 0 {
-				w.reportFoul(f, "")
+				w.reportFoul(f, "", with)
 				seen[key] = append(seen[key], mode.Name)
 			}
 		}

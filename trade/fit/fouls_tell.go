@@ -8,7 +8,7 @@ import (
 	"tumblehome/trade/working"
 )
 
-func (w *worker) reportFoul(f foul, modeName string) {
+func (w *worker) reportFoul(f foul, modeName string, with map[[2]int][]int) {
 	severity, how := finding.Fault, ""
 	if f.way.Depth <= w.in.Error {
 		severity, how = finding.Close, " That is within what the body was read to: try it with a piece of cardboard."
@@ -25,11 +25,12 @@ func (w *worker) reportFoul(f foul, modeName string) {
 		Measured: mm(f.way.Depth), Limit: mm(touching),
 		Source: finding.Source{Text: "the places and sizes of this build", Sure: finding.Computed},
 	}
+	out.Words, out.About = out.Words+w.inItAsWell(f, with), append(out.About, w.pointersTo(with[[2]int{f.a, f.b}])...)
 	ways := w.freeWays(f, modeName)
 	if len(ways) > 0 {
 		v := ways[0].way
-		out.Words = fmt.Sprintf("Both cannot be there. The shortest way clear is to move %s %s.%s",
-			w.name(ways[0].thing), wayWords(away(v.X*v.Depth), away(v.Y*v.Depth), away(v.Z*v.Depth)), how)
+		out.Words = fmt.Sprintf("Both cannot be there. The shortest way clear is to move %s %s.%s%s",
+			w.name(ways[0].thing), wayWords(away(v.X*v.Depth), away(v.Y*v.Depth), away(v.Z*v.Depth)), how, w.inItAsWell(f, with))
 	}
 	for _, free := range ways {
 		v := free.way

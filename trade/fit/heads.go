@@ -107,7 +107,7 @@ func (w *worker) sitting(p Person) {
 
 // seatTop is how high a seat is with what lies on it for people to sit on, and how far a sitter presses that.
 func (w *worker) seatTop(mode *Mode, seat int) (top, pressed float64) {
-	top = mode.Standings[seat].Box.MaxZ
+	top = w.ownTop(mode, seat)
 	press := func(i int) float64 {
 		if g := w.in.Fittings[i].Gives; g > 0 && g < 1 {
 			b := mode.Standings[i].Box
@@ -178,7 +178,7 @@ func (w *worker) reportSitting(p Person, s spot, top, pressed float64) {
 		Notes: []string{"Measured at the place on the seat with most room.", "A sitter presses a cushion by a quarter: common practice, no source.", "Slumped people need 35 to 50 mm less."},
 		Lines: []working.Line{
 			{Symbol: "r", Label: "what is overhead", Value: s.under, Unit: "mm", Sum: fmt.Sprintf("at x %.0f, y %.0f", s.x, s.y), From: working.Origin{Here: true}},
-			{Symbol: "t", Label: "top of the seat", Value: top, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", seat.ID)}},
+			{Symbol: "t", Label: "top of the seat", Value: top, Unit: "mm", From: w.topFrom(w.mode(s.mode), s.at)},
 			{Symbol: "c", Label: "pressed by", Value: pressed, Unit: "mm", From: working.Origin{Assumption: "a quarter of the cushion's thickness"}},
 			{Symbol: "n", Label: "needed", Value: need, Unit: "mm", From: working.Origin{Pointer: pointer("people", p.ID) + "/stature"}},
 			{Symbol: "h", Label: "headroom", Value: have, Unit: "mm", Sum: fmt.Sprintf("%.1f - (%.1f - %.1f)", s.under, top, pressed), From: working.Origin{Here: true}},

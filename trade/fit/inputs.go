@@ -23,7 +23,8 @@ type Inputs struct {
 	Ground *Ground // the room's own part of the walkable floor, made once for a room; nil is made here
 	Ribs   []Rib   // where nothing may be cut
 
-	Seats []solid.Point // middles of the vehicle's own seats with belts
+	Arches []Arch
+	Seats  []Seat // the vehicle's own, with belts
 
 	Van       solid.Bounds // about the whole vehicle, road to roof; empty is not known
 	Underside float64      // z of the underside of its floor
@@ -154,15 +155,16 @@ type Pose struct {
 
 // Opening is a door, window or hatch.
 type Opening struct {
-	ID      string
-	Name    string // what it is called; the id stands in
-	About   string // JSON Pointer of what says so; empty is its own place in the document
-	Through string
-	X, Y, Z [2]float64 // extents; the axis it goes through is not used
-	Door    bool
-	WayOut  bool   // opens from inside without tools
-	Made    bool   // it is there today: cut, or a door of the van itself
-	In      string // the opening it lies in
+	ID        string
+	Name      string // what it is called; the id stands in
+	About     string // JSON Pointer of what says so; empty is its own place in the document
+	Through   string
+	X, Y, Z   [2]float64 // extents; the axis it goes through is not used
+	Door      bool
+	TwoLeaves bool   // a door of two
+	WayOut    bool   // opens from inside without tools
+	Made      bool   // it is there today: cut, or a door of the van itself
+	In        string // the opening it lies in
 }
 
 func (p Person) name() string {

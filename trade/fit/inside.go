@@ -60,7 +60,7 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 				continue
 			}
 		}
-		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode))
+		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode), mode)
 		if s.Moved && mode.Name == "drive" {
 			w.openWhileDriving(i, mode)
 		}
@@ -80,7 +80,7 @@ func (w *worker) intoCab(i int, s *Standing, by float64) bool {
 	if w.in.Partition || by > cabLong {
 		return false
 	}
-	if s.Box.MinZ < w.in.Room.Floor()+seatHigh && by > max(cabTold, w.cabBy) {
+	if s.Box.MinZ < w.in.Room.Floor()+seatHigh && by > max(cabTold, w.cabBy) && !w.toldOf("fit.cab.seat", i) {
 		w.cabBy, w.cabThing = by, i
 	}
 	return true
@@ -136,7 +136,7 @@ func (o Opening) meets(b solid.Bounds) bool {
 	return x && y
 }
 
-func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, with []string) {
+func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, with []string, mode *Mode) {
 	f := w.in.Fittings[i]
 	severity, how := finding.Fault, ""
 	if by <= w.in.Error {
@@ -158,6 +158,7 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 	if modeName == "" {
 		out.Proposals = append(out.Proposals, w.cutTo(i, side)...)
 	}
+	w.atArch(&out, i, side, by, mode)
 	w.find(out)
 }
 

@@ -14,7 +14,7 @@ func (w *worker) nudge(i int, dx, dy, dz float64, modeName string) []finding.Pro
 	if w.in.Nudge == nil || modeName != "" || w.in.Fittings[i].For != "" { // what sits in an opening stays there
 		return nil
 	}
-	if dx, dy, dz = away(dx), away(dy), away(dz); dx == 0 && dy == 0 && dz == 0 {
+	if dx, dy, dz = away(dx), away(dy), away(dz); dx == 0 && dy == 0 && dz == 0 || w.coversDriver(i, dx, dy, dz) {
 		return nil
 	}
 	patch, ok := w.in.Nudge(w.in.Fittings[i].ID, dx, dy, dz)

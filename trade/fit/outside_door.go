@@ -41,7 +41,7 @@ func (w *worker) barsOutside(mode *Mode, o Opening, today bool) int {
 	zone := w.outsideOf(o)
 	for i := range mode.Standings {
 		s, f := &mode.Standings[i], &w.in.Fittings[i]
-		if len(s.Solid) == 0 || !f.isOutside() || f.OnDoors || f.OnDoor == o.ID || w.liesInside(i) || today && !f.Today || !s.Box.Meets(zone) {
+		if len(s.Solid) == 0 || !f.isOutside() || w.swings(i, s.Box, o) || w.liesInside(i) || today && !f.Today || !s.Box.Meets(zone) {
 			continue
 		}
 		x, y, z := shared(s.Box.MinX, s.Box.MaxX, o.X), shared(s.Box.MinY, s.Box.MaxY, o.Y), shared(s.Box.MinZ, s.Box.MaxZ, o.Z)
@@ -69,6 +69,9 @@ func (w *worker) doorBarredOutside(day *Mode, o Opening) bool {
 	by := w.barsOutside(day, o, false)
 	if by < 0 {
 		return false
+	}
+	if w.in.Fittings[by].OnDoor == o.ID {
+		return true // onDoors tells of it
 	}
 	out := finding.Finding{
 		Code: "fit.door.barred", Severity: finding.Fault, Mode: "day", About: []string{pointer("fittings", w.in.Fittings[by].ID), o.pointer()},

@@ -63,11 +63,11 @@ func (w *worker) seat(mode *Mode, seat int, p Person) {
 		Notes: []string{fmt.Sprintf("It is %.0f deep; %.0f is the most without a cushion behind the back.", f.depth, float64(body.SeatDepth()))},
 		Lines: []working.Line{
 			{Symbol: "n", Label: "hollow of the knee and shoe", Value: most, Unit: "mm", From: working.Origin{Pointer: pointer("people", p.ID) + "/stature"}},
-			{Symbol: "h", Label: "height", Value: high, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f - %.1f", top, pressed, w.in.Room.Floor()), From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[seat].ID)}},
+			{Symbol: "h", Label: "height", Value: high, Unit: "mm", Sum: fmt.Sprintf("%.1f - %.1f - %.1f", top, pressed, w.in.Room.Floor()), From: w.topFrom(mode, seat)},
 		},
 	})
 	w.show(working.Figure{
-		Code: "fit.seat.knees." + p.ID, Value: f.free, Unit: "mm", Label: "Room for knees before the seat, " + p.name(), Limit: &legs, Least: true, Words: w.name(seat) + ", " + mode.Name,
+		Code: "fit.seat.knees." + p.ID, Value: f.free, Unit: "mm", Label: "Room for knees before the seat, " + p.name(), Limit: &legs, Least: true, Words: w.name(seat) + ", " + mode.Name + f.placesLeft(),
 	}, working.Working{
 		Formula: "free depth before the front of the seat, at its best place, 400 wide, up to 1000", Source: seatSource,
 		Lines: []working.Line{{Symbol: "d", Label: "free depth", Value: f.free, Unit: "mm", From: working.Origin{Pointer: pointer("fittings", w.in.Fittings[seat].ID)}}},

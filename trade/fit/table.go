@@ -40,6 +40,12 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 			out.Proposals = w.nudge(at, 0, 0, up, "")
 		}
 		out.Proposals = append(out.Proposals, w.tried(out, (*worker).seats, moves(at, f.ahead(), kneesOut-best+touching))...)
+	case edgeReach(best, f, body) > touching:
+		beyond := edgeReach(best, f, body)
+		out.Severity, out.Measured, out.Limit = finding.Close, mm(float64(body.ArmReach())+beyond), mm(float64(body.ArmReach()))
+		out.Title = fmt.Sprintf("%s does not reach %s from %s", p.name(), w.name(at), w.name(seat))
+		out.Words = fmt.Sprintf("From the back of the seat to the edge of the table it is %s; the hand comes about %s far. One would have to perch. Move the table nearer, or the back of the seat forwards.", about(float64(body.ArmReach())+beyond), about(float64(body.ArmReach())))
+		out.Proposals = w.tried(out, (*worker).seats, moves(at, f.ahead()^1, beyond))
 	case math.Abs(above-wanted) > tableOff:
 		out.Severity, out.Measured, out.Limit = finding.Note, mm(above), mm(wanted)
 		out.Title = fmt.Sprintf("%s is not at the height of the elbows of %s", w.name(at), p.name())
@@ -52,6 +58,11 @@ func (w *worker) table(mode *Mode, seat int, p Person, body people.Body, f facin
 		return
 	}
 	w.find(out)
+}
+
+// edgeReach is how far the edge of a table is beyond the reach of one who leans on the back of the seat.
+func edgeReach(away float64, f facing, body people.Body) float64 {
+	return max(0, away) + min(f.depth, float64(body.SeatDepth())) - float64(body.ArmReach())
 }
 
 // tableBefore is the table one eats at from a seat, the nearest before it, and how far before the seat it begins; -1 for none.

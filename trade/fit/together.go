@@ -32,6 +32,8 @@ func (w *worker) together() {
 			if need := w.sideBySide(sitters[i]); len(sitters[i]) > 1 && need > wide+touching && !told[i] {
 				told[i] = true
 				w.reportTogether(mode, i, sitters[i], wide, need)
+			} else if len(sitters[i]) > 1 && !told[i] {
+				told[i] = w.placesLost(mode, i, sitters[i])
 			}
 		}
 	}

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
 )
 
@@ -30,7 +29,7 @@ func (w *worker) unbelted() {
 
 // hasBelts says whether a seat, or what it lies upon, was bought with belts or has one of the belted seats of the vehicle over it.
 func (w *worker) hasBelts(mode *Mode, seat int) bool {
-	if slices.ContainsFunc(w.in.Seats, func(at solid.Point) bool { return within(mode.Standings[seat].Box, at) }) {
+	if slices.ContainsFunc(w.in.Seats, func(s Seat) bool { return within(mode.Standings[seat].Box, s.Middle) }) {
 		return true
 	}
 	for i, n := seat, 0; i >= 0 && n <= len(w.carriers); i, n = w.carriers[i], n+1 {

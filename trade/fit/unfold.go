@@ -19,7 +19,7 @@ var unfoldSource = finding.Source{Text: "the space that each moving thing passes
 func (w *worker) unfold() {
 	for m := range w.in.Modes {
 		to := &w.in.Modes[m]
-		if from := w.modeBefore(to); from != nil {
+		if from := w.modeBefore(to); from != nil && !(w.leftOpen && from.Name == "drive") {
 			w.unfoldTo(from, to)
 		}
 	}

@@ -1,0 +1,240 @@
+package fit
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"tumblehome/solve/solid"
+	"tumblehome/trade/finding"
+)
+
+// Seat is one of the vehicle's own seats with belts.
+type Seat struct {
+	ID     string
+	Driver bool
+	Middle solid.Point
+}
+
+func (s Seat) called() string {
+	if s.Driver {
+		return "the driver"
+	}
+	return "a passenger (seat " + strings.ReplaceAll(s.ID, "-", " ") + ")"
+}
+
+// What surely belongs to who sits in the cab, about the middle of the seat and over the load floor [mm]. Common practice, no source.
+const (
+	bodyHalfDeep = 150
+	bodyHalfWide = 200
+	sitsFrom     = 250 // what is lower lies under the seat or is its console
+	headFrom     = 900
+	headTo       = 1300
+	headBack     = 300 // the back of a head lies so far behind the middle of its seat: one leans back
+	headHalfWide = 130
+)
+
+var cabSeatSource = finding.Source{
+	Text: "who sits in a cab takes up 300 by 400 mm about the middle of the seat, from 250 to 1300 mm over the load floor, and leans back by up to 300 with the head: common practice, no source; the cab itself was not measured", Sure: finding.Practice,
+}
+
+// body is the space of who sits there; what is behind the front of the room is not the cab.
+func (s Seat) body(front float64) (trunk, head solid.Bounds) {
+	x, y := s.Middle.X, s.Middle.Y
+	trunk = solid.Bounds{MinX: x - bodyHalfDeep, MaxX: min(front, x+bodyHalfDeep), MinY: y - bodyHalfWide, MaxY: y + bodyHalfWide, MinZ: sitsFrom, MaxZ: headTo}
+	head = solid.Bounds{MinX: x, MaxX: min(front, x+headBack), MinY: y - headHalfWide, MaxY: y + headHalfWide, MinZ: headFrom, MaxZ: headTo}
+	return trunk, head
+}
+
+// cabSeats tells of what stands, while the van is driven, where the driver sits or a passenger for whom no other seat is free, and of what covers the
+// driver's seat in another mode, so that it has to be cleared before one can drive off.
+func (w *worker) cabSeats() {
+	drive := w.named("drive")
+	for m := range w.in.Modes {
+		if mode := &w.in.Modes[m]; drive == nil || mode.Name != drive.Name {
+			w.coveredAtRest(drive, mode)
+		}
+	}
+	if drive == nil {
+		return
+	}
+	free := len(w.in.Seats)
+	covered := make([][]int, len(w.in.Seats))
+	for k, seat := range w.in.Seats {
+		if covered[k] = w.covers(drive, seat); len(covered[k]) > 0 {
+			free--
+		}
+	}
+	for k, seat := range w.in.Seats {
+		if len(covered[k]) > 0 && (seat.Driver || free < len(w.in.People) && !w.clearedFor(seat)) {
+			w.reportCovered(drive, seat, covered[k])
+		}
+	}
+}
+
+// clearedFor says whether a mode of the builder's own leaves a seat free, for driving with a passenger.
+func (w *worker) clearedFor(seat Seat) bool {
+	return slices.ContainsFunc(w.in.Modes, func(m Mode) bool {
+		return m.Name != "drive" && m.Name != "day" && m.Name != "night" && len(w.covers(&m, seat)) == 0
+	})
+}
+
+// covers are the things that a mode has where somebody sits in the cab.
+func (w *worker) covers(mode *Mode, seat Seat) (things []int) {
+	front := w.in.Room.Front()
+	if seat.Middle.X >= front {
+		return nil
+	}
+	for i := range mode.Standings {
+		if s := &mode.Standings[i]; s.Box.MinX < front && w.coversSeat(i, s, seat) {
+			things = append(things, i)
+		}
+	}
+	return things
+}
+
+// coversSeat says whether a thing stands where the body or the head of who sits there is.
+func (w *worker) coversSeat(i int, s *Standing, seat Seat) bool {
+	f := &w.in.Fittings[i]
+	if len(s.Solid) == 0 || f.isOutside() || f.For != "" || f.Gives >= 1 || f.Belted || w.in.Partition && f.Where != "cab" {
+		return false
+	}
+	trunk, head := seat.body(w.in.Room.Front())
+	return standsIn(s, trunk) || standsIn(s, head)
+}
+
+func standsIn(s *Standing, zone solid.Bounds) bool {
+	if !s.Box.Meets(zone) {
+		return false
+	}
+	deep, in := s.Solid.Deepest(solid.Solid{solid.Box(zone)})
+	return in && deep.Depth > touching
+}
+
+// coversDriver says whether a thing that is moved so far from where it rests comes to stand where the driver sits.
+func (w *worker) coversDriver(i int, dx, dy, dz float64) bool {
+	s := w.resting(i)
+	if s == nil || s.Box.MinX+dx >= w.in.Room.Front() {
+		return false
+	}
+	there := Standing{Solid: s.Solid.Moved(dx, dy, dz), Box: s.Box.Moved(dx, dy, dz)}
+	return slices.ContainsFunc(w.in.Seats, func(seat Seat) bool {
+		return seat.Driver && seat.Middle.X < w.in.Room.Front() && w.coversSeat(i, &there, seat) && !w.coversSeat(i, s, seat)
+	})
+}
+
+func (w *worker) reportCovered(drive *Mode, seat Seat, things []int) {
+	names, pointers := w.namesOf(things)
+	out := finding.Finding{
+		Code: "fit.cab.seat", Severity: finding.Fault, Mode: drive.Name, About: append(pointers, pointer("vehicle/seats", seat.ID)),
+		Title:   fmt.Sprintf("%s %s where %s sits", listed(names), oneOrMore(len(things), "stands"), seat.called()),
+		Words:   "While the van is driven that place must be free. Put it elsewhere then, or move it.",
+		Source:  cabSeatSource,
+		Caution: "Do not drive with anything where somebody sits, or where it can fall on the pedals.",
+	}
+	if low := lowest(drive, things); low >= headFrom {
+		out.Severity, out.Measured, out.Limit = finding.Danger, mm(low), mm(headTo)
+		out.Title = fmt.Sprintf("%s %s where the head of %s is", listed(names), oneOrMore(len(things), "is"), seat.called())
+		out.Words = fmt.Sprintf("It begins %s over the load floor; over and behind who sits there %d should be free. In a crash the head is thrown against it. Raise it, or put it elsewhere while driving.", about(low), headTo)
+		out.Caution = "Nobody drives or rides with a board at the height of the head."
+	}
+	if !seat.Driver {
+		out.Words += fmt.Sprintf(" The build has %d people and %d seats with belts, so that this one is needed.", len(w.in.People), len(w.in.Seats))
+	}
+	for _, i := range things {
+		out.Words += w.mayCome(i)
+	}
+	if len(things) == 1 {
+		out.Proposals = w.clearSeat(out, drive, seat, things[0])
+	}
+	w.find(out)
+}
+
+// clearSeat proposes to leave what covers a seat where it rests, to put it where another mode has it, or to move it.
+func (w *worker) clearSeat(out finding.Finding, drive *Mode, seat Seat, i int) []finding.Proposal {
+	s := &drive.Standings[i]
+	if s.Moved {
+		if rest := w.resting(i); rest == nil || w.coversSeat(i, rest, seat) {
+			return w.putAway(drive, seat, i)
+		}
+		return append(w.leftThere(drive, i), w.putAway(drive, seat, i)...)
+	}
+	off, head := seat.body(w.in.Room.Front())
+	off.MaxX = max(off.MaxX, head.MaxX)
+	attempts := append(w.asides(i, off, touching), moves(i, solid.Roof, headTo-s.Box.MinZ+touching))
+	attempts = slices.DeleteFunc(attempts, func(a attempt) bool { return a.less > 0 }) // which face a size in the cab draws in nothing says
+	return append(w.putAway(drive, seat, i), w.triedBeside(out, (*worker).cabSeats, func(sub *worker, _ attempt) { sub.fouls() }, attempts...)...)
+}
+
+// lowest is how low some things begin.
+func lowest(mode *Mode, things []int) float64 {
+	low := math.Inf(1)
+	for _, i := range things {
+		low = min(low, mode.Standings[i].Box.MinZ)
+	}
+	return low
+}
+
+// putAway proposes to have a thing while driving as another mode has it, where that leaves the seat free.
+func (w *worker) putAway(drive *Mode, seat Seat, i int) []finding.Proposal {
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		for _, mover := range mode.Movers {
+			if mover.Fitting != i || w.coversSeat(i, &mode.Standings[i], seat) {
+				continue
+			}
+			patch, err := json.Marshal(map[string]any{"modes": map[string]any{drive.Name: map[string]any{"take": map[string]any{w.in.Fittings[i].ID: mover.Position}}}})
+			if err == nil {
+				return []finding.Proposal{{Words: fmt.Sprintf("have %s %s while driving, as in the mode %q", w.name(i), mover.Position, mode.Name), Patch: patch}}
+			}
+		}
+	}
+	return nil
+}
+
+// coveredAtRest tells of what a mode has on the driver's seat that is not there while driving.
+func (w *worker) coveredAtRest(drive, mode *Mode) {
+	for _, seat := range w.in.Seats {
+		if !seat.Driver {
+			continue
+		}
+		things := slices.DeleteFunc(w.covers(mode, seat), func(i int) bool { return drive != nil && w.coversSeat(i, &drive.Standings[i], seat) })
+		if len(things) == 0 {
+			continue
+		}
+		names, pointers := w.namesOf(things)
+		w.find(finding.Finding{
+			Code: "fit.cab.seat", Severity: finding.Note, Mode: mode.Name, About: append(pointers, pointer("vehicle/seats", seat.ID)),
+			Title: fmt.Sprintf("%s %s where the driver sits", listed(names), oneOrMore(len(things), "stands")),
+			Words: "It has to be cleared before one can drive off, at night and in a hurry as well.", Source: cabSeatSource,
+		})
+	}
+}
+
+// namesOf are the names of some things and the pointers to them.
+func (w *worker) namesOf(things []int) (names, pointers []string) {
+	for _, i := range things {
+		names, pointers = append(names, w.name(i)), append(pointers, pointer("fittings", w.in.Fittings[i].ID))
+	}
+	return names, pointers
+}
+
+// oneOrMore is a verb after one thing, or after several.
+func oneOrMore(n int, verb string) string {
+	if n > 1 && verb == "is" {
+		return "are"
+	}
+	if n > 1 {
+		return strings.TrimSuffix(verb, "s")
+	}
+	return verb
+}
+
+// toldOf says whether a finding with some code already tells of a thing.
+func (w *worker) toldOf(code string, i int) bool {
+	return slices.ContainsFunc(w.result.Findings, func(f finding.Finding) bool {
+		return f.Code == code && slices.Contains(f.About, pointer("fittings", w.in.Fittings[i].ID))
+	})
+}
