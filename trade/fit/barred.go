@@ -82,7 +82,7 @@ func (w *worker) tellBarred(o Opening, by int, free float64) {
 		out.Severity = finding.Close
 	}
 	out.Words += w.mayCome(by)
-	out.Proposals = w.triedBeside(out, (*worker).barred, func(after *worker, _ attempt) { after.ways() }, w.beyondDoor(o, by, (1-barredShare)*wide)...)
+	out.Proposals = w.triedBeside(out, (*worker).barred, w.worseBy((*worker).ways), w.beyondDoor(o, by, (1-barredShare)*wide)...)
 	w.find(out)
 }
 

@@ -19,26 +19,30 @@ var sideWords = [6]string{"front", "rear", "left side", "right side", "floor", "
 
 // inside finds what stands out of the finished surfaces, at rest once and then wherever a mode moves it.
 func (w *worker) inside() {
-	for i, f := range w.in.Fittings {
-		if f.isOutside() || f.For != "" || f.Gives >= 1 {
-			continue
-		}
-		restSeen := false
-		for m := range w.in.Modes {
-			mode := &w.in.Modes[m]
-			s := &mode.Standings[i]
-			if len(s.Solid) == 0 && !s.cutAway() || !s.Moved && restSeen {
-				continue
-			}
-			name := mode.Name
-			if !s.Moved {
-				name, restSeen = "", true
-			}
-			w.standsOut(i, s, name, mode)
-		}
-		w.outOfHost(i)
+	for i := range w.in.Fittings {
+		w.insideOf(i)
 	}
 	w.tellCab()
+}
+
+func (w *worker) insideOf(i int) {
+	if f := &w.in.Fittings[i]; f.isOutside() || f.For != "" || f.Gives >= 1 {
+		return
+	}
+	restSeen := false
+	for m := range w.in.Modes {
+		mode := &w.in.Modes[m]
+		s := &mode.Standings[i]
+		if len(s.Solid) == 0 && !s.cutAway() || !s.Moved && restSeen {
+			continue
+		}
+		name := mode.Name
+		if !s.Moved {
+			name, restSeen = "", true
+		}
+		w.standsOut(i, s, name, mode)
+	}
+	w.outOfHost(i)
 }
 
 // standsOut reports each surface that a fitting stands out of.

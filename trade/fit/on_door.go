@@ -98,6 +98,6 @@ func (w *worker) tellOverLeaves(i int, o Opening, s *Standing) {
 		one, other = solid.Front, solid.Rear
 		low, high, middle = s.Box.MinX, s.Box.MaxX, (o.X[0]+o.X[1])/2
 	}
-	out.Proposals = w.triedBeside(out, (*worker).onDoors, func(sub *worker, _ attempt) { sub.outdoors() }, moves(i, one, high-middle), moves(i, other, middle-low))
+	out.Proposals = w.triedBeside(out, (*worker).onDoors, w.worseBy((*worker).outdoors), moves(i, one, high-middle), moves(i, other, middle-low))
 	w.find(out)
 }

@@ -81,7 +81,7 @@ func (w *worker) doorBarredOutside(day *Mode, o Opening) bool {
 		Measured: mm(0), Limit: mm(escapeWidth), Source: outdoorsSource,
 	}
 	out.Words += w.mayCome(by)
-	out.Proposals = append(w.onDoor(by, o), w.triedBeside(out, (*worker).barred, func(after *worker, _ attempt) { after.ways() }, w.besideDoor(by, o)...)...)
+	out.Proposals = append(w.onDoor(by, o), w.triedBeside(out, (*worker).barred, w.worseBy((*worker).ways), w.besideDoor(by, o)...)...)
 	w.find(out)
 	return true
 }

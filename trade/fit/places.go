@@ -80,7 +80,7 @@ func (w *worker) placesLost(mode *Mode, seat int, who []string) bool {
 	for _, i := range before {
 		attempts = append(attempts, w.asides(i, zone, touching)...)
 	}
-	out.Proposals = w.triedBeside(out, (*worker).together, func(sub *worker, _ attempt) { sub.fouls() }, attempts...)
+	out.Proposals = w.triedBeside(out, (*worker).together, w.worseBy((*worker).fouls), attempts...)
 	w.find(out)
 	return true
 }

@@ -27,16 +27,11 @@ func moves(i int, to solid.Side, far float64) attempt {
 // tried are those of some attempts as proposals that clear a finding: each is looked at with the thing moved, or smaller, and judged again, wherever
 // it rests. One that moves something into something else or out of the room, in any mode, is left out. The least comes first, and no more than three.
 func (w *worker) tried(f finding.Finding, judge func(*worker), attempts ...attempt) []finding.Proposal {
-	return w.triedBeside(f, judge, func(sub *worker, a attempt) {
-		if a.less == 0 { // what becomes smaller comes into nothing's way; and the shape that it is cut to is not known then
-			sub.inside()
-			sub.fouls()
-		}
-	}, attempts...)
+	return w.triedBeside(f, judge, w.comesInTheWay, attempts...)
 }
 
-// triedBeside are those of them that bring nothing worse than a note besides, by what was judged before.
-func (w *worker) triedBeside(f finding.Finding, judge func(*worker), beside func(*worker, attempt), attempts ...attempt) []finding.Proposal {
+// triedBeside are those of them that make nothing else worse.
+func (w *worker) triedBeside(f finding.Finding, judge func(*worker), worse func(*worker, attempt) bool, attempts ...attempt) []finding.Proposal {
 	if w.in.Nudge == nil && w.in.Lengthen == nil {
 		return nil // this is an attempt itself
 	}
@@ -61,22 +56,58 @@ func (w *worker) triedBeside(f finding.Finding, judge func(*worker), beside func
 		sub := w.after(a)
 		judge(sub)
 		cleared := !slices.ContainsFunc(sub.result.Findings, func(g finding.Finding) bool { return g.Key() == f.Key() && g.Mode == f.Mode })
-		if cleared && !w.worsened(sub, a, beside) {
+		if cleared && !worse(sub, a) {
 			out, helped = append(out, proposed...), append(helped, a)
 		}
 	}
 	return out
 }
 
-// worsened says whether something more is found after an attempt that is more than a note and was not found before, or not so grave.
-func (w *worker) worsened(sub *worker, a attempt, judge func(*worker, attempt)) bool {
-	judged := len(sub.result.Findings)
-	judge(sub, a)
-	return slices.ContainsFunc(sub.result.Findings[judged:], func(g finding.Finding) bool {
-		return g.Severity > finding.Note && !slices.ContainsFunc(w.result.Findings, func(f finding.Finding) bool {
-			return f.Key() == g.Key() && f.Mode == g.Mode && f.Severity >= g.Severity
+// worseBy says of an attempt whether some judging finds more after it that is more than a note and was not found before, or not so grave.
+func (w *worker) worseBy(judge func(*worker)) func(*worker, attempt) bool {
+	return func(sub *worker, _ attempt) bool {
+		judged := len(sub.result.Findings)
+		judge(sub)
+		return slices.ContainsFunc(sub.result.Findings[judged:], func(g finding.Finding) bool {
+			return g.Severity > finding.Note && !slices.ContainsFunc(w.result.Findings, func(f finding.Finding) bool {
+				return f.Code == g.Code && slices.Equal(f.About, g.About) && f.Mode == g.Mode && f.Severity >= g.Severity
+			})
 		})
-	})
+	}
+}
+
+// comesInTheWay says whether anything that goes along stands deeper in something else after an attempt, or farther out of the room, in any mode.
+// What becomes smaller comes into nothing's way; and the shape that it is cut to is not known then.
+func (w *worker) comesInTheWay(sub *worker, a attempt) bool {
+	if a.less > 0 {
+		return false
+	}
+	goes := w.carriedBy(a.thing)
+	return w.worseBy(func(sub *worker) {
+		for _, i := range goes {
+			sub.insideOf(i)
+		}
+	})(sub, a) || slices.ContainsFunc(goes, func(i int) bool { return w.comesInto(sub, i) })
+}
+
+// comesInto says whether a thing stands deeper in something after an attempt, in any mode.
+func (w *worker) comesInto(sub *worker, i int) bool {
+	for m := range w.in.Modes {
+		was, now := w.in.Modes[m].Standings, sub.in.Modes[m].Standings
+		if len(now[i].Solid) == 0 || now[i].Box == was[i].Box || w.in.Fittings[i].Gives >= 1 {
+			continue
+		}
+		for j := range now {
+			if j == i || len(now[j].Solid) == 0 || w.in.Fittings[j].Gives >= 1 || !now[i].Box.Meets(now[j].Box) || w.belong(i, j) {
+				continue
+			}
+			deep := sub.pairWay(now[i].Solid, now[j].Solid).Depth
+			if deep > touching+w.give(i, &now[i])+w.give(j, &now[j]) && deep > w.pairWay(was[i].Solid, was[j].Solid).Depth+touching {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // farthest is how far a thing is proposed to be moved at most [mm].
