@@ -79,9 +79,10 @@ type worker struct {
 
 	leftOpen bool // something is open while driving: shutting it comes before any order of moves
 
-	near  []edge   // room for the edges about a place
-	off   []sided  // and for their distances
-	order []ranked // and for their order
+	near  []edge       // room for the edges about a place
+	off   []sided      // and for their distances
+	order []ranked     // and for their order
+	spare [][]Standing // and for the standings of an attempt, by mode
 
 	doors []Opening // that one walks through
 

@@ -146,11 +146,14 @@ func (a attempt) standing(s Standing) Standing {
 	return s
 }
 
-// after judges what is after an attempt. It remembers all that the attempt leaves as it is, and proposes nothing.
+// after judges what is after an attempt, until the next is made. It remembers all that the attempt leaves as it is, and proposes nothing.
 func (w *worker) after(a attempt) *worker {
 	sub := &worker{in: w.in, index: w.index, people: w.people, carriers: w.carriers, doors: w.doors, was: w.now, changes: map[string][]change{}, movedIn: map[string][]int{}}
 	sub.in.Nudge, sub.in.Lengthen, sub.in.Stretch, sub.in.Slide, sub.in.Turn, sub.in.Modes = nil, nil, nil, nil, nil, slices.Clone(w.in.Modes)
 	goes := w.carriedBy(a.thing)
+	if w.spare == nil {
+		w.spare = make([][]Standing, len(w.in.Modes))
+	}
 	for m := range sub.in.Modes {
 		mode, own := &sub.in.Modes[m], false
 		for _, i := range goes {
@@ -159,7 +162,8 @@ func (w *worker) after(a attempt) *worker {
 				continue
 			}
 			if !own {
-				mode.Standings, own = slices.Clone(mode.Standings), true
+				mode.Standings, own = append(w.spare[m][:0], mode.Standings...), true
+				w.spare[m] = mode.Standings
 			}
 			sub.changes[mode.Name] = append(sub.changes[mode.Name], change{i, mode.Standings[i].reach(), now.reach()})
 			mode.Standings[i] = now
