@@ -70,7 +70,7 @@ func (w *worker) offArch(f finding.Finding, i int, side solid.Side, a Arch, by f
 	}
 	for up := a.Up - b.MinZ; up <= a.Up+overArch-b.MinZ && w.carriers[i] < 0; up += 5 {
 		if up > 0 && w.fitsAt(i, 0, 0, up) {
-			return append(out, w.triedBeside(f, (*worker).inside, w.worseBy((*worker).fouls), moves(i, solid.Roof, up))...)
+			return append(out, w.tried(f, func(sub *worker) { sub.insideOf(i) }, moves(i, solid.Roof, up))...)
 		}
 	}
 	return out

@@ -165,7 +165,7 @@ func (w *worker) clearSeat(out finding.Finding, drive *Mode, seat Seat, i int) [
 	off.MaxX = max(off.MaxX, head.MaxX)
 	attempts := append(w.asides(i, off, touching), moves(i, solid.Roof, headTo-s.Box.MinZ+touching))
 	attempts = slices.DeleteFunc(attempts, func(a attempt) bool { return a.less > 0 }) // which face a size in the cab draws in nothing says
-	return append(w.putAway(drive, seat, i), w.triedBeside(out, (*worker).cabSeats, w.worseBy((*worker).fouls), attempts...)...)
+	return append(w.putAway(drive, seat, i), w.tried(out, (*worker).cabSeats, attempts...)...)
 }
 
 // lowest is how low some things begin.

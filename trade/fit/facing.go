@@ -57,16 +57,38 @@ const legRoom = 1000
 
 // legsBefore is the free depth before a seat at its best place, for legs between 100 above the floor and the top of the seat.
 func (w *worker) legsBefore(mode *Mode, seat int, f facing) float64 {
-	best := 0.0
-	from, to := f.box.MinX, f.box.MaxX
-	if f.axis == 0 {
-		from, to = f.box.MinY, f.box.MaxY
-	}
+	best, blocks := 0.0, w.beforeSeat(mode, seat, f)
+	from, to := f.span()
 	const half = 200 // of the legs of one who sits
 	for _, at := range spread(from+half, to-half, 150) {
-		best = max(best, w.freeAt(mode, seat, f, at, half))
+		best = max(best, w.freeAt(f, blocks, at, half))
 	}
 	return best
+}
+
+// legZone is the space for legs before a seat, as far as they are looked for, about one place along it.
+func (w *worker) legZone(f facing, at, half float64) solid.Bounds {
+	zone := f.strip(at, half, legRoom)
+	zone.MinZ, zone.MaxZ = w.in.Room.Floor()+bodyFrom, max(w.in.Room.Floor()+bodyFrom+1, f.box.MaxZ-50)
+	return zone
+}
+
+// beforeSeat are the boxes of all that stands before a seat, anywhere along it.
+func (w *worker) beforeSeat(mode *Mode, seat int, f facing) (blocks []solid.Bounds) {
+	from, to := f.span()
+	zone := w.legZone(f, (from+to)/2, (to-from)/2)
+	for i := range mode.Standings {
+		s := &mode.Standings[i]
+		if i == seat || len(s.Solid) == 0 || !s.Box.Meets(zone) || !w.inTheWay(i) || w.carries(seat, i) || w.carries(i, seat) {
+			continue
+		}
+		for _, p := range s.Solid {
+			if b := p.Bounds(); b.Meets(zone) {
+				blocks = append(blocks, b)
+			}
+		}
+	}
+	return blocks
 }
 
 // ahead is the side to which who sits there looks.
@@ -108,12 +130,10 @@ func (w *worker) forKnees(mode *Mode, seat int, f facing, legs float64) []attemp
 	return out
 }
 
-// freeAt is the free depth before a seat about one place along it.
-func (w *worker) freeAt(mode *Mode, seat int, f facing, at, half float64) float64 {
+// freeAt is the free depth before a seat about one place along it, among what stands before it.
+func (w *worker) freeAt(f facing, blocks []solid.Bounds, at, half float64) float64 {
 	r, floor := w.in.Room, w.in.Room.Floor()
-	zone := f.strip(at, half, legRoom)
-	zone.MinZ, zone.MaxZ = floor+bodyFrom, max(floor+bodyFrom+1, f.box.MaxZ-50)
-	free := float64(legRoom)
+	free, zone := float64(legRoom), w.legZone(f, at, half)
 	switch {
 	case f.axis == 1 && f.sign < 0:
 		free = f.box.MinY - r.Left(at, floor+waist)
@@ -124,15 +144,9 @@ func (w *worker) freeAt(mode *Mode, seat int, f facing, at, half float64) float6
 	case w.in.Partition:
 		free = f.box.MinX - r.Front()
 	}
-	for i := range mode.Standings {
-		s := &mode.Standings[i]
-		if i == seat || !w.inTheWay(i) || w.carries(seat, i) || w.carries(i, seat) || len(s.Solid) == 0 || !s.Box.Meets(zone) {
-			continue
-		}
-		for _, p := range s.Solid {
-			if b := p.Bounds(); b.Meets(zone) {
-				free = min(free, f.away(b))
-			}
+	for _, b := range blocks {
+		if b.Meets(zone) {
+			free = min(free, f.away(b))
 		}
 	}
 	return max(0, min(free, legRoom))

@@ -31,9 +31,9 @@ func (f facing) span() (from, to float64) {
 // placesWithLegs is how many sit side by side and each have room for their legs. One is let sit wherever there is most room.
 func (w *worker) placesWithLegs(mode *Mode, seat int, f facing) int {
 	from, to := f.span()
-	n := 0
+	n, blocks := 0, w.beforeSeat(mode, seat, f)
 	for at := from + sitsWide/2; at+sitsWide/2 <= to+touching; {
-		if w.freeAt(mode, seat, f, at, shinsHalf) >= shinsDeep {
+		if w.freeAt(f, blocks, at, shinsHalf) >= shinsDeep {
 			n, at = n+1, at+sitsWide
 		} else {
 			at += exitCell
@@ -80,7 +80,7 @@ func (w *worker) placesLost(mode *Mode, seat int, who []string) bool {
 	for _, i := range before {
 		attempts = append(attempts, w.asides(i, zone, touching)...)
 	}
-	out.Proposals = w.triedBeside(out, (*worker).together, w.worseBy((*worker).fouls), attempts...)
+	out.Proposals = w.tried(out, (*worker).together, attempts...)
 	w.find(out)
 	return true
 }
