@@ -67,6 +67,8 @@ func TestDragsThatWereOncePredictedWrongly(t *testing.T) {
 	}{
 		{"a box cut to the lining beside a wheel arch goes by the side above the arch", "twite", reckon.Move{Fitting: "box-3", DX: 239, DY: -349}},
 		{"a locker cut to the side is raised into the corner of the roof", "godwit", reckon.Move{Fitting: "overlocker", DY: 82, DZ: 98}},
+		{"a heater in a locker is drawn to where the wheel arch begins", "dipper", reckon.Move{Fitting: "heater", DX: -266, DY: -125}},
+		{"a thing in the cab is raised a hair more into the roof than a cab is unsure", "twite", reckon.Move{Fitting: "flap", DY: 92, DZ: -2.5}},
 		{"a mattress is drawn from the cab through the rear", "twite", reckon.Move{Fitting: "foam", DX: 391, DY: -157}},
 		{"a panel is pressed through the roof onto a bed", "godwit", reckon.Move{Fitting: "panel-left", DY: 272, DZ: -198}},
 		{"a shelf in the cab is raised into the corner of its roof", "dipper", reckon.Move{Fitting: "cab-shelf", DY: -27, DZ: 107}},

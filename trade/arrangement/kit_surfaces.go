@@ -11,7 +11,7 @@ import (
 const (
 	kitHeights = 100
 	kitAlong   = 125
-	kitStep    = 40 // more than this between two neighbours is a step
+	kitStep    = 20 // more than this between two neighbours is a step
 	kitClosest = 8
 )
 

@@ -72,13 +72,13 @@ export class Room {
 		if (front === undefined || rear === undefined) return out;
 		const { cabLong, cabWider } = this.limits;
 		const reaches = boundsOf(prism).max[0] + s.dx > front;
-		out[5] = (this.#roof ? this.#overRoof(this.#roof, prism, s) : prism.high + s.dz - roofAbove(this.#slices)) - (reaches ? 0 : cabWider);
+		const unsure = (by: number, inCab: boolean) => (inCab && by < cabWider - nearly ? 0 : by); // nobody measured a cab
+		out[5] = unsure(this.#roof ? this.#overRoof(this.#roof, prism, s) : prism.high + s.dz - roofAbove(this.#slices), !reaches);
 		this.#touch(this.belowShoulder(prism, s), s, (x, y, at) => {
-			const unsure = x < front ? cabWider : 0;
 			out[0] = Math.max(out[0], front - cabLong - x);
 			out[1] = Math.max(out[1], x - rear);
-			out[2] = Math.max(out[2], sideAt(at, x, "left") - y - unsure);
-			out[3] = Math.max(out[3], y - sideAt(at, x, "right") - unsure);
+			out[2] = Math.max(out[2], unsure(sideAt(at, x, "left") - y, x < front));
+			out[3] = Math.max(out[3], unsure(y - sideAt(at, x, "right"), x < front));
 		});
 		return out;
 	}
@@ -182,6 +182,7 @@ export class Room {
 	}
 }
 
+const nearly = 8; // mm by which surfaces may be elsewhere than the kit has them
 const closest = 75; // mm between places that are looked at
 
 /** Places from one end to the other, both included. */
@@ -225,8 +226,17 @@ interface Level {
 }
 
 function sideAt(at: Level, x: number, which: "left" | "right"): number {
-	const below = alongSlice(at.low, x, which);
-	return below + at.share * (alongSlice(at.high, x, which) - below);
+	return between(alongSlice(at.low, x, which), alongSlice(at.high, x, which), at.share, at.high.height - at.low.height, which);
+}
+
+/** Two places nearer together than this, between which a side goes farther than that, are on both sides of a step [mm]. */
+const near = 10;
+const step = 20;
+
+/** How far out a side is between two neighbours, so far apart; beside a step it is where it is farther in. */
+function between(a: number, b: number, share: number, apart: number, which: "left" | "right"): number {
+	if (apart < near && Math.abs(b - a) > step) return which === "left" ? Math.max(a, b) : Math.min(a, b);
+	return a + share * (b - a);
 }
 
 function bracket(slices: readonly Slice[], z: number): Level {
@@ -243,7 +253,7 @@ function alongSlice(s: Slice, x: number, which: "left" | "right"): number {
 	while (i < s.x.length - 1 && s.x[i]! < x) i++;
 	const from = s.x[i - 1]!;
 	const share = Math.min(1, Math.max(0, (x - from) / (s.x[i]! - from)));
-	return y[i - 1]! + share * (y[i]! - y[i - 1]!);
+	return between(y[i - 1]!, y[i]!, share, s.x[i]! - s.x[i - 1]!, which);
 }
 
 /** Visits where the border of an outline crosses a line of one x. */

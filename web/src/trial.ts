@@ -278,10 +278,10 @@ function standsOut(b: Pick<Body, "fitting" | "where" | "prisms">, room: Room, s:
 	return worst;
 }
 
-/** What is said to be outside and lies inside the van has no place there. */
+/** What is said to be outside and lies inside the van has no place there; near a curve that is told a little early. */
 function liesInside({ min, max }: Bounds, room: Room, s: Shift): Six {
 	const deep = room.depth((min[0] + max[0]) / 2 + s.dx, (min[1] + max[1]) / 2 + s.dy, (min[2] + max[2]) / 2 + s.dz);
-	return deep > room.limits.wellInside ? [0, 0, 0, 0, 0, deep] : nowhere;
+	return deep > room.limits.wellInside / 2 ? [0, 0, 0, 0, 0, deep] : nowhere;
 }
 
 /** How far what is cut to the lining stands out farther than one cuts off: a share of its size, and so much in any case; more is a mistake. */
