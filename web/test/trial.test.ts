@@ -119,7 +119,11 @@ test("what stands in a host may move in it, not leave it", () => {
 });
 
 test("what is on the roof meets neither furniture nor surfaces", () => {
-	assert.deepEqual(new Trial(kit, "panel").at(by(0, 300, -1500)), { fouled: [], outside: false });
+	assert.deepEqual(new Trial(kit, "panel").at(by(0, 300)), { fouled: [], outside: false });
+});
+
+test("what is said to be outside has no place in the room", () => {
+	assert.deepEqual(new Trial(kit, "panel").at(by(0, 300, -1500)), { fouled: [], outside: true });
 });
 
 test("the room is linear between its heights", () => {
@@ -134,6 +138,12 @@ test("a bump in the side that no corner meets is seen", () => {
 	const room = new Room([bump, { ...bump, height: 600 }], kit.limits);
 	const board = { outline: [[1000, 0], [2000, 0], [2000, 650], [1000, 650]] as const, low: 100, high: 500 };
 	assert.equal(room.excess(board, by(0)), 50);
+});
+
+test("beside a step a side is where it is farther in", () => {
+	const outline = [[0, -900], [1000, -900], [1007, -600], [3000, -600], [3000, 900], [1007, 600], [1000, 900], [0, 900]] as const;
+	const room = new Room([{ height: 0, outline }, { height: 600, outline }], kit.limits);
+	assert.deepEqual([room.side(500, 300, "left"), room.side(1002, 300, "left"), room.side(1002, 300, "right")], [-900, -600, 600]);
 });
 
 test("faces within reach catch, others leave whole centimetres", () => {
