@@ -26,6 +26,14 @@ var everywhere = []spot{
 	{"right", "at the right side", ""}, {"left", "at the left side", ""}, {"rear", "at the rear", ""}, {"middle", "on the floor in the middle", "day"},
 }
 
+// spotsOf are the spots at which a made thing is tried: what lies from side to side goes to the rear.
+func spotsOf(make string) []spot {
+	if spans(make) {
+		return everywhere[2:3]
+	}
+	return everywhere
+}
+
 // spotOffered is a spot as it is offered for one thing.
 type spotOffered struct {
 	spot
@@ -35,7 +43,7 @@ type spotOffered struct {
 // spotsFor are the spots for a thing, those first where it is not plain to see that something is in the way.
 func (v view) spotsFor(id string) []spotOffered {
 	var free, taken []spotOffered
-	for _, one := range everywhere {
+	for _, one := range spotsOf(v.Thing(id).Make) {
 		places := v.placesAt(id, one.ID)
 		if len(places) > 0 && !slices.ContainsFunc(places, func(p build.Place) bool { return !v.crowded(id, p) }) {
 			taken = append(taken, spotOffered{one, true})
@@ -56,8 +64,7 @@ func (s *Server) freePlace(now *state, id string, spots []spot) (build.Place, bo
 			if now.crowded(id, place) {
 				continue
 			}
-			patch := tree.Setting(tree.PointerTo("fittings", id, "at"), withPlace(nil, place).At("/at"))
-			if s.isFree(now, patch, where.mode, id) {
+			if s.isFree(now, now.placing(id, place), where.mode, id) {
 				return place, true
 			}
 		}
@@ -70,6 +77,9 @@ func (s *state) placesAt(id, where string) []build.Place {
 	room, thing := s.Lining.Room, s.Thing(id)
 	if room == nil {
 		return nil
+	}
+	if spans(thing.Make) {
+		return s.acrossRear(id)
 	}
 	up := heightFor(thing.Make)
 	if where == "rear" {
@@ -179,7 +189,7 @@ func (s *Server) savePlace(r *http.Request, base int) error {
 	} else if !ok {
 		return errUnreadable(capital(unhyphen(id)) + " is longer than the van; make it shorter first.")
 	}
-	patch := tree.Setting(tree.PointerTo("fittings", id, "at"), withPlace(nil, place).At("/at"))
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: words})
+	words += then.cutWords(id, place)
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: then.placing(id, place), Words: words})
 	return err
 }
