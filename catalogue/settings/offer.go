@@ -1,6 +1,7 @@
 package settings
 
 import (
+	"slices"
 	"strings"
 
 	"tumblehome/catalogue"
@@ -19,7 +20,7 @@ type Offer struct {
 
 // Offers are what a beginner's words may mean, things to make before things to
 // buy, each with its usual size; a length in the words becomes the length of
-// what is made: "galley, about 1 m".
+// what is made: "galley, about 1 m". Where nothing goes by all the words, some will do.
 func Offers(c *catalogue.Catalogue, text string) []Offer {
 	wish := catalogue.ReadWish(text)
 	offers := offersOf(c, wish, text)
@@ -27,6 +28,25 @@ func Offers(c *catalogue.Catalogue, text string) []Offer {
 		wish.Words = plain
 		offers = offersOf(c, wish, strings.Join(plain, " "))
 	}
+	if len(offers) == 0 && len(wish.Words) > 1 {
+		return someWords(c, wish)
+	}
+	return offers
+}
+
+// someWords are what goes by some words of a wish where nothing goes by all of them: first what goes by most.
+func someWords(c *catalogue.Catalogue, wish catalogue.Wish) []Offer {
+	found := map[string]int{}
+	var offers []Offer
+	for _, word := range wish.Words {
+		wish.Words = []string{word}
+		for _, o := range offersOf(c, wish, word) {
+			if found[o.Make+" "+o.Buy]++; found[o.Make+" "+o.Buy] == 1 {
+				offers = append(offers, o)
+			}
+		}
+	}
+	slices.SortStableFunc(offers, func(a, b Offer) int { return found[b.Make+" "+b.Buy] - found[a.Make+" "+a.Buy] })
 	return offers
 }
 
