@@ -24,10 +24,11 @@ func (s *Server) keepAlternative(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *Server) saveAlternative(r *http.Request, base int) error {
-	doc, err := s.desk.base(r.Context(), base)
+	then, err := s.desk.at(r.Context(), base)
 	if err != nil {
 		return err
 	}
+	doc := then.Node
 	id, name, why := r.PostFormValue("fitting"), strings.TrimSpace(r.PostFormValue("new")), strings.TrimSpace(r.PostFormValue("why"))
 	if doc.At(tree.PointerTo("fittings", id)) == nil || id == "" {
 		return errUnsaid("Choose the thing that the alternative does without.")
@@ -35,7 +36,7 @@ func (s *Server) saveAlternative(r *http.Request, base int) error {
 	if why == "" {
 		return errUnsaid("Say what question the alternative answers.")
 	}
-	kept, err := withoutFitting(doc, id, why, s.desk.rows)
+	kept, err := then.withoutFitting(id, why, s.desk.rows)
 	if err != nil {
 		return err
 	}
@@ -49,9 +50,9 @@ func (s *Server) saveAlternative(r *http.Request, base int) error {
 }
 
 // withoutFitting is the alternative that takes out a fitting with what hangs on it. What stays, but otherwise, is changed in it.
-func withoutFitting(doc *tree.Node, id, why string, rows *catalogue.Catalogue) (*tree.Node, error) {
-	alone := tree.Remove(doc, "/alternatives") // what these take out is their own affair
-	rest, _, err := takenOut(alone, id, rows)
+func (s *state) withoutFitting(id, why string, rows *catalogue.Catalogue) (*tree.Node, error) {
+	alone := tree.Remove(s.Node, "/alternatives") // what these take out is their own affair
+	rest, _, err := s.takenOut(alone, id, rows)
 	if err != nil {
 		return nil, errUnsaid(capital(unhyphen(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
 	}
