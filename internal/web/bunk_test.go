@@ -54,6 +54,9 @@ func TestABunkLiesAcrossAboveTheArches(t *testing.T) {
 	if patch, ok := w.reckoned().MovePatch(reckon.Move{Fitting: "bunk", DZ: 100}); !ok || len(patch.Touches()) == 0 {
 		t.Error("the bunk is not lifted")
 	}
+	if page := w.answer(get("/arrangement")).Body.String(); !strings.Contains(page, "lying on bunk (nobody yet)") {
+		t.Error("the table of who fits does not say that nobody lies on the bunk yet")
+	}
 	if got := w.answer(post("/fittings/add", "words", "bunk", "make", "bunk", "base", "2")); got.Code != http.StatusSeeOther {
 		t.Fatal(got.Code, got.Body)
 	}
