@@ -173,7 +173,11 @@ func (v view) whereabouts(id string, f build.Fitting) string {
 	if s.Moved {
 		text += ", not where it rests"
 	}
-	return capital(text) + "."
+	text = capital(text) + "."
+	if why := v.keptOff(f, s.Box); why != "" && !s.Moved {
+		text += " " + why
+	}
+	return text
 }
 
 func frameWords(f build.Fitting) string {
