@@ -45,7 +45,7 @@ func (s *Server) saveAlternative(r *http.Request, base int) error {
 		taken[e.Key] = true
 	}
 	at := tree.PointerTo("alternatives", free(cmp.Or(asID(name), shortID("no-"+id)), taken))
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Setting(at, kept), Words: "alternative kept: without " + unhyphen(id)})
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Setting(at, kept), Words: "alternative kept: without " + then.name(id)})
 	return err
 }
 
@@ -54,7 +54,7 @@ func (s *state) withoutFitting(id, why string, rows *catalogue.Catalogue) (*tree
 	alone := tree.Remove(s.Node, "/alternatives") // what these take out is their own affair
 	rest, _, err := s.takenOut(alone, id, rows)
 	if err != nil {
-		return nil, errUnsaid(capital(unhyphen(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
+		return nil, errUnsaid(capital(s.name(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
 	}
 	out, with := []*tree.Node{}, tree.MapOf()
 	for _, p := range tree.Difference(alone, rest).Touches() {

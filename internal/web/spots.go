@@ -182,12 +182,12 @@ func (s *Server) savePlace(r *http.Request, base int) error {
 	if _, known := then.Doc.Fittings[id]; !known || i < 0 {
 		return errUnreadable("there is no such thing, or no such place in the van")
 	}
-	words := unhyphen(id) + " put " + everywhere[i].Words
+	words := then.name(id) + " put " + everywhere[i].Words
 	place, ok := s.freePlace(then, id, everywhere[i:i+1])
 	if all := then.placesAt(id, everywhere[i].ID); !ok && len(all) > 0 {
 		place, words = all[0], words+", where it is in the way of something"
 	} else if !ok {
-		return errUnreadable(capital(unhyphen(id)) + " is longer than the van; make it shorter first.")
+		return errUnreadable(capital(then.name(id)) + " is longer than the van; make it shorter first.")
 	}
 	words += then.cutWords(id, place)
 	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: then.placing(id, place), Words: words})

@@ -16,7 +16,7 @@ func suitTitle(v view, s fit.Suit) string {
 	if s.At == "" {
 		return map[string]string{"stand": "standing", "pass": "coming in"}[s.Does]
 	}
-	title := suitsDoes[s.Does] + " " + nameOf(s.At, v.Doc.Fittings[s.At])
+	title := suitsDoes[s.Does] + " " + v.name(s.At)
 	if s.Nobody {
 		title += " (nobody yet)"
 	}
