@@ -153,7 +153,8 @@ func TestOffersForWordsAsPeopleWriteThem(t *testing.T) {
 		"battery 100 Ah":       {Buy: "battery-lfp-100ah"},
 		"bed across":           {Make: "bunk"},
 		"bed across 1.84 m":    {Make: "bunk", Y: 1840},
-		"transverse bed":       {Make: "platform"},
+		"transverse bed":       {Make: "platform", X: 1300, Y: 1900},
+		"fixed bed crosswise":  {Make: "platform", X: 1300, Y: 1900},
 		"nice comfy bed":       {Make: "platform"}, // one word of three will do
 	} {
 		offers := settings.Offers(c, words)

@@ -22,7 +22,7 @@ var all = []Setting{
 		Words: []string{"bed", "berth", "sleep", "sleeping", "pullout", "slats"}},
 	{ID: "platform", Name: "fixed bed on a frame, room beneath", X: Range{1200, 1900, 2000}, Y: Range{600, 1300, 1700}, Z: Range{330, 700, 900},
 		Board: "ply-poplar-12", Panels: Panels{1.2, 0.3, 0.3}, Iron: 3, Carried: Floor, Used: []Use{Lies, Sits},
-		Words: []string{"bed", "double", "sleep", "sleeping", "garage", "across", "crosswise", "transverse"}},
+		Words: []string{"bed", "double", "sleep", "sleeping", "garage", "fixed", "across", "crosswise", "transverse"}},
 	{ID: "overlocker", Name: "overhead locker", X: Range{800, 1200, 2000}, Y: Range{250, 300, 350}, Z: Range{250, 280, 350},
 		Board: "ply-poplar-12", Panels: Panels{2, 2, 4}, Iron: 1.5, Carried: Side, Moves: []Move{{ID: "door", Hinge: "front top", Turn: 90}},
 		Words: []string{"overhead", "cupboard", "cabinet", "storage", "roof"}},

@@ -2,11 +2,13 @@ package web
 
 import (
 	"math"
+	"slices"
 
 	"tumblehome/build"
 	"tumblehome/build/tree"
 	"tumblehome/catalogue/settings"
 	"tumblehome/quantity"
+	"tumblehome/trade/arrangement"
 )
 
 // Heights of a bed that lies across the van from side to side [mm above the finished floor]: common practice, no source.
@@ -23,6 +25,12 @@ const (
 func spans(make string) bool {
 	s, ok := settings.Get(make)
 	return ok && s.Carried == settings.Side && s.Does(settings.Lies) && s.Y.Likely > s.X.Likely
+}
+
+// fills says of a bed that it stands on the floor and is cut to both sides of the van.
+func fills(t arrangement.Thing) bool {
+	s, ok := settings.Get(t.Make)
+	return ok && s.Carried == settings.Floor && s.Does(settings.Lies) && slices.Contains(t.Scribe, "left") && slices.Contains(t.Scribe, "right")
 }
 
 // acrossRear are the places of such a bed at the rear: the lowest clear of the wheel arches, then one above it.
@@ -72,10 +80,15 @@ func (s *state) placing(id string, place build.Place) tree.Patch {
 // longAt is how long a thing is cut that lies from side to side and is longer than the way between them; 0 where nothing is cut.
 func (s *state) longAt(id string, place build.Place) quantity.Length {
 	t := s.Thing(id)
-	if !spans(t.Make) {
+	from, there := s.Lining.Room.Rear()-t.Size[0], 0.0
+	switch {
+	case spans(t.Make):
+		there = s.between(from, place.Z.A.Plus.Float()-s.Lining.Room.Floor(), t.Size[2]) - bunkLoose
+	case fills(t): // one lies on its top
+		there = s.between(from, t.Size[2], 0)
+	default:
 		return 0
 	}
-	there := s.between(s.Lining.Room.Rear()-t.Size[0], place.Z.A.Plus.Float()-s.Lining.Room.Floor(), t.Size[2]) - bunkLoose
 	if there = math.Floor(there/bunkStep) * bunkStep; there <= 0 || there >= t.Size[1] {
 		return 0
 	}

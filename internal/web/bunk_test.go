@@ -4,10 +4,12 @@ import (
 	"net/http"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
 	"tumblehome/reckon"
+	"tumblehome/trade/finding"
 )
 
 // roomy is an empty van of middling height with the body at its usual width.
@@ -62,5 +64,26 @@ func TestABunkLiesAcrossAboveTheArches(t *testing.T) {
 	}
 	if above := w.reckoned().Places.Find("bunk-2"); above == nil || above.Box.MinZ < s.Box.MaxZ+500 {
 		t.Errorf("a second bunk is put at %v", above)
+	}
+}
+
+// A fixed bed across stands at the rear, cut to both sides and round the wheel arches, as long as there is room for on its top.
+func TestAFixedBedGoesAcross(t *testing.T) {
+	w := openText(t, roomy)
+	if got := w.answer(post("/fittings/add", "words", "fixed bed across 1.84 m", "make", "platform", "base", "1")); got.Code != http.StatusSeeOther {
+		t.Fatal(got.Code, got.Body)
+	}
+	head, _ := w.store.Head()
+	f, s := w.fitting("fixed"), w.reckoned().Places.Find("fixed")
+	if f.Size.X.Float() != 1300 || f.Size.Y.Float() < 1600 || !strings.Contains(head.Words, "cut to the "+f.Size.Y.String()+" mm") {
+		t.Errorf("%s: the bed is %v", head.Words, f.Size)
+	}
+	if s == nil || !s.Placed() || f.At.X.String() != "rear" {
+		t.Fatalf("the bed stands at %v", f.At)
+	}
+	for _, n := range w.reckoned().Findings {
+		if n.Severity >= finding.Fault && strings.HasPrefix(n.Code, "fit") && slices.Contains(n.About, "/fittings/fixed") {
+			t.Errorf("%s: %s", n.Code, n.Title)
+		}
 	}
 }

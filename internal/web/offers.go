@@ -93,7 +93,7 @@ func (s *Server) put(now *state, o settings.Offer, words string) (patch tree.Pat
 	}
 	with := *now
 	with.Doc, with.Node, with.Reckoning = doc, node, s.desk.reckon(doc, now.Day)
-	place, ok := s.freePlace(&with, id, spotsOf(o.Make))
+	place, ok := s.freePlace(&with, id, spotsOf(with.Thing(id)))
 	if !ok {
 		return undecided, id, ""
 	}
@@ -155,6 +155,9 @@ func fittingNode(now *state, o settings.Offer) *tree.Node {
 		put(sizeText(o.X), "size", "x")
 		put(sizeText(o.Y), "size", "y")
 		put(sizeText(o.Z), "size", "z")
+	}
+	if o.Across {
+		n = setNode(n, []string{"scribe"}, tree.ListOf(tree.Plain("left"), tree.Plain("right")))
 	}
 	return n
 }

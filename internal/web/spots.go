@@ -26,9 +26,9 @@ var everywhere = []spot{
 	{"right", "at the right side", ""}, {"left", "at the left side", ""}, {"rear", "at the rear", ""}, {"middle", "on the floor in the middle", "day"},
 }
 
-// spotsOf are the spots at which a made thing is tried: what lies from side to side goes to the rear.
-func spotsOf(make string) []spot {
-	if spans(make) {
+// spotsOf are the spots at which a thing is tried: what lies from side to side goes to the rear.
+func spotsOf(t arrangement.Thing) []spot {
+	if spans(t.Make) || fills(t) {
 		return everywhere[2:3]
 	}
 	return everywhere
@@ -43,7 +43,7 @@ type spotOffered struct {
 // spotsFor are the spots for a thing, those first where it is not plain to see that something is in the way.
 func (v view) spotsFor(id string) []spotOffered {
 	var free, taken []spotOffered
-	for _, one := range spotsOf(v.Thing(id).Make) {
+	for _, one := range spotsOf(v.Thing(id)) {
 		places := v.placesAt(id, one.ID)
 		if len(places) > 0 && !slices.ContainsFunc(places, func(p build.Place) bool { return !v.crowded(id, p) }) {
 			taken = append(taken, spotOffered{one, true})
