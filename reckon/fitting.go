@@ -19,8 +19,9 @@ type thing struct {
 
 // completed fills in, for every fitting, the size and the board that the document leaves to the catalogue.
 func completed(doc *build.Document, rows *catalogue.Catalogue) map[string]thing {
-	all := make(map[string]thing, len(doc.Fittings))
+	all, names := make(map[string]thing, len(doc.Fittings)), build.Names(doc.Fittings)
 	for id, f := range doc.Fittings {
+		f.Called = names[id]
 		t := thing{Fitting: f}
 		if row, ok := rows.Row(f.Buy); ok {
 			t.row = &row

@@ -156,7 +156,7 @@ func (w *stages) movable() []weight.Movable {
 		}
 		low := t.At.X.A.Plus
 		length := quantity.Length(sides(w.places.Find(id).Box)[0])
-		out = append(out, weight.Movable{ID: id, Low: low, Least: quantity.Length(w.room.Front()), Most: quantity.Length(w.room.Rear()) - length})
+		out = append(out, weight.Movable{ID: id, Name: nameOf(id, t.Fitting), Low: low, Least: quantity.Length(w.room.Front()), Most: quantity.Length(w.room.Rear()) - length})
 	}
 	return out
 }

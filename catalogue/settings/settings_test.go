@@ -151,6 +151,11 @@ func TestOffersForWordsAsPeopleWriteThem(t *testing.T) {
 		"bike rack":            {Buy: "carrier-rear-4"},
 		"rack for two bikes":   {Buy: "carrier-rear-4"},
 		"battery 100 Ah":       {Buy: "battery-lfp-100ah"},
+		"bed across":           {Make: "bunk"},
+		"bed across 1.84 m":    {Make: "bunk", Y: 1840},
+		"transverse bed":       {Make: "platform", X: 1300, Y: 1900},
+		"fixed bed crosswise":  {Make: "platform", X: 1300, Y: 1900},
+		"nice comfy bed":       {Make: "platform"}, // one word of three will do
 	} {
 		offers := settings.Offers(c, words)
 		found := slices.ContainsFunc(offers, func(o settings.Offer) bool {
@@ -159,6 +164,14 @@ func TestOffersForWordsAsPeopleWriteThem(t *testing.T) {
 		if !found {
 			t.Errorf("%q offers %+v, without %+v", words, offers, want)
 		}
+	}
+}
+
+// Where nothing goes by all the words, what goes by more of them stands before what goes by fewer.
+func TestMoreOfTheWordsStandFirst(t *testing.T) {
+	offers := settings.Offers(catalogue.Builtin(), "lovely double bed")
+	if len(offers) < 3 || offers[0].Make != "platform" && offers[0].Make != "lowered-bed" {
+		t.Errorf("a lovely double bed is %+v", offers)
 	}
 }
 

@@ -24,10 +24,11 @@ func (s *Server) keepAlternative(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *Server) saveAlternative(r *http.Request, base int) error {
-	doc, err := s.desk.base(r.Context(), base)
+	then, err := s.desk.at(r.Context(), base)
 	if err != nil {
 		return err
 	}
+	doc := then.Node
 	id, name, why := r.PostFormValue("fitting"), strings.TrimSpace(r.PostFormValue("new")), strings.TrimSpace(r.PostFormValue("why"))
 	if doc.At(tree.PointerTo("fittings", id)) == nil || id == "" {
 		return errUnsaid("Choose the thing that the alternative does without.")
@@ -35,7 +36,7 @@ func (s *Server) saveAlternative(r *http.Request, base int) error {
 	if why == "" {
 		return errUnsaid("Say what question the alternative answers.")
 	}
-	kept, err := withoutFitting(doc, id, why, s.desk.rows)
+	kept, err := then.withoutFitting(id, why, s.desk.rows)
 	if err != nil {
 		return err
 	}
@@ -44,16 +45,16 @@ func (s *Server) saveAlternative(r *http.Request, base int) error {
 		taken[e.Key] = true
 	}
 	at := tree.PointerTo("alternatives", free(cmp.Or(asID(name), shortID("no-"+id)), taken))
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Setting(at, kept), Words: "alternative kept: without " + unhyphen(id)})
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: tree.Setting(at, kept), Words: "alternative kept: without " + then.name(id)})
 	return err
 }
 
 // withoutFitting is the alternative that takes out a fitting with what hangs on it. What stays, but otherwise, is changed in it.
-func withoutFitting(doc *tree.Node, id, why string, rows *catalogue.Catalogue) (*tree.Node, error) {
-	alone := tree.Remove(doc, "/alternatives") // what these take out is their own affair
-	rest, _, err := takenOut(alone, id, rows)
+func (s *state) withoutFitting(id, why string, rows *catalogue.Catalogue) (*tree.Node, error) {
+	alone := tree.Remove(s.Node, "/alternatives") // what these take out is their own affair
+	rest, _, err := s.takenOut(alone, id, rows)
 	if err != nil {
-		return nil, errUnsaid(capital(unhyphen(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
+		return nil, errUnsaid(capital(s.name(id)) + " is wanted elsewhere in a way that cannot be undone by itself. Take it out there first; the button take out of the thing says where.")
 	}
 	out, with := []*tree.Node{}, tree.MapOf()
 	for _, p := range tree.Difference(alone, rest).Touches() {

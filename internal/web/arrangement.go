@@ -125,13 +125,16 @@ func (f fittingView) carriesWords() string {
 
 func (v view) fitting(id string, f build.Fitting, deep int) fittingView {
 	return fittingView{
-		ID: id, Name: nameOf(id, f), Kind: v.kindOf(f), Whereabouts: v.whereabouts(id, f), Fitted: f.Fitted != nil, Carried: deep > 0,
+		ID: id, Name: v.name(id), Kind: v.kindOf(f), Whereabouts: v.whereabouts(id, f), Fitted: f.Fitted != nil, Carried: deep > 0,
 		CanMove: f.For == "" && f.At != nil && !f.At.Undecided && !arrangement.IsLocked(f), Locked: arrangement.IsLocked(f),
 		Waits: f.For == "" && (f.At == nil || f.At.Undecided),
 	}
 }
 
-func nameOf(id string, f build.Fitting) string { return cmp.Or(f.Called, unhyphen(id)) }
+// name is what a fitting is called on all pages; one that is not known is called by its id.
+func (s *state) name(id string) string {
+	return cmp.Or(s.names[id], s.Doc.Fittings[id].Called, unhyphen(id))
+}
 
 // kindOf says what a fitting is.
 func (v view) kindOf(f build.Fitting) string {
@@ -155,7 +158,7 @@ func (v view) kindOf(f build.Fitting) string {
 // whereabouts says where a fitting is in the mode shown, from the finished front, as a person with a tape would.
 func (v view) whereabouts(id string, f build.Fitting) string {
 	s := v.standing(id)
-	frame := frameWords(f)
+	frame := v.frameWords(f)
 	switch {
 	case s == nil:
 		return frame
@@ -173,15 +176,19 @@ func (v view) whereabouts(id string, f build.Fitting) string {
 	if s.Moved {
 		text += ", not where it rests"
 	}
-	return capital(text) + "."
+	text = capital(text) + "."
+	if why := v.keptOff(f, s.Box); why != "" && !s.Moved {
+		text += " " + why
+	}
+	return text
 }
 
-func frameWords(f build.Fitting) string {
+func (v view) frameWords(f build.Fitting) string {
 	switch {
 	case f.In != "":
-		return "in " + unhyphen(f.In)
+		return "in " + v.name(f.In)
 	case f.Upon != "":
-		return "upon " + unhyphen(f.Upon)
+		return "upon " + v.name(f.Upon)
 	case f.For != "":
 		return "at " + pathWords(f.For)
 	case f.Where != "":

@@ -248,6 +248,7 @@ func TestWhatIsAddedIsChosenBesideTheDrawing(t *testing.T) {
 	n := w.rests(p)
 	p.Type("#add-words", "galley, about 1 m")
 	p.Press("Enter")
+	p.WaitFor(`document.querySelector("form.add + #beside .offers") && document.activeElement.matches("#beside h2")`)
 	p.Click("#beside .offers button")
 	w.saved(n)
 	p.WaitFor(`document.activeElement.matches(".fittings .is-selected") && !document.querySelector("#beside .offers")`)

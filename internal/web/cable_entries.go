@@ -58,8 +58,8 @@ func panelsOf(v view, at string) int {
 // withNames is an entry whose value is fittings, told by their names, those that stand there now among them.
 func withNames(v view, e entry) entry {
 	for _, item := range listNode(v.text(e.Path)).Items {
-		if f, ok := v.Doc.Fittings[item.Text]; ok && !slices.ContainsFunc(e.Choices, func(c choice) bool { return c.Value == item.Text }) && (e.Ticks || len(e.Choices) > 0) {
-			e.Choices = append(e.Choices, choice{item.Text, nameOf(item.Text, f)})
+		if _, ok := v.Doc.Fittings[item.Text]; ok && !slices.ContainsFunc(e.Choices, func(c choice) bool { return c.Value == item.Text }) && (e.Ticks || len(e.Choices) > 0) {
+			e.Choices = append(e.Choices, choice{item.Text, v.name(item.Text)})
 		}
 	}
 	return e
@@ -108,7 +108,7 @@ func fittingChoices(v view, want func(id string) bool) []choice {
 	var out []choice
 	for _, id := range build.SortedKeys(v.Doc.Fittings) {
 		if want(id) {
-			out = append(out, choice{id, nameOf(id, v.Doc.Fittings[id])})
+			out = append(out, choice{id, v.name(id)})
 		}
 	}
 	return out

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"tumblehome/build"
 	"tumblehome/build/tree"
 )
 
@@ -58,7 +59,7 @@ func differing(before, after *tree.Node, p tree.Pointer) []tree.Pointer {
 func changeWords(before, after *tree.Node, p tree.Pointer) string {
 	const longest = 40
 	from, to := valueText(before, p), valueText(after, p)
-	what := pathWords(p.Path())
+	what := thingWords(before, after, p)
 	switch {
 	case to == "":
 		return what + " taken out"
@@ -68,6 +69,23 @@ func changeWords(before, after *tree.Node, p tree.Pointer) string {
 		return what + ": " + to
 	}
 	return what + ": " + from + " → " + to
+}
+
+// thingWords are the words of a place in the document, where a fitting is called by its name.
+func thingWords(before, after *tree.Node, p tree.Pointer) string {
+	words, steps := pathWords(p.Path()), p.Steps()
+	if len(steps) < 2 || steps[0] != "fittings" {
+		return words
+	}
+	rest, found := strings.CutPrefix(words, unhyphen(steps[1]))
+	if !found {
+		return words
+	}
+	doc := before
+	if doc.At(tree.PointerTo("fittings", steps[1])) == nil {
+		doc = after
+	}
+	return called(doc, "fittings", steps[1]) + rest
 }
 
 // posed is what somebody does in a mode, for a place below that but the head: lying instead of sitting is one change, not two.
@@ -104,5 +122,17 @@ var verbs = []string{"lies", "sits", "stands", "cooks"}
 
 // called is the name of an item, as the builder says it.
 func called(doc *tree.Node, section, id string) string {
+	if section == "fittings" {
+		return cmp.Or(namesOf(doc)[id], unhyphen(id))
+	}
 	return cmp.Or(valueText(doc, tree.PointerTo(section, id, "called")), unhyphen(id))
+}
+
+// namesOf are the names of the fittings of a document as it is written.
+func namesOf(doc *tree.Node) map[string]string {
+	all := map[string]build.Fitting{}
+	for _, e := range entries(doc.At("/fittings")) {
+		all[e.Key] = build.Fitting{Called: valueText(doc, tree.PointerTo("fittings", e.Key, "called"))}
+	}
+	return build.Names(all)
 }

@@ -34,7 +34,7 @@ func thingCosts(v view) []thingCost {
 		}
 		at := "/fittings/" + id + "/costs"
 		out = append(out, thingCost{
-			ID: id, Name: capital(nameOf(id, v.Doc.Fittings[id])), Address: "/arrangement#fitting-" + id,
+			ID: id, Name: capital(v.name(id)), Address: "/arrangement#fitting-" + id,
 			Planned: v.money(l.Plan.Cost.Likely), ToCome: v.money(l.Buy.Cost.Likely), Standing: standingOf(l),
 			Entries: []entry{
 				quietly(at+"/price", "price of "+unhyphen(id)),

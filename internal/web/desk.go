@@ -39,6 +39,7 @@ type state struct {
 	*reckon.Reckoning
 	Said       string // what the last change moved, in a sentence
 	trials     *trials
+	names      map[string]string // of fittings
 	Undo, Redo bool
 }
 
@@ -125,7 +126,7 @@ func (d *desk) at(ctx context.Context, n int) (*state, error) {
 }
 
 func (d *desk) stateOf(revision store.Revision, doc *build.Document, day quantity.Date) *state {
-	return &state{trials: &trials{}, Revision: revision, Doc: doc, Node: build.Encode(doc), Day: day, Rows: d.rows.Overlay(doc.Catalogue), Reckoning: d.reckon(doc, day)}
+	return &state{trials: &trials{}, names: build.Names(doc.Fittings), Revision: revision, Doc: doc, Node: build.Encode(doc), Day: day, Rows: d.rows.Overlay(doc.Catalogue), Reckoning: d.reckon(doc, day)}
 }
 
 // tried is a document that is not saved, and what would follow from it.

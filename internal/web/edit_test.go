@@ -183,7 +183,7 @@ func TestFittings(t *testing.T) {
 		{name: "nothing hangs on the table: it goes", request: post("/fittings/toilet/delete", "base", "1", "back", back), status: http.StatusUnprocessableEntity,
 			holds: []string{"still wanted elsewhere", "take out all of it"}},
 		{name: "what carries others is not taken out without asking", request: post("/fittings/galley/delete", "base", "1", "back", back), status: http.StatusUnprocessableEntity,
-			holds: []string{"Galley is still wanted elsewhere", "Fresh", "take out all of it", `name="with" value="yes"`}},
+			holds: []string{"Galley is still wanted elsewhere", "Goes with it", "Stays where it stands now", "take out all of it", `name="with" value="yes"`}},
 		{name: "with what hangs on it, it goes", before: []*http.Request{post("/fittings/galley/delete", "base", "1", "with", "yes")}, request: get("/arrangement"), status: 200,
 			lacks: []string{`data-fitting="galley"`, `data-fitting="hob"`}, holds: []string{`data-fitting="settle"`, "Taken out: galley, with what hangs on it"}},
 		{name: "script is told that it can be taken out with all of it", request: with(post("/fittings/galley/delete", "base", "1"), byScript), status: http.StatusUnprocessableEntity, holds: []string{`"held":true`}},

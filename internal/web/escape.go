@@ -24,7 +24,7 @@ func (v view) waysOut() []placeOut {
 		}
 		if r.From != from {
 			from = r.From
-			out = append(out, placeOut{From: "From " + nameOf(r.From, v.Doc.Fittings[r.From])})
+			out = append(out, placeOut{From: "From " + v.name(r.From)})
 		}
 		last := &out[len(out)-1]
 		last.Ways = append(last.Ways, v.routeWords(r))
@@ -70,7 +70,7 @@ func (v view) routeWords(r fit.Route) string {
 func (v view) some(ids []string) string {
 	names := make([]string, min(3, len(ids)))
 	for i := range names {
-		names[i] = nameOf(ids[i], v.Doc.Fittings[ids[i]])
+		names[i] = v.name(ids[i])
 	}
 	if len(names) > 1 {
 		last := len(names) - 1

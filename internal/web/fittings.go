@@ -5,41 +5,9 @@ import (
 	"strconv"
 	"strings"
 
-	"tumblehome/build/tree"
 	"tumblehome/internal/store"
 	"tumblehome/reckon"
 )
-
-// errHeld says what keeps a fitting from being taken out.
-type errHeld struct {
-	ID     string
-	Places []tree.Pointer
-	Final  bool // not even together with these places
-}
-
-func (e *errHeld) Error() string {
-	if e.Final {
-		return capital(e.names()) + " still wanted elsewhere. Take it out there first:"
-	}
-	return capital(e.names()) + " still wanted elsewhere. Take it out there first, or take out all of it:"
-}
-
-// inFull is the sentence with the places, for a reader who sees no list.
-func (e *errHeld) names() string {
-	ids := strings.Split(e.ID, ",")
-	if len(ids) == 1 {
-		return namesWords(ids) + " is"
-	}
-	return namesWords(ids) + " are"
-}
-
-func (e *errHeld) inFull() string {
-	words := make([]string, len(e.Places))
-	for i, p := range e.Places {
-		words[i] = pathWords(p.Path())
-	}
-	return e.Error() + " " + strings.Join(words, "; ") + "."
-}
 
 // nudgeFitting moves a fitting by some millimetres, or turns it, for whoever uses no pointer.
 func (s *Server) nudgeFitting(w http.ResponseWriter, r *http.Request) {

@@ -13,7 +13,7 @@ const mostRounds = 12
 
 // takenOut is a document without a fitting and what hangs on it, and the places that hung. The document's own decoder finds them: what it
 // says about references that lead nowhere once the fitting is gone. Nothing hangs when there are no places.
-func takenOut(doc *tree.Node, id string, rows *catalogue.Catalogue) (rest *tree.Node, hung []tree.Pointer, err error) {
+func (s *state) takenOut(doc *tree.Node, id string, rows *catalogue.Catalogue) (rest *tree.Node, hung []tree.Pointer, err error) {
 	rest = tree.Remove(doc, tree.PointerTo("fittings", id))
 	for range mostRounds {
 		_, err = build.DecodeTree(rest, rows)
@@ -27,7 +27,7 @@ func takenOut(doc *tree.Node, id string, rows *catalogue.Catalogue) (rest *tree.
 				return rest, hung, err
 			}
 			hung = append(hung, tree.Dotted(faults[i].Path))
-			next = loosen(next, tree.Dotted(faults[i].Path).Steps())
+			next = s.loosen(next, tree.Dotted(faults[i].Path).Steps())
 		}
 		if tree.Equal(next, rest) {
 			return rest, hung, err
@@ -38,12 +38,12 @@ func takenOut(doc *tree.Node, id string, rows *catalogue.Catalogue) (rest *tree.
 }
 
 // loosen takes out what makes no sense without what it referred to. Money that was spent stays spent, and a fitting that stood against
-// the one taken out stays, without a place.
-func loosen(doc *tree.Node, steps []string) *tree.Node {
+// the one taken out stays where it stands.
+func (s *state) loosen(doc *tree.Node, steps []string) *tree.Node {
 	at := func(n int) *tree.Node { return tree.Remove(doc, tree.PointerTo(steps[:min(n, len(steps))]...)) }
 	switch {
 	case len(steps) > 3 && steps[0] == "fittings" && steps[2] == "at":
-		return set(at(3), steps[:3], "undecided")
+		return s.stay(doc, steps)
 	case len(steps) > 2 && steps[0] == "fittings" && (steps[2] == "in" || steps[2] == "upon" || steps[2] == "for"),
 		len(steps) > 1 && (steps[0] == "accepted" || steps[0] == "runs"):
 		return at(2)

@@ -16,7 +16,7 @@ func takeEntries(v view) []entry {
 		if len(f.Positions) == 0 {
 			continue
 		}
-		e := entry{Path: "/modes/" + v.Mode + "/take/" + id, Label: nameOf(id, f), Choices: []choice{{"", "at rest"}}}
+		e := entry{Path: "/modes/" + v.Mode + "/take/" + id, Label: v.name(id), Choices: []choice{{"", "at rest"}}}
 		for _, position := range build.SortedKeys(f.Positions) {
 			e.Choices = append(e.Choices, choice{position, unhyphen(position)})
 		}
@@ -44,7 +44,7 @@ func posesOf(v view) []poseView {
 		for verb, at := range map[string]string{"lies": pose.Lies, "sits": pose.Sits, "stands": pose.Stands, "cooks": pose.Cooks} {
 			if at != "" {
 				p.Now = poseText(verb, at)
-				p.Choices = withChoice(p.Choices, choice{p.Now, poseWords(verb) + " " + nameOf(at, v.Doc.Fittings[at])})
+				p.Choices = withChoice(p.Choices, choice{p.Now, poseWords(verb) + " " + v.name(at)})
 			}
 		}
 		p.Lies = pose.Lies != ""
@@ -66,7 +66,7 @@ func (v view) uses() []choice {
 		setting, ok := settings.Get(f.Make)
 		for _, u := range verbs {
 			if ok && setting.Does(u.use) && !v.idle(u.use, id) {
-				out = append(out, choice{poseText(u.verb, id), poseWords(u.verb) + " " + nameOf(id, f)})
+				out = append(out, choice{poseText(u.verb, id), poseWords(u.verb) + " " + v.name(id)})
 			}
 		}
 	}

@@ -28,9 +28,9 @@ func (s *state) patchOfMoves(moves []reckon.Move) (tree.Patch, string, error) {
 			}
 		}
 		if why := s.WhyNot(m); why != "" {
-			return tree.Patch{}, "", errUnreadable(capital(unhyphen(m.Fitting)) + " stays as it is: " + why + ".")
+			return tree.Patch{}, "", errUnreadable(capital(s.name(m.Fitting)) + " stays as it is: " + why + ".")
 		}
-		told = append(told, moveWords(m))
+		told = append(told, s.moveWords(m))
 	}
 	patch, ok := s.MovePatch(moves...)
 	if !ok {
@@ -74,7 +74,7 @@ func knownFace(face string) bool {
 func bad(v float64) bool { return !(math.Abs(v) <= 20000) }
 
 // moveWords says what a move does: "settle 100 mm rearwards".
-func moveWords(m reckon.Move) string {
+func (s *state) moveWords(m reckon.Move) string {
 	var parts []string
 	say := func(by float64, more, less string) {
 		switch {
@@ -92,7 +92,7 @@ func moveWords(m reckon.Move) string {
 	}
 	for _, face := range []string{m.Snap.X, m.Snap.Y, m.Snap.Z} {
 		if face != "" {
-			parts = append(parts, snapWords(face))
+			parts = append(parts, s.snapWords(face))
 		}
 	}
 	if len(m.Stretch) > 0 && len(parts) == 0 {
@@ -104,12 +104,27 @@ func moveWords(m reckon.Move) string {
 	if len(parts) == 0 {
 		parts = append(parts, "left where it was")
 	}
-	return fmt.Sprintf("%s %s", unhyphen(m.Fitting), strings.Join(parts, ", "))
+	return setOff(s.name(m.Fitting)) + " " + strings.Join(parts, ", ")
+}
+
+// setOff puts a name into marks that ends in a figure, so that it does not run into a length: “box 1” 60 mm.
+func setOff(name string) string {
+	if name != "" && name[len(name)-1] >= '0' && name[len(name)-1] <= '9' {
+		return "“" + name + "”"
+	}
+	return name
 }
 
 // snapWords says what it was laid against or in line with.
-func snapWords(face string) string {
-	words := unhyphen(strings.Replace(face, ".", " ", 1))
+func (s *state) snapWords(face string) string {
+	words := face
+	if of, side, found := strings.Cut(face, "."); found {
+		how, id, flush := strings.Cut(of, " ")
+		if !flush {
+			how, id = "", of
+		}
+		words = strings.TrimSpace(how + " " + s.name(id) + " " + side)
+	}
 	switch how, of, flush := strings.Cut(words, " "); {
 	case flush && (how == "from" || how == "to"):
 		return "flush with " + of

@@ -104,7 +104,7 @@ func (g noteGroup) words(v view) string {
 			worst++
 		}
 	}
-	name := capital(nameOf(g.Thing, v.Doc.Fittings[g.Thing]))
+	name := capital(v.name(g.Thing))
 	kind := map[finding.Severity]string{
 		finding.Danger: "dangers", finding.Fault: "faults", finding.Close: "close to the limit", finding.Note: "notes",
 	}[g.Notes[0].Severity]

@@ -54,8 +54,8 @@ func (s *Server) addFitting(w http.ResponseWriter, r *http.Request) {
 		s.showBeside(w, r, v, "Add "+wanted, offersList(v, wanted, now.offersFor(wanted)))
 		return
 	}
-	patch, id := s.put(now, chosen, wanted)
-	if _, err := s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "added: " + decapital(chosen.Name)}); err != nil {
+	patch, id, cut := s.put(now, chosen, wanted)
+	if _, err := s.desk.save(r.Context(), store.Edit{Base: base, Patch: patch, Words: "added: " + decapital(chosen.Name) + cut}); err != nil {
 		s.refuse(w, r, err, nil)
 		return
 	}
@@ -81,23 +81,23 @@ func (s *state) chosen(makes, buys, words string) (settings.Offer, bool) {
 	return settings.Offer{}, false
 }
 
-// put is the patch that puts something in at the first place where it is in nobody's way, and what it is called there. Where there is none
-// it waits without a place.
-func (s *Server) put(now *state, o settings.Offer, words string) (tree.Patch, string) {
-	id := free(idFor(o, words), now.Doc.Fittings)
-	at := tree.PointerTo("fittings", id)
-	fitting := fittingNode(now, o)
-	undecided := tree.Setting(at, set(fitting, []string{"at"}, undecidedPlace))
-	doc, err := build.DecodeTree(tree.Merge(now.Node, undecided), s.desk.rows)
+// put is the patch that puts something in at the first place where it is in nobody's way, what it is called there, and words for what is cut
+// off it. Where there is none it waits without a place.
+func (s *Server) put(now *state, o settings.Offer, words string) (patch tree.Patch, id, cut string) {
+	id = free(idFor(o, words), now.Doc.Fittings)
+	undecided := tree.Setting(tree.PointerTo("fittings", id), set(fittingNode(now, o), []string{"at"}, undecidedPlace))
+	node := tree.Merge(now.Node, undecided)
+	doc, err := build.DecodeTree(node, s.desk.rows)
 	if err != nil {
-		return undecided, id
+		return undecided, id, ""
 	}
 	with := *now
-	with.Doc, with.Node, with.Reckoning = doc, tree.Merge(now.Node, undecided), s.desk.reckon(doc, now.Day)
-	if place, ok := s.freePlace(&with, id, tree.Patch{}, everywhere); ok {
-		return tree.Setting(at, withPlace(fitting, place)), id
+	with.Doc, with.Node, with.Reckoning = doc, node, s.desk.reckon(doc, now.Day)
+	place, ok := s.freePlace(&with, id, tree.Patch{}, spotsOf(with.Thing(id)))
+	if !ok {
+		return undecided, id, ""
 	}
-	return undecided, id
+	return tree.Difference(now.Node, tree.Merge(node, with.placing(id, tree.Patch{}, place))), id, with.cutWords(id, place)
 }
 
 // undecidedPlace says that a thing waits without a place.
@@ -155,6 +155,9 @@ func fittingNode(now *state, o settings.Offer) *tree.Node {
 		put(sizeText(o.X), "size", "x")
 		put(sizeText(o.Y), "size", "y")
 		put(sizeText(o.Z), "size", "z")
+	}
+	if o.Across {
+		n = setNode(n, []string{"scribe"}, tree.ListOf(tree.Plain("left"), tree.Plain("right")))
 	}
 	return n
 }

@@ -27,11 +27,11 @@ func named(r *http.Request, doc *tree.Node) ([]string, error) {
 	return ids, nil
 }
 
-// namesWords names a few things: "galley", "galley and table", "galley, table and 3 more".
-func namesWords(ids []string) string {
+// namesIn names a few fittings of a document: "galley", "galley and table", "galley, table and 3 more".
+func namesIn(doc *tree.Node, ids []string) string {
 	names := make([]string, len(ids))
 	for i, id := range ids {
-		names[i] = unhyphen(id)
+		names[i] = called(doc, "fittings", id)
 	}
 	if len(names) > 3 {
 		names = append(names[:2:2], count(len(names)-2)+" more")
@@ -74,7 +74,7 @@ func (s *Server) saveAnother(r *http.Request, base int) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	words := "another one like " + namesWords(asked)
+	words := "another one like " + namesIn(then.Node, asked)
 	if !placed {
 		words += ", which waits for a place"
 	}

@@ -23,22 +23,23 @@ func (s *Server) deleteFitting(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *Server) takeOut(r *http.Request, base int) error {
-	doc, err := s.desk.base(r.Context(), base)
+	then, err := s.desk.at(r.Context(), base)
 	if err != nil {
 		return err
 	}
+	doc := then.Node
 	ids, err := named(r, doc)
 	if err != nil {
 		return err
 	}
-	rest, hung, err := s.without(doc, ids)
-	words := "taken out: " + namesWords(ids)
+	rest, hung, err := s.without(then, ids)
+	words := "taken out: " + namesIn(doc, ids)
 	together := strings.Join(ids, ",")
 	switch {
 	case err != nil:
-		return &errHeld{ID: together, Places: hung, Final: true}
+		return &errHeld{ID: together, Doc: doc, Places: hung, Final: true}
 	case len(hung) > 0 && r.PostFormValue("with") != "yes":
-		return &errHeld{ID: together, Places: hung}
+		return &errHeld{ID: together, Doc: doc, Places: hung}
 	case len(hung) > 0:
 		words += ", with what hangs on it"
 	}
@@ -47,14 +48,14 @@ func (s *Server) takeOut(r *http.Request, base int) error {
 }
 
 // without is a document without some fittings, and the places of what stays that hung on them.
-func (s *Server) without(doc *tree.Node, ids []string) (rest *tree.Node, hung []tree.Pointer, err error) {
-	rest = doc
+func (s *Server) without(then *state, ids []string) (rest *tree.Node, hung []tree.Pointer, err error) {
+	rest = then.Node
 	for _, id := range ids {
 		if rest.At(tree.PointerTo("fittings", id)) == nil {
 			continue // it went with what carried it
 		}
 		var places []tree.Pointer
-		rest, places, err = takenOut(rest, id, s.desk.rows)
+		rest, places, err = then.takenOut(rest, id, s.desk.rows)
 		for _, p := range places {
 			if steps := p.Steps(); len(steps) < 2 || steps[0] != "fittings" || !slices.Contains(ids, steps[1]) {
 				hung = append(hung, p)

@@ -28,6 +28,14 @@ var everywhere = []spot{
 	{"right", "at the right side", ""}, {"left", "at the left side", ""}, {"rear", "at the rear", ""}, {"middle", "on the floor in the middle", "day"},
 }
 
+// spotsOf are the spots at which a thing is tried: what lies from side to side goes to the rear.
+func spotsOf(t arrangement.Thing) []spot {
+	if spans(t.Make) || fills(t) {
+		return everywhere[2:3]
+	}
+	return everywhere
+}
+
 // spotOffered is a spot as it is offered for one thing.
 type spotOffered struct {
 	spot
@@ -37,7 +45,7 @@ type spotOffered struct {
 // spotsFor are the spots for a thing, those first where it is not plain to see that something is in the way.
 func (v view) spotsFor(id string) []spotOffered {
 	var free, taken []spotOffered
-	for _, one := range everywhere {
+	for _, one := range spotsOf(v.Thing(id)) {
 		places := v.placesAt(id, one.ID)
 		if len(places) > 0 && !slices.ContainsFunc(places, func(p build.Place) bool { return !v.crowded(id, p) }) {
 			taken = append(taken, spotOffered{one, true})
@@ -58,18 +66,12 @@ func (s *Server) freePlace(now *state, id string, over tree.Patch, spots []spot)
 			if now.crowded(id, place) {
 				continue
 			}
-			if s.isFree(now, placing(now, id, over, place), where.mode, id) {
+			if s.isFree(now, now.placing(id, over, place), where.mode, id) {
 				return place, true
 			}
 		}
 	}
 	return build.Place{}, false
-}
-
-// placing is the patch that turns a thing over and gives it a place.
-func placing(now *state, id string, over tree.Patch, place build.Place) tree.Patch {
-	put := tree.Setting(tree.PointerTo("fittings", id, "at"), withPlace(nil, place).At("/at"))
-	return tree.Difference(now.Node, tree.Merge(tree.Merge(now.Node, over), put))
 }
 
 // turnedOver is the patch that turns a thing over, left to right, with all in it and upon it, if it is cut to the other side of the van than the one
@@ -93,6 +95,9 @@ func (s *state) placesAt(id, where string) []build.Place {
 	room, thing := s.Lining.Room, s.Thing(id)
 	if room == nil {
 		return nil
+	}
+	if spans(thing.Make) {
+		return s.acrossRear(id)
 	}
 	up := heightFor(thing.Make)
 	if where == "rear" {
@@ -195,7 +200,7 @@ func (s *Server) savePlace(r *http.Request, base int) error {
 	if _, known := then.Doc.Fittings[id]; !known || i < 0 {
 		return errUnreadable("there is no such thing, or no such place in the van")
 	}
-	words := unhyphen(id) + " put " + everywhere[i].Words
+	words := then.name(id) + " put " + everywhere[i].Words
 	over := then.turnedOver(id, everywhere[i].ID)
 	if !over.Empty() {
 		words += ", turned over to that side"
@@ -204,8 +209,9 @@ func (s *Server) savePlace(r *http.Request, base int) error {
 	if all := then.placesAt(id, everywhere[i].ID); !ok && len(all) > 0 {
 		place, words = all[0], words+", where it is in the way of something"
 	} else if !ok {
-		return errUnreadable(capital(unhyphen(id)) + " is longer than the van; make it shorter first.")
+		return errUnreadable(capital(then.name(id)) + " is longer than the van; make it shorter first.")
 	}
-	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: placing(then, id, over, place), Words: words})
+	words += then.cutWords(id, place)
+	_, err = s.desk.save(r.Context(), store.Edit{Base: base, Patch: then.placing(id, over, place), Words: words})
 	return err
 }

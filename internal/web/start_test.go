@@ -303,6 +303,12 @@ func TestWhatIsTakenWhenLeftOutIsSaidBeforehand(t *testing.T) {
 	}
 }
 
+func TestAnEmptyVanLeadsToTheStartingArrangements(t *testing.T) {
+	if page := openNew(t).answer(get("/region/fittings")).Body.String(); !strings.Contains(page, `href="/start/answers"`) {
+		t.Error("an empty van does not say where the starting arrangements are")
+	}
+}
+
 func TestTheShellPageLeadsToWhatIsAssumed(t *testing.T) {
 	if page := openNew(t).answer(get("/shell")).Body.String(); !strings.Contains(page, `href="/start/answers"`) || !strings.Contains(page, "things are assumed") {
 		t.Error("a new build's shell does not say what is assumed")

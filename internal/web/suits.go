@@ -16,7 +16,11 @@ func suitTitle(v view, s fit.Suit) string {
 	if s.At == "" {
 		return map[string]string{"stand": "standing", "pass": "coming in"}[s.Does]
 	}
-	return suitsDoes[s.Does] + " " + nameOf(s.At, v.Doc.Fittings[s.At])
+	title := suitsDoes[s.Does] + " " + v.name(s.At)
+	if s.Nobody {
+		title += " (nobody yet)"
+	}
+	return title
 }
 
 // suitWords say of a cell whether it fits, in a word that goes with its shape.

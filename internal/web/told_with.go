@@ -25,6 +25,7 @@ func withIt(from, to *reckon.Reckoning) string {
 		return ""
 	}
 	var told []string
+	names := build.Names(to.Document.Fittings)
 	for _, id := range build.SortedKeys(to.Document.Fittings) {
 		at := tree.PointerTo("fittings", id)
 		if !tree.Equal(was.At(at), is.At(at)) {
@@ -35,7 +36,7 @@ func withIt(from, to *reckon.Reckoning) string {
 			continue
 		}
 		if text := changedWords(a.Box, b.Box, f.In != "" || f.Upon != "" || f.For != ""); text != "" {
-			told = append(told, unhyphen(id)+" "+text)
+			told = append(told, setOff(names[id])+" "+text)
 		}
 	}
 	if n := len(told); n > mostWith {

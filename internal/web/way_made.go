@@ -99,7 +99,7 @@ func spotChoices(v view) []choice {
 		if _, ok := v.Runs.Spot(id); !ok {
 			continue
 		}
-		c := choice{id, capital(nameOf(id, v.Doc.Fittings[id]))}
+		c := choice{id, capital(v.name(id))}
 		if electrical(v, id) {
 			out = append(out, c)
 		} else {

@@ -16,7 +16,7 @@ func caseEntries(v view, id string) []entry {
 	}
 	for _, tank := range build.SortedKeys(v.Doc.Fittings) {
 		if f := v.Doc.Fittings[tank]; f.Holds != nil {
-			out = append(out, fieldOf(at+"/fill/"+tank, nameOf(tank, f)+", how full", ""))
+			out = append(out, fieldOf(at+"/fill/"+tank, v.name(tank)+", how full", ""))
 		}
 	}
 	return append(out, entry{Path: at + "/gear", Label: "things taken along", Choices: wordsAllowed("yes", "no")})

@@ -63,7 +63,7 @@ func thingPointer(pointer string) string {
 // thingWords is what a reader calls it.
 func (v view) thingWords(pointer string) string {
 	if id, ok := fittingOf(pointer); ok {
-		return nameOf(id, v.Doc.Fittings[id])
+		return v.name(id)
 	}
 	steps := splitPointer(pointer)
 	if steps[0] == "lining" && len(steps) > 1 {

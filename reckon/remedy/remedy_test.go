@@ -47,7 +47,7 @@ func TestProposalsForTheOverloadedRearAxle(t *testing.T) {
 		clears, brings bool
 	}{
 		{"less water takes the axle below its plate, though it stays close", "Travel with fresh 90 % full", true, true},
-		{"a bunk moved into the galley fouls it, so that is no way out", "Move the bunk low 1\u202f200 mm forward", false, true},
+		{"a bunk moved into the galley fouls it, so that is no way out", "Move the lower bunk 1\u202f200 mm forward", false, true},
 		{"what stays at home takes the axle below its plate", "Leave at home: toilet", true, true},
 	}
 	if len(tried) != len(tests) {

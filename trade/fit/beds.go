@@ -77,17 +77,15 @@ func (w *worker) berth(mode *Mode, pose Pose) (berth, bool) {
 	if pose.Does != "lies" || !known || !ok || len(mode.Standings[bed].Solid) == 0 {
 		return berth{}, false
 	}
-	b := berth{mode: mode, pose: pose, person: w.in.People[p], bed: bed}
-	box := mode.Standings[bed].Box
-	switch pose.Head {
-	case "left", "right":
-		b.axis = 1
-	case "":
-		if box.MaxY-box.MinY > box.MaxX-box.MinX {
-			b.axis = 1
-		}
+	return berth{mode: mode, pose: pose, person: w.in.People[p], bed: bed, axis: lainAlong(mode.Standings[bed].Box, pose.Head)}, true
+}
+
+// lainAlong is the axis along which one lies with the head towards some face of a bed; along its longer side if nothing is said.
+func lainAlong(bed solid.Bounds, head string) int {
+	if head == "left" || head == "right" || head == "" && bed.MaxY-bed.MinY > bed.MaxX-bed.MinX {
+		return 1
 	}
-	return b, true
+	return 0
 }
 
 func (w *worker) bedLength(b berth) {

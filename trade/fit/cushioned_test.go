@@ -20,9 +20,9 @@ func TestWhoLiesOnCushionsHasTheirLength(t *testing.T) {
 		{"no mattress is planned yet", nil, "1955", ""},
 		{"a mattress as long as the bed", [][2]float64{{800, 2755}}, "1955", ""},
 		{"a mattress within its rim", [][2]float64{{820, 2735}}, "1955", ""},
-		{"a short mattress", [][2]float64{{985, 2755}}, "1770 close c0", "make c0 185 mm longer towards the front, as long as bed"},
-		{"a mattress that a head lies off", [][2]float64{{1055, 2755}}, "1700 fault c0", "make c0 255 mm longer towards the front, as long as bed"},
-		{"one that hangs out over the foot", [][2]float64{{985, 2940}}, "1770 close c0", "make c0 185 mm longer towards the front, as long as bed"},
+		{"a short mattress", [][2]float64{{985, 2755}}, "1770 close c0", "make “c0” 185 mm longer towards the front, as long as bed"},
+		{"a mattress that a head lies off", [][2]float64{{1055, 2755}}, "1700 fault c0", "make “c0” 255 mm longer towards the front, as long as bed"},
+		{"one that hangs out over the foot", [][2]float64{{985, 2940}}, "1770 close c0", "make “c0” 185 mm longer towards the front, as long as bed"},
 		{"two joined", [][2]float64{{800, 1700}, {1700, 2755}}, "1955", ""},
 		{"two with a gap", [][2]float64{{800, 1700}, {1800, 2755}}, "955 fault c1", ""},
 	} {

@@ -22,10 +22,11 @@ type Column struct {
 
 // Suit is one thing done at one place; Cells are in the order of the columns.
 type Suit struct {
-	Does  string // lie, sit, stand, cook, pass
-	At    string // fitting; empty where there is most room, and for the way in
-	What  string // what is measured, in words
-	Cells []Cell
+	Does   string // lie, sit, stand, cook, pass
+	At     string // fitting; empty where there is most room, and for the way in
+	What   string // what is measured, in words
+	Nobody bool   // nobody is said to lie or sit there
+	Cells  []Cell
 }
 
 // Cell is the room there is and the room a body needs [mm]. Fits is ok, close or short.
@@ -56,6 +57,7 @@ func (w *worker) suits() {
 		s.Rows = append(s.Rows, r)
 	}
 	w.suitPlaces(bodies, row)
+	w.suitUnused(bodies, row)
 	if day := w.mode("day"); day != nil {
 		if most, ok := w.roomiest(); ok {
 			row("stand", "", "most headroom over the free floor", most.under-w.in.Room.Floor(), standing)
@@ -67,7 +69,7 @@ func (w *worker) suits() {
 }
 
 // suitPlaces are the rows of beds, seats and cookers, each place once.
-func (w *worker) suitPlaces(bodies []people.Body, row func(does, at, what string, room float64, need func(people.Body) (least, good float64))) {
+func (w *worker) suitPlaces(bodies []people.Body, row adder) {
 	var seen []Pose
 	for m := range w.in.Modes {
 		mode := &w.in.Modes[m]
@@ -78,25 +80,38 @@ func (w *worker) suitPlaces(bodies []people.Body, row func(does, at, what string
 				continue
 			}
 			seen = append(seen, key)
+			if b, ok := w.berth(mode, pose); ok {
+				w.suitBed(b, row)
+				continue
+			}
 			switch pose.Does {
-			case "lies":
-				if b, ok := w.berth(mode, pose); ok {
-					length, _ := w.lain(b)
-					row("lie", pose.At, "length", length, func(b people.Body) (float64, float64) {
-						return float64(b.Stature) + people.Lying, float64(b.LyingLength())
-					})
-				}
 			case "sits":
-				top, pressed := w.seatTop(mode, i)
-				row("sit", pose.At, "headroom", w.seatSpot(mode, i, top-pressed).under-top+pressed, func(b people.Body) (float64, float64) {
-					return float64(b.SittingHeadroom()) - slump, float64(b.SittingHeadroom())
-				})
-				w.suitSeat(mode, i, bodies)
+				w.suitSitting(mode, i, bodies, row)
 			case "cooks", "stands":
 				row(map[string]string{"cooks": "cook", "stands": "stand"}[pose.Does], pose.At, "headroom", w.before(mode, i).under-w.in.Room.Floor(), standing)
 			}
 		}
 	}
+}
+
+// adder adds a row of the table, whose cells are made of one measure.
+type adder func(does, at, what string, room float64, need func(people.Body) (least, good float64))
+
+// suitBed is the row of a bed.
+func (w *worker) suitBed(b berth, row adder) {
+	length, _ := w.lain(b)
+	row("lie", w.in.Fittings[b.bed].ID, "length", length, func(b people.Body) (float64, float64) {
+		return float64(b.Stature) + people.Lying, float64(b.LyingLength())
+	})
+}
+
+// suitSitting are the rows of a seat.
+func (w *worker) suitSitting(mode *Mode, seat int, bodies []people.Body, row adder) {
+	top, pressed := w.seatTop(mode, seat)
+	row("sit", w.in.Fittings[seat].ID, "headroom", w.seatSpot(mode, seat, top-pressed).under-top+pressed, func(b people.Body) (float64, float64) {
+		return float64(b.SittingHeadroom()) - slump, float64(b.SittingHeadroom())
+	})
+	w.suitSeat(mode, seat, bodies)
 }
 
 // standing is the headroom of one who stands: bent no further than over the work, and upright in shoes.

@@ -98,6 +98,7 @@ type Tyre struct {
 // Movable is a fitting that could stand elsewhere lengthwise.
 type Movable struct {
 	ID          string
+	Name        string          // what it is called; the id stands in
 	Low         quantity.Length // its forward face now, as a bare x of its place would give it
 	Least, Most quantity.Length // how far forward and rearward that face could go
 }

@@ -34,22 +34,28 @@ async function open(address: string, from: HTMLElement): Promise<void> {
 		place(beside, from);
 		beside.replaceChildren(...page.body.childNodes, closer(beside, from));
 		const margin = beside.closest(".margin");
-		if (margin) margin.scrollTop += beside.getBoundingClientRect().top - margin.getBoundingClientRect().top;
+		if (margin && beside.parentElement === home) margin.scrollTop += beside.getBoundingClientRect().top - margin.getBoundingClientRect().top;
 		beside.scrollIntoView({ block: "nearest" });
+		if (beside.parentElement !== home) titleOf(beside)?.focus({ preventScroll: true });
 	} catch {
 		if (!mine.signal.aborted) location.assign(address);
 	}
 }
 
-const narrow = window.matchMedia("(max-width: 640px)");
 let home: Element | null | undefined; // the margin
 
-/** On a phone the margin is far below: there answers stand right under the form that asked. */
+/** What a form has asked for stands right under it, and the focus goes to its title: the end of the margin is far below. */
 function place(beside: HTMLElement, from: HTMLElement): void {
-	const under = narrow.matches && from instanceof HTMLFormElement;
+	const under = from instanceof HTMLFormElement;
 	beside.toggleAttribute("data-keep", under);
 	if (under) from.after(beside);
 	else if (beside.parentElement !== home) home?.append(beside);
+}
+
+function titleOf(beside: HTMLElement): HTMLElement | null {
+	const title = beside.querySelector<HTMLElement>("h2");
+	title?.setAttribute("tabindex", "-1");
+	return title;
 }
 
 function closer(beside: HTMLElement, from: HTMLElement): HTMLButtonElement {
