@@ -158,6 +158,9 @@ func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
 		}
 	default:
 		w.changes = s.withKinds(base, withNewID(base, w.changes, w.newName))
+		if err = s.askWhich(base, w.changes); err != nil {
+			return e, err
+		}
 		if e.Patch, err = patchOf(base, w.changes); err != nil {
 			return e, err
 		}
@@ -224,7 +227,7 @@ func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	err = s.saveWish(r, wanted)
-	if pointed, ok := withPoints(err, wanted.changes); ok {
+	if pointed, ok := rewritten(err, wanted.changes); ok {
 		as := wanted
 		as.changes = pointed
 		err = s.saveWish(r, as)
