@@ -142,7 +142,7 @@ func fitParts(parts []arrangement.Part) []fit.Part {
 	out := make([]fit.Part, len(parts))
 	for i := range parts {
 		p := &parts[i]
-		out[i] = fit.Part{Fitting: p.Fitting, Kind: string(p.Kind), Ways: p.Ways, Key: p.Key(), Swept: p.Swept, Opened: p.Opened}
+		out[i] = fit.Part{Fitting: p.Fitting, Kind: string(p.Kind), Ways: p.Ways, Move: p.Move, Still: p.Travel == 0, Inward: p.Inward, Key: p.Key(), Swept: p.Swept, Opened: p.Opened}
 	}
 	return out
 }

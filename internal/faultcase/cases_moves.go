@@ -12,6 +12,15 @@ var movesCases = []Case{
 		Patch: `{"fittings": {"kitchen": {"fronts": {"drawers": 3}}, "chest": {"make": "box", "at": {"x": 400, "y": "kitchen.left - 150"}, "size": {"x": 300, "y": 300, "z": 500}, "mass": 9}}}`,
 		Finds: []string{"fault fit.opens /fittings/kitchen in day", "close fit.walkway /fittings/kitchen in day"},
 	}, {
+		Name:  "The lid of the left box is hinged to turn into the box",
+		Patch: `{"fittings": {"left-box": {"moves": {"lid": {"hinge": "left top", "by": "-95°"}}}}}`,
+		Finds: []string{"note fit.opens.never /fittings/left-box/moves/lid"},
+	}, {
+		Name: "A drawer is pulled out by nothing",
+		Patch: `{"fittings": {"drawer": {"make": "drawer", "in": "bench", "at": {"x": "rear", "y": "left + 20"}, "size": {"x": 700, "y": 280, "z": 250}, "of": "ply-poplar-12", "mass": 12, "fitted": "2026-05-30",
+			"held": "latched", "moves": {"out": {"slide": "x", "by": 0}}}}}`,
+		Finds: []string{"note fit.opens.never /fittings/drawer/moves/out"},
+	}, {
 		Name:  "A shelf is hung over the lid of the bench",
 		Patch: `{"fittings": {"rack": {"make": "shelf", "at": {"x": 1200, "y": "right", "z": 900}, "size": {"x": 900, "y": 300, "z": 120}, "scribe": ["right"], "mass": 3}}}`,
 		Finds: []string{"close fit.opens /fittings/bench in day"},

@@ -19,6 +19,7 @@ import (
 // wish is an edit as it comes in: values for places, or a patch, made while looking at a revision.
 type wish struct {
 	Revision int             `json:"revision"`
+	Seen     int             `json:"seen"` // the revision in which the moved things were seen where the hand took hold of them; 0: not said
 	Patch    json.RawMessage `json:"patch"`
 	Moves    []reckon.Move   `json:"moves"`
 	Mode     string          `json:"mode"`
@@ -137,6 +138,9 @@ func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
 	e := store.Edit{Base: w.Revision, Words: w.Words, By: w.By}
 	switch {
 	case len(w.Moves) > 0:
+		if err := s.movedMeanwhile(r.Context(), w); err != nil {
+			return e, err
+		}
 		then, err := s.desk.at(r.Context(), w.Revision)
 		if err != nil {
 			return e, err
@@ -155,6 +159,9 @@ func (s *Server) editOf(r *http.Request, w wish) (store.Edit, error) {
 		}
 	default:
 		w.changes = s.withKinds(base, withNewID(base, w.changes, w.newName))
+		if err = s.askWhich(base, w.changes); err != nil {
+			return e, err
+		}
 		if e.Patch, err = patchOf(base, w.changes); err != nil {
 			return e, err
 		}
@@ -200,7 +207,7 @@ func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	err = s.saveWish(r, wanted)
-	if pointed, ok := withPoints(err, wanted.changes); ok {
+	if pointed, ok := rewritten(err, wanted.changes); ok {
 		as := wanted
 		as.changes = pointed
 		err = s.saveWish(r, as)
@@ -212,6 +219,7 @@ func (s *Server) edit(w http.ResponseWriter, r *http.Request) {
 	if errors.Is(err, store.ErrNoChange) {
 		err = s.overtaken(r, wanted, err)
 	}
+	err = s.clashOfMoves(r.Context(), err, wanted.Moves)
 	if err != nil {
 		s.refuse(w, r, err, wanted.changes)
 		return

@@ -14,6 +14,7 @@ func FuzzEdit(f *testing.F) {
 		{"/shell/offsets/stations/s2/half/3", "[1, 2]"}, {"/people/{new}/mass", "70"}, {"/build/title", "[not a list"}, {"/a~1b/~0", "\x00"},
 		{"/vehicle/cases/finished-dry/people", "{a: {b: {c: [1, {d: 2}]}}}"}, {"/fittings/galley/of", "{undecided: [ply-birch-9, ply-birch-12]}"},
 		{"/vehicle/wheelbase", "3,36 m"}, {"/vehicle/wheelbase", "3,360"}, {"/vehicle/wheelbase", "-3,3600 m,"}, {"/people/{new}/mass", "70,5 kg"},
+		{"/vehicle/wheelbase", "3.360"}, {"/vehicle/wheelbase", `10' 11 1/2"`}, {"/vehicle/wheelbase", "-131,5″"}, {"/vehicle/plate/gross", "3.3 t"}, {"/vehicle/plate/gross", "9999999999999 tonnes"},
 	} {
 		f.Add(seed[0], seed[1])
 	}

@@ -79,6 +79,7 @@ func (s *Server) refusalOf(err error, typed []change) *refusal {
 	var unsaid errUnsaid
 	var tooLarge *http.MaxBytesError
 	var conflict *store.Conflict
+	var elsewhere *errElsewhere
 	var held *errHeld
 	var faults build.Faults
 	var trouble *store.Trouble
@@ -99,6 +100,8 @@ func (s *Server) refusalOf(err error, typed []change) *refusal {
 				f.Says, f.Wrong = strings.TrimSpace(f.Says+"\n"+above), beside
 			}
 		}
+	case errors.As(err, &elsewhere):
+		f.Status, f.Head = http.StatusConflict, elsewhere.Head
 	case errors.As(err, &held):
 		f.Status, f.Says, f.Held = http.StatusUnprocessableEntity, "", held
 	case errors.As(err, &faults):
@@ -183,7 +186,10 @@ func (f *refusal) json() map[string]any {
 		for _, c := range f.Clashes {
 			all = append(all, clash{string(c.Pointer), pathWords(c.Pointer.Path()), c.Mine, c.Theirs})
 		}
-		out["conflict"], out["revision"] = all, f.Head
+		out["conflict"] = all
+	}
+	if f.Head > 0 {
+		out["revision"] = f.Head
 	}
 	return out
 }

@@ -93,7 +93,7 @@ func TestTheFirstHourFromEndToEnd(t *testing.T) {
 		pairs      []string
 	}{
 		{"outline", "/start/tape", []string{"body", "mid-high"}},
-		{"tape", "/start/plate", []string{"length", "2 850", "knee", "193 cm", "height", "6 ft 6 in", "door-side", "left"}},
+		{"tape", "/start/plate", []string{"length", "2 850", "knee", "193 cm", "height", "6' 6 1/2\"", "door-side", "left"}},
 		{"plate", "/start/people", []string{"rules", "gb", "gross", "3300", "front", "1750", "rear", "1900"}},
 		{"people", "/start/wishes", []string{"name-1", "Tall one", "stature-1", "1.83 m", "name-2", "", "stature-2", "1640"}},
 		{"wishes", "/start/means", []string{"wish", "kitchen", "wish", "toilet"}},
@@ -182,6 +182,7 @@ func TestWhatCannotBeIsSaidBesideTheField(t *testing.T) {
 	}{
 		{"a reading that is no length", "tape", []string{"length", "two metres", "knee", "1870"}, []string{`id="wrong-length"`, `value="two metres"`, `value="1870"`, `aria-invalid="true"`}},
 		{"a reading in metres", "tape", []string{"knee", "1870", "arches", "1.39"}, []string{`id="wrong-arches"`, "Did you mean 1.39 m?"}},
+		{"a point between thousands", "tape", []string{"knee", "1.870"}, []string{`id="wrong-knee"`, "1.870 can be 1.87 mm or 1870 mm; write 1870 or 1.87 mm.</span>"}},
 		{"a comma between thousands", "tape", []string{"knee", "1,870"}, []string{`id="wrong-knee"`, "did you mean 1870?</span>", `<a href="#f-knee">Width at knee height</a>`, `autofocus id="f-knee"`}},
 		{"two wrong fields: the first takes the focus, both are named", "plate", []string{"rear", "heavy", "gross", "much"},
 			[]string{`<a href="#f-gross">Greatest mass of the laden van</a>`, `<a href="#f-rear">Greatest load of the rear axle</a>`}},

@@ -19,6 +19,11 @@ func (f typed) text(name string) string { return strings.TrimSpace(f.Get(name)) 
 
 // length reads millimetres, or a length with its unit.
 func (f typed) length(name string) *quantity.Length {
+	if text := f.text(name); twoWays.MatchString(text) {
+		wrong, near := whichOf(text)
+		f.wrong[name] = strings.ReplaceAll(capital(wrong), "`", "") + "; write " + strings.Join(near, " or ") + "."
+		return nil
+	}
 	return parsed(f, name, quantity.ParseLength)
 }
 
@@ -31,7 +36,7 @@ func parsed[T any](f typed, name string, parse func(string) (T, error)) *T {
 	if text == "" {
 		return nil
 	}
-	v, err := parse(withPoint(withoutBlanks(text)))
+	v, err := parse(asWritten(withoutBlanks(text)))
 	if err != nil {
 		f.wrong[name] = ended(strings.ReplaceAll(capital(err.Error()), "`", ""))
 		return nil
@@ -47,17 +52,21 @@ func ended(text string) string {
 	return text + "."
 }
 
-// withoutBlanks takes out the blanks by which people part thousands: 1 865 is 1865.
+// withoutBlanks takes out the blanks by which people part thousands: 1 865 is 1865, while 3 1/2 stays.
 func withoutBlanks(text string) string {
 	var b strings.Builder
 	runes := []rune(text)
 	for i, r := range runes {
-		if (r == ' ' || r == '\u00a0' || r == '\u202f') && i > 0 && i+1 < len(runes) && isDigit(runes[i-1]) && isDigit(runes[i+1]) {
+		if (r == ' ' || r == '\u00a0' || r == '\u202f') && i > 0 && isDigit(runes[i-1]) && threeDigits(runes[i+1:]) {
 			continue
 		}
 		b.WriteRune(r)
 	}
 	return b.String()
+}
+
+func threeDigits(s []rune) bool {
+	return len(s) >= 3 && isDigit(s[0]) && isDigit(s[1]) && isDigit(s[2]) && (len(s) == 3 || !isDigit(s[3]))
 }
 
 func isDigit(r rune) bool { return r >= '0' && r <= '9' }

@@ -17,6 +17,7 @@ type Part struct {
 	Kind    PartKind
 	Ways    int     // in how many ways it may be hung: a door at its left or at its right
 	Travel  float64 // how far it opens [mm], or [degree] if it turns
+	Inward  bool    // it is said to turn the other way, into its own fitting
 
 	shut  Box // where it is, shut, before its fitting was turned askew
 	slide move
@@ -73,9 +74,10 @@ func (p *Part) Key() any {
 		sign   float64
 		hangs  [2]edgeOf
 		ways   int
+		inward bool
 		askew  float64
 	}
-	k := key{shut: p.shut, travel: p.Travel, axis: p.slide.axis, sign: p.slide.sign, ways: p.Ways, askew: p.askew}
+	k := key{shut: p.shut, travel: p.Travel, axis: p.slide.axis, sign: p.slide.sign, ways: p.Ways, inward: p.Inward, askew: p.askew}
 	copy(k.hangs[:], p.hangs)
 	return k
 }
@@ -195,7 +197,7 @@ func doorPart(m settings.Move, leaf Box, back side) Part {
 // turningPart is a lid or a flap, hung where its move says.
 func turningPart(id string, b Box, m move, back side, board float64) Part {
 	f := orderFaces(m.faces, hollowed, back)
-	p := Part{Move: id, Kind: Flap, Travel: math.Abs(m.by), shut: panelIn(b, f[1], max(board, 1)), hangs: []edgeOf{{f[0], f[1]}}}
+	p := Part{Move: id, Kind: Flap, Travel: math.Abs(m.by), Inward: m.by < 0, shut: panelIn(b, f[1], max(board, 1)), hangs: []edgeOf{{f[0], f[1]}}}
 	switch {
 	case f[1] == roof:
 		p.Kind = Lid
@@ -221,12 +223,13 @@ func rimmed(b Box, axis int) Box {
 
 // ownPart is a part that the document itself says: a lid, door or drawer of a hollow thing.
 func (w *worker) ownPart(s *Standing, thing *Thing, m move) (Part, bool) {
-	if bodies[thing.Make] != hollowed {
+	still := m.kind == slides && m.by == 0
+	if bodies[thing.Make] != hollowed && !(thing.Make == "drawer" && still) {
 		return Part{}, false
 	}
 	switch m.kind {
 	case slides:
-		return drawerPart("", s.own, m), m.by != 0
+		return drawerPart("", s.own, m), true
 	case hinges:
 		return turningPart("", s.own, m, w.back(s, thing), thing.Board), axisOf(m.faces[0]) != axisOf(m.faces[1])
 	}

@@ -33,6 +33,8 @@ var Explanations = []finding.Explanation{
 		Clear: "Say where it stands, or where else they are in that mode."},
 	{Code: "fit.opens", Meaning: "A lid, a door or a drawer meets something before it is open.", Why: "What is kept behind it is hard to reach, or not at all.",
 		Clear: "Move what it meets, hang the door at its other side, or make a smaller lid."},
+	{Code: "fit.opens.never", Meaning: "A lid, a door or a drawer has a move that does not open it: by nothing, or into its own box.", Why: "Nothing can be said of the room that it needs when it is open.",
+		Clear: "Say how far it opens, as more than 0."},
 	{Code: "fit.moves", Meaning: "There is no order of moves by which a mode is made up from the one before it.", Why: "The bed cannot be made, or the table not put up, without lifting furniture about.",
 		Clear: "Move what is in the way, or let it fold or lift out."},
 	{Code: "fit.pull-out", Meaning: "A slatted bed is pulled out so far that its two rows of slats hardly lie between one another.", Why: "They would sag or come apart under who lies there.",

@@ -106,6 +106,9 @@ type Part struct {
 	Fitting int
 	Kind    string // lid, door, flap, drawer
 	Ways    int    // in how many ways it may be hung
+	Move    string // id of the fitting's own move; empty if the setting-out brings it
+	Still   bool   // its move goes no way at all
+	Inward  bool   // its move turns it into its own fitting
 	Key     any    // comparable: parts of one fitting with equal keys are the same
 	// Swept is what it passes through when opened by a share of its travel, hung in one way; Opened is where it is then.
 	Swept, Opened func(way int, share float64) solid.Solid

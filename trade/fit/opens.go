@@ -41,6 +41,13 @@ func (w *worker) opens() {
 	how.Lines, w.result.Opens = slices.Grow(how.Lines, len(w.in.Parts)+1), slices.Grow(w.result.Opens, len(w.in.Parts))
 	for p := range w.in.Parts {
 		part := &w.in.Parts[p]
+		if part.Still || part.Inward {
+			shut++
+			how.Lines = append(how.Lines, working.Line{Label: w.partName(part), Unit: "%", Sum: "by day " + percent(0), From: working.Origin{Pointer: w.movePointer(part)}})
+			w.result.Opens = append(w.result.Opens, Opens{Part: p})
+			w.reportNever(part)
+			continue
+		}
 		best, day := w.bestOpening(part)
 		how.Lines = append(how.Lines, working.Line{
 			Label: w.partName(part), Value: best.share * 100, Unit: "%", Sum: "by day " + percent(day.share),

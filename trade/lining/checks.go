@@ -27,9 +27,8 @@ func (l *laid) check() []finding.Finding {
 	found = append(found, l.unknownMaterials()...)
 	for _, surface := range []string{Left, Right, Roof} {
 		found = append(found, l.overfull(surface)...)
-		found = append(found, l.slack(surface)...)
 	}
-	return found
+	return append(found, l.slack()...)
 }
 
 // unknownBays finds layers for bays that there are not.
@@ -134,36 +133,6 @@ func merge(about []string, layers []*Layer) []string {
 		}
 	}
 	return about
-}
-
-// slack finds thin boards that go from rib to rib without a batten, one
-// finding for a layer.
-func (l *laid) slack(surface string) []finding.Finding {
-	var found []finding.Finding
-	for i := range l.in.Layers[surface] {
-		layer := &l.in.Layers[surface][i]
-		if layer.Of.Kind != Board || layer.thick() <= 0 || layer.thick() > thinBoard || battened(l.in.Layers[surface][:i]) {
-			continue
-		}
-		span, where := 0.0, ""
-		for _, f := range l.fields[surface] {
-			if clear := f.bay.To - f.bay.From - f.bay.Steel; clear > span && f.bay.Depth > 0 {
-				span, where = clear, f.bay.ID
-			}
-		}
-		if span > boardSpan {
-			found = append(found, finding.Finding{Code: "lining.board-slack", Severity: finding.Note, About: []string{layer.Pointer},
-				Title:    fmt.Sprintf("%s goes %s mm from rib to rib on the %s without a batten", layer.Of.name(), quantity.Parted(math.Round(span/5)*5), surface),
-				Words:    fmt.Sprintf("The widest is %s. Boards of 3.6 to 6 mm want a batten every 300 to 400 mm, or they drum and bulge.", where),
-				Measured: &finding.Measure{Value: span, Unit: "mm"}, Limit: &finding.Measure{Value: boardSpan, Unit: "mm"}, Source: practice})
-		}
-	}
-	return found
-}
-
-// battened says whether one of the layers is or holds battens.
-func battened(layers []Layer) bool {
-	return slices.ContainsFunc(layers, func(l Layer) bool { return l.Of.Kind == Batten || l.Between != nil })
 }
 
 // Explanations say what each code of the lining means.

@@ -39,6 +39,20 @@ func TestWhatIsWrongWithTheLayersIsFound(t *testing.T) {
 	}
 }
 
+// Who lays one board everywhere makes one mistake, and reads of it once, with all its places.
+func TestOneBoardWithoutBattensOnManySurfacesIsOneNote(t *testing.T) {
+	layers := sides(lining.Layer{Of: foam10}, lining.Layer{Of: poplar4})
+	var titles []string
+	for _, f := range lining.Work(boxInputs(layers)).Findings {
+		if f.Code == "lining.board-slack" {
+			titles = append(titles, f.Title)
+		}
+	}
+	if len(titles) != 1 || !strings.Contains(titles[0], "on the left and the right without a batten") {
+		t.Errorf("it says %q", titles)
+	}
+}
+
 func TestASoundLiningHasNothingToSay(t *testing.T) {
 	r := lining.Work(boxInputs(sides(lining.Layer{Of: foam10}, lining.Layer{Of: wool25}, lining.Layer{Of: batten20}, lining.Layer{Of: poplar4})))
 	for _, f := range r.Findings {

@@ -220,13 +220,14 @@ const spaceOut = (axis: Axis) => arrange((all) => spacedOut(all, axis));
 /** Shifts what is chosen, as one change. */
 async function arrange(by: (all: readonly KitFitting[]) => Map<string, Shift>): Promise<void> {
 	if (refusesMove(chosen())) return;
+	const seen = edits.seen();
 	const shifts = [...by(kitted())].filter(([, s]) => s.dx !== 0 || s.dy !== 0 || s.dz !== 0);
 	if (shifts.length === 0) {
 		say("They are so already.");
 		return;
 	}
-	await edits.told(edits.save("/edit", (revision) => ({
-		revision, mode: mode(), moves: shifts.map(([fitting, s]) => ({ fitting, ...s, turn: 0, snap: {} })),
+	await edits.told(edits.save("/edit", async (revision) => ({
+		revision, seen: await seen, mode: mode(), moves: shifts.map(([fitting, s]) => ({ fitting, ...s, turn: 0, snap: {} })),
 	})));
 	await kits.bring();
 }

@@ -2,6 +2,7 @@
 // frame the fitting is snapped, shifted, tried and asked about.
 
 import { axesOf, drawing, fittingAt, groupsOf, inVan, lineOf, sheet, viewOf, type View } from "./drawing";
+import * as edits from "./edits";
 import { gapsOf, moved } from "./gaps";
 import type { Shift } from "./geometry";
 import type { Corner, KitFitting } from "./kit";
@@ -26,6 +27,7 @@ interface Drag {
 	readonly id: string;
 	readonly view: View;
 	readonly from: PointerEvent;
+	readonly seen: Promise<number>; // the revision that showed what was pressed
 	readonly again: boolean; // it was selected before the press
 	at: PointerEvent;
 	frame: number;
@@ -101,7 +103,7 @@ function press(e: PointerEvent): void {
 	}
 	const touch = e.pointerType === "touch";
 	if (touch && !chosen().includes(id)) return; // a tap selects first
-	drag = { pointer: e.pointerId, id, view, from: e, again: chosen().includes(id), at: e, frame: 0, mm: paper.pixel(), window: paper.seen(), gone: { x: 0, y: 0 } };
+	drag = { pointer: e.pointerId, id, view, from: e, seen: edits.seen(), again: chosen().includes(id), at: e, frame: 0, mm: paper.pixel(), window: paper.seen(), gone: { x: 0, y: 0 } };
 	if (!drag.again) choose(id, touch);
 	if (!touch) e.preventDefault();
 }
@@ -132,7 +134,7 @@ function start(d: Drag): void {
 	performance.clearMeasures("drag");
 	const marks = (d.marks = new Marks(chosen(), d.view, 1 / paper.nearness()));
 	marks.lay();
-	d.motion = new Motion(chosen());
+	d.motion = new Motion(chosen(), d.seen);
 	d.motion.onSwap = () => marks.lay();
 	document.body.classList.add("is-dragging");
 }

@@ -1,7 +1,7 @@
 // Changes that are saved: one after the other, each based on the revision that the one before it made.
 
 import { sheet } from "./drawing";
-import { newest, refresh } from "./regions";
+import { drawnRevision, newest, refresh } from "./regions";
 import { speak } from "./speak";
 import * as strip from "./strip";
 import { post, Refused, type Saved } from "./wire";
@@ -9,10 +9,20 @@ import { post, Refused, type Saved } from "./wire";
 const narrow = window.matchMedia("(max-width: 640px)");
 
 let last: Promise<unknown> = Promise.resolve();
+let own = 0; // the newest revision that was made here
 
-/** Posts a change when those before it are done; the body is made for the revision that then is newest. */
+/**
+ * The revision in which things are seen where they stand as a hand takes hold of them: the one that is drawn, or what was changed here a
+ * moment ago and is not drawn yet.
+ */
+export function seen(): Promise<number> {
+	const drawn = drawnRevision();
+	return last.then(() => Math.max(drawn, own));
+}
+
+/** Posts a change when those before it are done; the body, or the promise of it, is made for the revision that then is newest. */
 export function save(path: string, body: (revision: number) => unknown): Promise<Saved> {
-	const saved = last.then(() => post<Saved>(path, body(newest())));
+	const saved = last.then(async () => post<Saved>(path, await body(newest())));
 	last = saved.then(follow, learn);
 	return saved;
 }
@@ -31,6 +41,7 @@ export async function told(saved: Promise<Saved>): Promise<boolean> {
 }
 
 function follow(saved: Saved): void {
+	own = saved.revision;
 	if (narrow.matches && sheet()) strip.result(saved.sentence); // the margin, where it stands, is far below
 	else strip.clear();
 	speak(saved.sentence);

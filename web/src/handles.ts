@@ -5,7 +5,7 @@ import { axesOf, faceOnSheet, svgElement, views, type View } from "./drawing";
 import { join } from "./geometry";
 import type { KitFitting } from "./kit";
 import * as paper from "./paper";
-import { axes, axisOf, outside, whyFixed, type FaceName } from "./shape";
+import { axes, axisOf, offEdge, outside, whyFixed, type FaceName } from "./shape";
 import { faceOn } from "./snap";
 
 const touched = matchMedia("(pointer: coarse), (max-width: 640px)");
@@ -63,12 +63,14 @@ export function gripsOf(f: KitFitting, v: View): Grip[] {
 	return grips;
 }
 
-/** The handle that turns stands off the box towards the middle of the van, beside the handle of that edge. */
+/** The handle that turns stands off the box towards the middle of the van, beside the handle of that edge, and always on the sheet. */
 function turnGrip(f: KitFitting, v: View, x: readonly [number, number], y: readonly [number, number]): Grip {
 	const middle = (y[0] + y[1]) / 2;
 	const down = middle < v.originY ? 1 : -1;
-	const edge = down > 0 ? Math.max(...y) : Math.min(...y);
-	return { x: x[0] + 0.75 * (x[1] - x[0]), y: edge + down * stem * paper.pixel(), faces: [], why: f.noTurn, edge };
+	const px = paper.pixel();
+	const { y: top, height } = paper.frame();
+	const place = offEdge([Math.min(...y), Math.max(...y)], down, stem * px, [top + (target / 2) * px, top + height - (target / 2) * px]);
+	return { x: x[0] + 0.75 * (x[1] - x[0]), y: place.at, faces: [], why: f.noTurn, edge: place.edge };
 }
 
 /** A handle is drawn small and taken hold of within a larger square. */

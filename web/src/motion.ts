@@ -47,7 +47,7 @@ export class Motion {
 	#mistaken: readonly string[] = []; // and those that it saw and are none
 	#over = false;
 
-	constructor(readonly ids: readonly string[]) {
+	constructor(readonly ids: readonly string[], readonly seen = edits.seen()) {
 		void underWay?.drop(); // what keys moved a moment ago is meant
 		underWay = this;
 		strip.clear();
@@ -112,7 +112,7 @@ export class Motion {
 		}
 		const held = parts.map(({ ids, by }) => shifts.hold(ids, by));
 		strip.reckoning();
-		const saved = await edits.told(edits.save("/edit", (revision) => ({ revision, mode: mode(), moves })));
+		const saved = await edits.told(edits.save("/edit", async (revision) => ({ revision, seen: await this.seen, mode: mode(), moves })));
 		if (!saved) {
 			held.forEach(shifts.release);
 			return false;

@@ -98,7 +98,8 @@ export function setHome(rect: Rect | undefined): void {
 	apply();
 }
 
-const frame = (): Rect => home ?? sheetRect();
+/** The part that is shown unzoomed. */
+export const frame = (): Rect => home ?? sheetRect();
 
 /** The whole sheet, as the server drew it. */
 function sheetRect(): Rect {

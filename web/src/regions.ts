@@ -6,7 +6,8 @@ import { morph } from "./morph";
 import { head } from "./wire";
 
 interface Shown {
-	revision: number; // what the region shows, at least
+	revision: number; // what the region shows, at least; -1 to ask for it again
+	drawn: number; // what it is known to show; 0 when that is not known
 	etag: string;
 	wanted: number;
 	flight?: Promise<void> | undefined;
@@ -28,6 +29,12 @@ export function newest(): number {
 	return Number(document.body.dataset["revision"] ?? 0);
 }
 
+/** The revision that the drawing shows. */
+export function drawnRevision(): number {
+	const drawing = document.querySelector<HTMLElement>("[data-region=drawing]");
+	return drawing ? stateOf(drawing).drawn : newest();
+}
+
 /** Tells of a newer revision; every region that shows an older one fetches itself. */
 export async function refresh(revision: number): Promise<void> {
 	if (revision > newest()) document.body.dataset["revision"] = String(revision);
@@ -46,7 +53,7 @@ export async function check(revision = newest()): Promise<void> {
 /** Takes nothing for known any more: another run of the program answers, perhaps with an older state. */
 export async function forget(revision: number): Promise<void> {
 	document.body.dataset["revision"] = String(revision);
-	for (const region of all()) shown.set(region, { revision: -1, etag: "", wanted: 0 });
+	for (const region of all()) shown.set(region, { revision: -1, drawn: 0, etag: "", wanted: 0 });
 	await check(revision);
 }
 
@@ -82,7 +89,8 @@ const all = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>("[da
 function stateOf(region: HTMLElement): Shown {
 	let s = shown.get(region);
 	if (!s) {
-		s = { revision: Number(document.body.dataset["drawn"] ?? newest()), etag: region.dataset["etag"] ?? "", wanted: 0 };
+		const revision = Number(document.body.dataset["drawn"] ?? newest());
+		s = { revision, drawn: revision, etag: region.dataset["etag"] ?? "", wanted: 0 };
 		shown.set(region, s);
 	}
 	return s;
@@ -120,7 +128,7 @@ async function fetchOnce(region: HTMLElement, s: Shown): Promise<void> {
 	const answer = await fetch(address, { cache: "no-store", headers: { ...head(), ...(s.etag && { "If-None-Match": s.etag }) } });
 	if (!answer.ok && answer.status !== 304) throw new Error(`${answer.status}`);
 	if (region.dataset["src"] !== address) return; // it is asked for more by now
-	s.revision = Math.max(asked, Number(answer.headers.get("Revision") ?? 0));
+	s.revision = s.drawn = Math.max(asked, Number(answer.headers.get("Revision") ?? 0));
 	if (!answer.ok) return;
 	s.etag = answer.headers.get("ETag") ?? "";
 	swap(region, await answer.text(), s.revision);

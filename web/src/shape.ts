@@ -77,3 +77,15 @@ function held(hold: Hold, min: number, max: number, low: number, high: number): 
 	if (hold === "high") return max - high;
 	return 0;
 }
+
+/**
+ * Where a handle stands that is so far off one edge of a box: beyond the high edge (1) or the low one (-1), beyond the other where that is
+ * off the room, and within the box where both are.
+ */
+export function offEdge([low, high]: readonly [number, number], side: 1 | -1, far: number, room: readonly [number, number]): { edge: number; at: number } {
+	const beyond = (to: 1 | -1) => ({ edge: to > 0 ? high : low, at: to > 0 ? high + far : low - far });
+	const fits = ({ at }: { at: number }) => at >= room[0] && at <= room[1];
+	const [first, second] = [beyond(side), beyond(side > 0 ? -1 : 1)];
+	if (fits(first)) return first;
+	return fits(second) ? second : { edge: first.edge, at: first.edge - side * far };
+}
