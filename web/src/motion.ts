@@ -35,6 +35,9 @@ export interface Change {
 	readonly pulls: readonly Pull[];
 }
 
+/** How long an answer waits for a moment between frames [ms]. */
+const soon = 50;
+
 const nothing: Change = { shift: still, turn: 0, snap: {}, pulls: [] };
 
 export class Motion {
@@ -46,12 +49,13 @@ export class Motion {
 	#missed: readonly string[] = []; // fouls of the last answer that the prediction did not see
 	#mistaken: readonly string[] = []; // and those that it saw and are none
 	#over = false;
+	#heard: Asked | undefined; // the question of the newest answer
 
 	constructor(readonly ids: readonly string[], readonly seen = edits.seen()) {
 		void underWay?.drop(); // what keys moved a moment ago is meant
 		underWay = this;
 		strip.clear();
-		this.#previews = new Previews({ answer: (p, asked) => this.#answer(p, asked), refused: (why) => strip.refuse(why.message) });
+		this.#previews = new Previews({ answer: (p, asked) => this.#hear(p, asked), refused: (why) => strip.refuse(why.message) });
 		this.prepare();
 		this.#moving(true);
 		for (const then of hearers) then();
@@ -153,6 +157,16 @@ export class Motion {
 
 	#moving(is: boolean): void {
 		for (const id of this.ids) for (const g of groupsOf(id)) g.classList.toggle("is-moving", is);
+	}
+
+	/** Shows an answer between frames, since a hand that drags waits for those; what comes after the drop is of no use. */
+	#hear(preview: Preview, asked: Asked): void {
+		const then = () => {
+			if (!this.#over && asked === this.#heard) this.#answer(preview, asked);
+		};
+		this.#heard = asked;
+		if ("requestIdleCallback" in window) requestIdleCallback(then, { timeout: soon });
+		else setTimeout(then);
 	}
 
 	// Where the server's answer and the prediction differ, the answer wins: until the next one the prediction is taken with that difference.

@@ -15,6 +15,7 @@ export type Six = [number, number, number, number, number, number];
 
 export class Room {
 	readonly #slices: readonly Slice[];
+	readonly #across: number[] = []; // where a prism crosses the stations, x and y in turn: kept, since a drag asks every frame
 
 	readonly #roof: KitRoof | undefined;
 	readonly #crown: number; // the highest of the roof
@@ -94,7 +95,8 @@ export class Room {
 		const top = box.max[2] + s.dz;
 		if (!this.#roof || top < this.limits.shoulder) return -Infinity;
 		let lowest = Infinity;
-		for (const x of spread(box.min[0] + s.dx, box.max[0] + s.dx)) lowest = Math.min(lowest, roofAt(this.#roof, x, y + s.dy));
+		const [from, to] = [box.min[0] + s.dx, box.max[0] + s.dx];
+		for (let i = 0, n = steps(from, to); i <= n; i++) lowest = Math.min(lowest, roofAt(this.#roof, from + ((to - from) * i) / n, y + s.dy));
 		return top - lowest;
 	}
 
@@ -111,9 +113,11 @@ export class Room {
 		const box = boundsOf(prism);
 		const at = bracket(this.#slices, Math.min(top, this.#slices.at(-1)!.height));
 		let lowest = Infinity;
-		for (const x of spread(box.min[0] + s.dx, box.max[0] + s.dx)) {
+		const [front, rear, low, high] = [box.min[0] + s.dx, box.max[0] + s.dx, box.min[1] + s.dy, box.max[1] + s.dy];
+		for (let i = 0, n = steps(front, rear); i <= n; i++) {
+			const x = front + ((rear - front) * i) / n;
 			const [left, right] = [sideAt(at, x, "left"), sideAt(at, x, "right")];
-			for (const y of spread(box.min[1] + s.dy, box.max[1] + s.dy)) lowest = Math.min(lowest, roofAt(roof, x, Math.min(right, Math.max(left, y))));
+			for (let j = 0, m = steps(low, high); j <= m; j++) lowest = Math.min(lowest, roofAt(roof, x, Math.min(right, Math.max(left, low + ((high - low) * j) / m))));
 		}
 		return lowest;
 	}
@@ -137,10 +141,11 @@ export class Room {
 	/** The farthest out a side comes along a shifted box. */
 	farthest(box: Bounds, s: Shift, which: "left" | "right"): number {
 		let far = which === "left" ? Infinity : -Infinity;
-		for (const z of spread(box.min[2] + s.dz, box.max[2] + s.dz)) {
-			const at = bracket(this.#slices, z);
-			for (const x of spread(box.min[0] + s.dx, box.max[0] + s.dx)) {
-				const y = sideAt(at, x, which);
+		const [front, rear, low, high] = [box.min[0] + s.dx, box.max[0] + s.dx, box.min[2] + s.dz, box.max[2] + s.dz];
+		for (let i = 0, n = steps(low, high); i <= n; i++) {
+			const at = bracket(this.#slices, low + ((high - low) * i) / n);
+			for (let j = 0, m = steps(front, rear); j <= m; j++) {
+				const y = sideAt(at, front + ((rear - front) * j) / m, which);
 				far = which === "left" ? Math.min(far, y) : Math.max(far, y);
 			}
 		}
@@ -169,12 +174,13 @@ export class Room {
 	#touch(prism: Prism, s: Shift, visit: (x: number, y: number, at: Level) => void): void {
 		const low = prism.low + s.dz;
 		const high = prism.high + s.dz;
-		const across: Point[] = [];
-		for (const x of this.#slices[0]?.x ?? []) crossings(prism.outline, x - s.dx, (y) => across.push([x, y + s.dy]));
+		const across = this.#across;
+		across.length = 0;
+		for (const x of this.#slices[0]?.x ?? []) crossings(prism.outline, x - s.dx, (y) => across.push(x, y + s.dy));
 		const level = (z: number) => {
 			const at = bracket(this.#slices, z);
 			for (const [x, y] of prism.outline) visit(x + s.dx, y + s.dy, at);
-			for (const [x, y] of across) visit(x, y, at);
+			for (let i = 0; i < across.length; i += 2) visit(across[i]!, across[i + 1]!, at);
 		};
 		level(low);
 		for (const slice of this.#slices) if (slice.height > low && slice.height < high) level(slice.height);
@@ -185,11 +191,8 @@ export class Room {
 const nearly = 8; // mm by which surfaces may be elsewhere than the kit has them
 const closest = 75; // mm between places that are looked at
 
-/** Places from one end to the other, both included. */
-function spread(from: number, to: number): number[] {
-	const n = Math.max(1, Math.ceil((to - from) / closest));
-	return Array.from({ length: n + 1 }, (_, i) => from + ((to - from) * i) / n);
-}
+/** In how many steps the places from one end to the other are looked at. No list is made of them: a drag asks every frame. */
+const steps = (from: number, to: number): number => Math.max(1, Math.ceil((to - from) / closest));
 
 function roofAt(roof: KitRoof, x: number, y: number): number {
 	const rows = roof.heights;
