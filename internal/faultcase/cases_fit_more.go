@@ -62,5 +62,9 @@ var fitMoreCases = []Case{
 		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "side", "at": {"x": "rear", "y": 200, "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
 		Finds: []string{"close fit.on-door /fittings/ladder/on-door"},
 		Also:  "it stands before the rear doors",
+	}, {
+		Name:  "A bunk across the van is longer than the van is wide",
+		Patch: `{"fittings": {"bunk": {"make": "slat-bed", "at": {"x": 2200, "y": "mid 0", "z": 1250}, "size": {"x": 700, "y": 1950, "z": 60}, "of": "ply-poplar-12", "held": "screwed"}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/bunk"},
 	},
 }

@@ -32,9 +32,9 @@ func TestTheWheelArchIsNamedAndGotClearOf(t *testing.T) {
 		proposals  []string
 	}{
 		{"a board low down in the arch", 150, 300, 20, "bed stands 150 mm into the wheel arch on the right",
-			[]string{"make bed 300 mm shorter, so that it ends at the wheel arch on the right", "move bed 150 mm up", "move bed 150 mm to the left"}},
+			[]string{"make bed 300 mm shorter, so that it ends at the wheel arch on the right", "move bed 150 mm up", "move bed 150 mm to the left", "cut the right face of bed to the right side"}},
 		{"a wide board low down in the arch", 150, 600, 20, "bed stands 150 mm into the wheel arch on the right",
-			[]string{"make bed 150 mm narrower, clear of the wheel arch on the right", "make bed 300 mm shorter, so that it ends at the wheel arch on the right", "move bed 150 mm up", "move bed 150 mm to the left"}},
+			[]string{"make bed 150 mm narrower, clear of the wheel arch on the right", "make bed 300 mm shorter, so that it ends at the wheel arch on the right", "move bed 150 mm up", "move bed 150 mm to the left", "cut the right face of bed to the right side"}},
 	} {
 		r := arched{flat}
 		v := &van{in: fit.Inputs{Room: r, Error: 4, Partition: true, Arches: []fit.Arch{{Side: solid.Right, X: [2]float64{1500, 2200}, Up: 300}}}}

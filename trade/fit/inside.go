@@ -43,9 +43,16 @@ func (w *worker) inside() {
 
 // standsOut reports each surface that a fitting stands out of.
 func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
-	cab := w.in.Fittings[i].Where == "cab"
-	for to, by := range w.excesses(s) {
+	cab, out := w.in.Fittings[i].Where == "cab", w.excesses(s)
+	both := modeName == "" && !cab && w.outBoth(i, s, out, mode)
+	if both {
+		w.tooWide(i, s, out[solid.Left], out[solid.Right], mode)
+	}
+	for to, by := range out {
 		side := solid.Side(to)
+		if both && (side == solid.Left || side == solid.Right) {
+			continue
+		}
 		if cab {
 			by = w.beyondCab(s.Box, side, by)
 		}
@@ -65,6 +72,17 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 			w.openWhileDriving(i, mode)
 		}
 	}
+}
+
+// outBoth says whether a thing stands out of the left side and the right one, of itself and not for a wheel arch.
+func (w *worker) outBoth(i int, s *Standing, out [6]float64, mode *Mode) bool {
+	for _, side := range [2]solid.Side{solid.Left, solid.Right} {
+		by := out[side]
+		if _, arch := w.archMet(s.Box, side, by); arch || by <= max(touching, w.give(i, s)) || w.goesOutWith(i, side, by, mode) {
+			return false
+		}
+	}
+	return true
 }
 
 // How far a thing may reach into a cab that is open to the room, and what is told of it: low things stand where the seats are, higher ones go over
@@ -156,6 +174,9 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 		out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
 	}
 	if modeName == "" {
+		if len(out.Proposals) == 0 {
+			out.Proposals = w.shorter(i, side, by)
+		}
 		out.Proposals = append(out.Proposals, w.cutTo(i, side)...)
 	}
 	w.atArch(&out, i, side, by, mode)
