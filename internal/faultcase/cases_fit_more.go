@@ -66,5 +66,25 @@ var fitMoreCases = []Case{
 		Name:  "A bunk across the van is longer than the van is wide",
 		Patch: `{"fittings": {"bunk": {"make": "slat-bed", "at": {"x": 2200, "y": "mid 0", "z": 1250}, "size": {"x": 700, "y": 1950, "z": 60}, "of": "ply-poplar-12", "held": "screwed"}}}`,
 		Finds: []string{"fault fit.sticks-out /fittings/bunk"},
+	}, {
+		Name:  "A locker hangs right over the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "rack": {"make": "overlocker", "at": {"x": 300, "y": "right", "z": 1300}, "size": {"x": 600, "y": 300, "z": 260}, "scribe": ["right"], "mass": 6, "held": "screwed"}}}`,
+		Finds: []string{"fault fit.flame /fittings/rack in day"},
+		Also:  "the air of a flame, and who stands before the locker",
+	}, {
+		Name:  "A locker hangs half a metre over the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "rack": {"make": "overlocker", "at": {"x": 300, "y": "right", "z": 1510}, "size": {"x": 600, "y": 300, "z": 160}, "scribe": ["right"], "mass": 6, "held": "screwed"}}}`,
+		Finds: []string{"close fit.flame /fittings/rack in day"},
+		Also:  "the air of a flame, and the curve of the roof",
+	}, {
+		Name:  "A cushion stands on edge beside the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "pad": {"make": "cushions", "upon": "kitchen", "at": {"x": "front + 10", "y": "mid 0"}, "size": {"x": 100, "y": 400, "z": 400}, "mass": 1, "held": "strapped"}}}`,
+		Finds: []string{"fault fit.flame /fittings/pad in day"},
+		Also:  "the air of a flame",
+	}, {
+		Name:  "A wooden rack stands close beside the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "rack": {"make": "locker", "upon": "kitchen", "at": {"x": "front + 10", "y": "mid 0"}, "size": {"x": 270, "y": 300, "z": 400}, "mass": 3, "held": "screwed"}}}`,
+		Finds: []string{"close fit.flame /fittings/rack in day"},
+		Also:  "the air of a flame",
 	},
 }
