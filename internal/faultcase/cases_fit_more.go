@@ -86,5 +86,10 @@ var fitMoreCases = []Case{
 		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "rack": {"make": "locker", "upon": "kitchen", "at": {"x": "front + 10", "y": "mid 0"}, "size": {"x": 270, "y": 300, "z": 400}, "mass": 3, "held": "screwed"}}}`,
 		Finds: []string{"close fit.flame /fittings/rack in day"},
 		Also:  "the air of a flame",
+	}, {
+		Name:  "A table rests so low that it drops into the floor in three modes",
+		On:    "dipper",
+		Patch: `{"fittings": {"table": {"at": {"z": "floor + 100"}}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/table in drive", "fault fit.moves /fittings/table in day", "close fit.table /fittings/table in day"},
 	},
 }

@@ -67,6 +67,9 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 				continue
 			}
 		}
+		if w.outAsBefore(i, side, by, mode, s) {
+			continue
+		}
 		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode), mode)
 		if s.Moved && mode.Name == "drive" {
 			w.openWhileDriving(i, mode)
@@ -162,7 +165,7 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 	}
 	out := finding.Finding{
 		Code: "fit.sticks-out", Severity: severity, About: []string{pointer("fittings", f.ID)}, Mode: modeName,
-		Title:    fmt.Sprintf("%s stands %s into the %s", w.name(i), about(by), sideWords[side]),
+		Title:    w.outTitle(i, side, by),
 		Words:    fmt.Sprintf("It does not fit inside the finished %s: at the worst place it is %s too far out.%s", sideWords[side], about(by), how),
 		Measured: mm(by), Limit: mm(0),
 		Source: finding.Source{Text: "the finished surfaces of this build", Sure: finding.Computed},
