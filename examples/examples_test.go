@@ -176,7 +176,7 @@ func TestTheScaleReadAboutAsMuchMoreThanEstimatedAsInTheStory(t *testing.T) {
 // planted are the findings meant to be there now, worst first; what is not listed and graver than a note is a mistake in a demo.
 var planted = map[string][]string{
 	"dipper": {"fit.loose", "fit.bed.length", "weight.tyre.age", "power.drop", "fit.headroom.stand"},
-	"godwit": {"weight.rear-axle.over", "power.drop", "weight.licence", "weight.rear-axle.close", "fit.walkway", "fit.bed.growth"},
+	"godwit": {"weight.rear-axle.over", "power.drop", "weight.licence", "weight.rear-axle.close", "fit.walkway", "fit.flame", "fit.bed.growth"},
 	"twite":  {"fit.headroom.sit", "power.drop", "warmth.glass.runs", "fit.way-out.blocked"},
 }
 

@@ -27,7 +27,7 @@ func (m *Machine) workFit(w *stages) (fit.Result, Digest) {
 		Van: w.vanBounds(), Underside: w.skin.Floor(), Wheels: w.wheels(),
 		Openings: w.fitOpenings(), Ribs: fitRibs(w.doc), Seats: beltedSeats(w.doc), Arches: w.fitArches(), Height: valueOf(w.doc.Vehicle.Height).Float(), OuterRoof: w.skin.highest(),
 	}}
-	return workBy(m, "fit", 11, key, func() fit.Result {
+	return workBy(m, "fit", 12, key, func() fit.Result {
 		in := key.Rest
 		in.Room, in.Nudge, in.Lengthen, in.Stretch, in.Slide, in.Turn, in.Ground = w.room, w.nudge, w.lengthen, w.stretch, w.slideLess, w.turn, m.ground(w.room)
 		in.Fittings = make([]fit.Fitting, len(w.places.Rest))
@@ -116,9 +116,15 @@ func (w *stages) fitFitting(s *arrangement.Standing) fit.Fitting {
 	t := w.things[s.ID]
 	return fit.Fitting{ID: s.ID, Name: nameOf(s.ID, t.Fitting), Carrier: s.Carrier, In: s.In, Where: s.Where, For: s.For,
 		Gives: t.softness(), Rests: t.rests(), Make: t.Make, Board: t.boardThickness(), Held: t.Held, Belted: strings.HasSuffix(t.Buy, "-belted"),
+		Flame: t.row != nil && t.row.Flue == "none" && cooks(t) && w.cookedInside(s.ID), Burns: t.Make != "" && !coldMaterial(t.material()),
 		Lid:     strings.HasPrefix(t.Buy, "fan-roof-") || strings.HasPrefix(t.Buy, "vent-roof-"),
 		OnDoors: strings.HasPrefix(t.Buy, "carrier-rear-"), OnDoor: t.OnDoor,
 		Today: isFitted(t.Fitted, w.today), Later: t.later()}
+}
+
+// coldMaterial says whether a material is metal or tiles, which a flame beside it does not scorch.
+func coldMaterial(id string) bool {
+	return slices.ContainsFunc([]string{"alu-", "steel-", "tile-ceramic"}, func(cold string) bool { return strings.HasPrefix(id, cold) })
 }
 
 func (w *stages) fitMode(mode *arrangement.Mode, masses []float64) fit.Mode {

@@ -62,5 +62,34 @@ var fitMoreCases = []Case{
 		Patch: `{"fittings": {"ladder": {"found": "yes", "where": "outside", "on-door": "side", "at": {"x": "rear", "y": 200, "z": 300}, "size": {"x": 60, "y": 350, "z": 1200}, "mass": 4, "held": "bolted"}}}`,
 		Finds: []string{"close fit.on-door /fittings/ladder/on-door"},
 		Also:  "it stands before the rear doors",
+	}, {
+		Name:  "A bunk across the van is longer than the van is wide",
+		Patch: `{"fittings": {"bunk": {"make": "slat-bed", "at": {"x": 2200, "y": "mid 0", "z": 1250}, "size": {"x": 700, "y": 1950, "z": 60}, "of": "ply-poplar-12", "held": "screwed"}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/bunk"},
+	}, {
+		Name:  "A locker hangs right over the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "rack": {"make": "overlocker", "at": {"x": 300, "y": "right", "z": 1300}, "size": {"x": 600, "y": 300, "z": 260}, "scribe": ["right"], "mass": 6, "held": "screwed"}}}`,
+		Finds: []string{"fault fit.flame /fittings/rack in day"},
+		Also:  "the air of a flame, and who stands before the locker",
+	}, {
+		Name:  "A locker hangs half a metre over the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "rack": {"make": "overlocker", "at": {"x": 300, "y": "right", "z": 1510}, "size": {"x": 600, "y": 300, "z": 160}, "scribe": ["right"], "mass": 6, "held": "screwed"}}}`,
+		Finds: []string{"close fit.flame /fittings/rack in day"},
+		Also:  "the air of a flame, and the curve of the roof",
+	}, {
+		Name:  "A cushion stands on edge beside the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "pad": {"make": "cushions", "upon": "kitchen", "at": {"x": "front + 10", "y": "mid 0"}, "size": {"x": 100, "y": 400, "z": 400}, "mass": 1, "held": "strapped"}}}`,
+		Finds: []string{"fault fit.flame /fittings/pad in day"},
+		Also:  "the air of a flame",
+	}, {
+		Name:  "A wooden rack stands close beside the flame of the cooker",
+		Patch: `{"fittings": {"cooker": {"buy": "stove-alcohol-2", "upon": "kitchen", "at": {"x": "front + 300", "y": "mid 0"}, "held": "screwed"}, "rack": {"make": "locker", "upon": "kitchen", "at": {"x": "front + 10", "y": "mid 0"}, "size": {"x": 270, "y": 300, "z": 400}, "mass": 3, "held": "screwed"}}}`,
+		Finds: []string{"close fit.flame /fittings/rack in day"},
+		Also:  "the air of a flame",
+	}, {
+		Name:  "A table rests so low that it drops into the floor in three modes",
+		On:    "dipper",
+		Patch: `{"fittings": {"table": {"at": {"z": "floor + 100"}}}}`,
+		Finds: []string{"fault fit.sticks-out /fittings/table in drive", "fault fit.moves /fittings/table in day", "close fit.table /fittings/table in day"},
 	},
 }

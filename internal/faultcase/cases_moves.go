@@ -74,8 +74,12 @@ var movesCases = []Case{
 		Finds: []string{"fault fit.absent /fittings/bed in night"},
 	}, {
 		Name:  "A chest stands where the seats of the cab are",
-		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -250, "y": 300}, "size": {"x": 300, "y": 400, "z": 400}, "mass": 9, "held": "screwed"}}}`,
+		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -330, "y": 300}, "size": {"x": 380, "y": 400, "z": 400}, "mass": 9, "held": "screwed"}}}`,
 		Finds: []string{"fault fit.cab.seat /fittings/chest in drive"},
+	}, {
+		Name:  "A chest reaches into the driver's place by less than the seat slides forward",
+		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -250, "y": 300}, "size": {"x": 300, "y": 400, "z": 400}, "mass": 9, "held": "screwed"}}}`,
+		Finds: []string{"close fit.cab.seat /fittings/chest in drive"},
 	}, {
 		Name:  "A chest stands between the seats of the cab",
 		Patch: `{"fittings": {"chest": {"make": "box", "at": {"x": -250, "y": "mid 0"}, "size": {"x": 300, "y": 380, "z": 400}, "mass": 9, "held": "screwed"}}}`,

@@ -34,10 +34,11 @@ const (
 	headTo       = 1300
 	headBack     = 300 // the back of a head lies so far behind the middle of its seat: one leans back
 	headHalfWide = 130
+	slides       = 200 // so far a seat goes forward on its rails from where one commonly sits
 )
 
 var cabSeatSource = finding.Source{
-	Text: "who sits in a cab takes up 300 by 400 mm about the middle of the seat, from 250 to 1300 mm over the load floor, and leans back by up to 300 with the head: common practice, no source; the cab itself was not measured", Sure: finding.Practice,
+	Text: "who sits in a cab takes up 300 by 400 mm about the middle of the seat, from 250 to 1300 mm over the load floor, and leans back by up to 300 with the head; the seat slides forward by 200: common practice, no source; the cab itself was not measured", Sure: finding.Practice,
 }
 
 // body is the space of who sits there; what is behind the front of the room is not the cab.
@@ -134,7 +135,11 @@ func (w *worker) reportCovered(drive *Mode, seat Seat, things []int) {
 		Source:  cabSeatSource,
 		Caution: "Do not drive with anything where somebody sits, or where it can fall on the pedals.",
 	}
-	if low := lowest(drive, things); low >= headFrom {
+	if slide := w.slideFor(drive, seat, things); slide > 0 {
+		out.Severity, out.Measured, out.Limit = finding.Close, mm(slide), mm(slides)
+		out.Title = fmt.Sprintf("%s %s into the place of %s", listed(names), oneOrMore(len(things), "comes"), seat.called())
+		out.Words = fmt.Sprintf("It comes %s in. Slide the seat forward by as much; most go forward by about %d. Can you still drive or ride so? Sit in it and try. Else leave that part away while driving.", about(slide), slides)
+	} else if low := lowest(drive, things); low >= headFrom {
 		out.Severity, out.Measured, out.Limit = finding.Danger, mm(low), mm(headTo)
 		out.Title = fmt.Sprintf("%s %s where the head of %s is", listed(names), oneOrMore(len(things), "is"), seat.called())
 		out.Words = fmt.Sprintf("It begins %s over the load floor; over and behind who sits there %d should be free. In a crash the head is thrown against it. Raise it, or put it elsewhere while driving.", about(low), headTo)
@@ -166,6 +171,24 @@ func (w *worker) clearSeat(out finding.Finding, drive *Mode, seat Seat, i int) [
 	attempts := append(w.asides(i, off, touching), moves(i, solid.Roof, headTo-s.Box.MinZ+touching))
 	attempts = slices.DeleteFunc(attempts, func(a attempt) bool { return a.less > 0 }) // which face a size in the cab draws in nothing says
 	return append(w.putAway(drive, seat, i), w.tried(out, (*worker).cabSeats, attempts...)...)
+}
+
+// slideFor is how far a seat is to be slid forward, so that some things no longer reach into it from behind; nought where that does not clear it, or
+// where they are at the height of the head.
+func (w *worker) slideFor(drive *Mode, seat Seat, things []int) float64 {
+	if lowest(drive, things) >= headFrom {
+		return 0
+	}
+	forward := seat
+	forward.Middle.X -= slides
+	begins := w.in.Room.Front()
+	for _, i := range things {
+		if w.coversSeat(i, &drive.Standings[i], forward) {
+			return 0
+		}
+		begins = min(begins, drive.Standings[i].Box.MinX)
+	}
+	return seat.Middle.X + bodyHalfDeep - begins
 }
 
 // lowest is how low some things begin.

@@ -9,20 +9,22 @@ import (
 	"tumblehome/trade/finding"
 )
 
-// cutTo proposes to cut a face of a made thing to the lining that it stands into, where that is as much as one cuts off and it stands into nothing else.
-func (w *worker) cutTo(i int, side solid.Side) []finding.Proposal {
+// cutTo proposes to cut faces of a made thing to the lining that they stand into, where that is as much as one cuts off and it stands into nothing else.
+func (w *worker) cutTo(i int, sides ...solid.Side) []finding.Proposal {
 	f, s := &w.in.Fittings[i], w.resting(i)
-	if w.in.Nudge == nil || s == nil || side == solid.Floor || f.Make == "" || f.In || f.Gives > 0 || slices.Contains(s.Scribed, side) || w.overCut(s.Box, side) > 0 {
+	if w.in.Nudge == nil || s == nil || f.Make == "" || f.In || f.Gives > 0 || slices.ContainsFunc(sides, func(side solid.Side) bool {
+		return side == solid.Floor || slices.Contains(s.Scribed, side) || w.overCut(s.Box, side) > 0
+	}) {
 		return nil
 	}
 	for other, by := range w.excesses(s) {
-		if solid.Side(other) != side && by > touching {
+		if !slices.Contains(sides, solid.Side(other)) && by > touching {
 			return nil
 		}
 	}
 	words := [6]string{"front", "rear", "left", "right", "floor", "roof"}
-	faces := []string{words[side]}
-	for _, cut := range s.Scribed {
+	var faces []string
+	for _, cut := range slices.Concat(sides, s.Scribed) {
 		faces = append(faces, words[cut])
 	}
 	slices.Sort(faces)
@@ -30,9 +32,12 @@ func (w *worker) cutTo(i int, side solid.Side) []finding.Proposal {
 	if err != nil {
 		return nil
 	}
-	face := words[side] + " face"
-	if side == solid.Roof {
+	face, to := words[sides[0]]+" face", sideWords[sides[0]]
+	switch {
+	case len(sides) > 1:
+		face, to = "left and right faces", "sides"
+	case sides[0] == solid.Roof:
 		face = "top"
 	}
-	return []finding.Proposal{{Words: fmt.Sprintf("cut the %s of %s to the %s", face, w.name(i), sideWords[side]), Patch: patch}}
+	return []finding.Proposal{{Words: fmt.Sprintf("cut the %s of %s to the %s", face, w.name(i), to), Patch: patch}}
 }

@@ -79,6 +79,8 @@ var Explanations = []finding.Explanation{
 	{Code: "fit.door.barred", Meaning: "Something stands right behind a side door and takes a third of it or more, or outside before a door, so that it does not open.", Why: "One gets in and out there, and carries things in.",
 		Clear: "Move it along, so that 450 mm of the door stay free."},
 	{Code: "fit.cut", Meaning: "A hole still to be cut is marked too near a rib or bow for its frame.", Why: "The frame needs flat sheet all about.", Clear: "Move it before cutting."},
+	{Code: "fit.flame", Meaning: "Something hangs over a cooker with an open flame, or stands too near beside it.", Why: "The heat goes straight up, and cloth beside a flame catches fire: it scorches or burns, in a room with one door.",
+		Clear: "Move one of the two aside, leave 600 mm over the flame and 300 mm to cloth, and hold to the maker's instructions."},
 	{Code: "fit.loose", Meaning: "Nothing holds a thing while driving.", Why: "Braking hard throws it forward at whoever sits there.", Clear: "Screw, bolt, strap or latch it, or put it inside something closed."},
 	{Code: "fit.held", Meaning: "Nobody has said yet how heavy planned things will be held while driving.", Why: "It is easier to plan a fixing than to add one.", Clear: "Say how each is held."},
 	{Code: "fit.walkway", Meaning: "The way from the side door to a bed, a seat or the cooker is narrow.", Why: "It is the way out in the dark.",

@@ -51,6 +51,7 @@ func Work(in Inputs) Result {
 	w.shareOpening()
 	w.indoors()
 	w.cuts()
+	w.flames()
 	w.loose()
 	w.unbelted()
 	w.ajar()

@@ -76,6 +76,8 @@ type Fitting struct {
 	Mass    float64 // with what it holds when full [kg]
 	Held    string  // how it is held while driving, by the builder's word; empty is not said
 	Belted  bool    // a seat with belts
+	Flame   bool    // it cooks in the van over an open flame
+	Burns   bool    // it is made of what scorches: not of metal or tiles
 	Lid     bool    // a roof vent whose lid comes up to open
 	OnDoors bool    // it is made to hang on the rear doors and swings with them
 	OnDoor  string  // the opening whose door it hangs on and swings with

@@ -47,9 +47,16 @@ func (w *worker) insideOf(i int) {
 
 // standsOut reports each surface that a fitting stands out of.
 func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
-	cab := w.in.Fittings[i].Where == "cab"
-	for to, by := range w.excesses(s) {
+	cab, out := w.in.Fittings[i].Where == "cab", w.excesses(s)
+	both := modeName == "" && !cab && w.outBoth(i, s, out, mode)
+	if both {
+		w.tooWide(i, s, out[solid.Left], out[solid.Right], mode)
+	}
+	for to, by := range out {
 		side := solid.Side(to)
+		if both && (side == solid.Left || side == solid.Right) {
+			continue
+		}
 		if cab {
 			by = w.beyondCab(s.Box, side, by)
 		}
@@ -64,11 +71,25 @@ func (w *worker) standsOut(i int, s *Standing, modeName string, mode *Mode) {
 				continue
 			}
 		}
+		if w.outAsBefore(i, side, by, mode, s) {
+			continue
+		}
 		w.reportOut(i, side, by, modeName, w.takesOut(i, side, mode), mode)
 		if s.Moved && mode.Name == "drive" {
 			w.openWhileDriving(i, mode)
 		}
 	}
+}
+
+// outBoth says whether a thing stands out of the left side and the right one, of itself and not for a wheel arch.
+func (w *worker) outBoth(i int, s *Standing, out [6]float64, mode *Mode) bool {
+	for _, side := range [2]solid.Side{solid.Left, solid.Right} {
+		by := out[side]
+		if _, arch := w.archMet(s.Box, side, by); arch || by <= max(touching, w.give(i, s)) || w.goesOutWith(i, side, by, mode) {
+			return false
+		}
+	}
+	return true
 }
 
 // How far a thing may reach into a cab that is open to the room, and what is told of it: low things stand where the seats are, higher ones go over
@@ -148,7 +169,7 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 	}
 	out := finding.Finding{
 		Code: "fit.sticks-out", Severity: severity, About: []string{pointer("fittings", f.ID)}, Mode: modeName,
-		Title:    fmt.Sprintf("%s stands %s into the %s", w.name(i), about(by), sideWords[side]),
+		Title:    w.outTitle(i, side, by),
 		Words:    fmt.Sprintf("It does not fit inside the finished %s: at the worst place it is %s too far out.%s", sideWords[side], about(by), how),
 		Measured: mm(by), Limit: mm(0),
 		Source: finding.Source{Text: "the finished surfaces of this build", Sure: finding.Computed},
@@ -160,6 +181,9 @@ func (w *worker) reportOut(i int, side solid.Side, by float64, modeName string, 
 		out.Proposals = w.nudge(i, d[0]*by, d[1]*by, d[2]*by, modeName)
 	}
 	if modeName == "" {
+		if len(out.Proposals) == 0 {
+			out.Proposals = w.shorter(i, side, by)
+		}
 		out.Proposals = append(out.Proposals, w.cutTo(i, side)...)
 	}
 	w.atArch(&out, i, side, by, mode)

@@ -43,7 +43,7 @@ func (w *worker) triedBeside(f finding.Finding, judge func(*worker), worse func(
 			break
 		}
 		rest := w.resting(a.thing)
-		if rest == nil || slices.ContainsFunc(helped, a.repeats) || w.in.Fittings[a.thing].For != "" || a.far() > farthest || !w.hasRoom(a) {
+		if rest == nil || slices.ContainsFunc(helped, a.repeats) || w.in.Fittings[a.thing].For != "" || a.far() > farthest || !w.hasRoom(a) || w.takesSupport(a) {
 			continue
 		}
 		proposed := w.nudge(a.thing, a.by[0], a.by[1], a.by[2], "")
