@@ -5,6 +5,7 @@ import { axesOf, drawing, fittingAt, groupsOf, inVan, lineOf, sheet, viewOf, typ
 import * as edits from "./edits";
 import { gapsOf, moved } from "./gaps";
 import type { Shift } from "./geometry";
+import { cover, uncover } from "./glass";
 import type { Corner, KitFitting } from "./kit";
 import * as marquee from "./marquee";
 import { Marks } from "./marks";
@@ -137,6 +138,7 @@ function start(d: Drag): void {
 	d.motion = new Motion(chosen(), d.seen);
 	d.motion.onSwap = () => marks.lay();
 	document.body.classList.add("is-dragging");
+	cover(d.from);
 }
 
 /** One step of a drag, measured: its time is what dragging feels like. */
@@ -233,4 +235,5 @@ function end(): void {
 	drag.marks?.remove();
 	drag = undefined;
 	document.body.classList.remove("is-dragging");
+	uncover();
 }

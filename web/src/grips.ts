@@ -2,6 +2,7 @@
 
 import { drawing, faceOnSheet, groupsOf, inVan, sheet, svgElement, views, type View, type ViewName } from "./drawing";
 import { gapsOf } from "./gaps";
+import { cover, uncover } from "./glass";
 import { boxAbout, drawn, gripsOf, type Grip } from "./handles";
 import type { KitFitting } from "./kit";
 import * as kits from "./kits";
@@ -99,6 +100,7 @@ function press(e: PointerEvent, grip: Grip, fitting: KitFitting, v: View): void 
 		sayWhy(fitting.id, grip.why);
 		return;
 	}
+	const look = e.target instanceof Element ? getComputedStyle(e.target).cursor.replace(/^grab$/, "grabbing") : undefined;
 	const marks = new Marks([fitting.id], v, 1 / paper.nearness());
 	marks.lay();
 	taking = true;
@@ -110,6 +112,7 @@ function press(e: PointerEvent, grip: Grip, fitting: KitFitting, v: View): void 
 	layer.classList.add("is-held"); // taken out, the element under a finger would end its touch
 	drawing()?.setPointerCapture(e.pointerId);
 	document.body.classList.add("is-dragging");
+	cover(e, look);
 	for (const [name, then] of listeners) window.addEventListener(name, then as EventListener, { capture: true }); // before the keys, to which Escape means something else
 }
 
@@ -217,5 +220,6 @@ function end(): void {
 	if (hold) cancelAnimationFrame(hold.frame);
 	hold = undefined;
 	document.body.classList.remove("is-dragging");
+	uncover();
 	for (const [name, then] of listeners) window.removeEventListener(name, then as EventListener, { capture: true });
 }
