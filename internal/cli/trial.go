@@ -2,6 +2,7 @@ package cli
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"tumblehome/build"
@@ -60,8 +61,19 @@ func helping(tried []remedy.Tried) []finding.Proposal {
 	return out
 }
 
-// writeTried writes what came of each proposal.
+// writeTried writes what came of each proposal, what helps most first.
 func writeTried(text *strings.Builder, tried []remedy.Tried) {
+	help := func(t remedy.Tried) int {
+		switch {
+		case t.Clears:
+			return 2
+		case t.Eases:
+			return 1
+		}
+		return 0
+	}
+	tried = slices.Clone(tried)
+	slices.SortStableFunc(tried, func(a, b remedy.Tried) int { return help(b) - help(a) })
 	for _, t := range tried {
 		switch {
 		case t.Clears:

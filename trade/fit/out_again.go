@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"tumblehome/solve/solid"
 	"tumblehome/trade/finding"
@@ -21,7 +22,12 @@ func (w *worker) outAsBefore(i int, side solid.Side, by float64, mode *Mode, s *
 		if f.Code != "fit.sticks-out" || f.Mode == "" || f.Mode == mode.Name || !slices.Contains(f.About, self) || math.Abs(f.Measured.Value-by) > touching || f.Title != w.outTitle(i, side, by) {
 			continue
 		}
-		f.Words += fmt.Sprintf(" It is the same in the mode %q.", mode.Name)
+		const same = " It is the same in the mode "
+		if strings.Contains(f.Words, same) {
+			f.Words = strings.TrimSuffix(f.Words, ".") + fmt.Sprintf(" and %q.", mode.Name)
+		} else {
+			f.Words += same + fmt.Sprintf("%q.", mode.Name)
+		}
 		f.Proposals = w.restElsewhere(mode, i, side, by)
 		return true
 	}
