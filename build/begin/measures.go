@@ -30,10 +30,14 @@ const (
 	overlap         = 40          // of the slats of a bed that is pulled out
 	opposite        = 545         // of a galley before which a bed is pulled out
 	narrows         = 0.94        // share of that width that is left at the rear doors
+	archLined       = 30          // what the lining of a side is thicker than that of its arch, at the least
+	roomy           = 1745        // width at the knee below which what stands against a side is made less deep by what is missing
+	mostLess        = 60          // up to this
+	archCut         = 250         // how deep a thing may be cut round an arch, if that is not over half of it
 )
 
 // measures are the words that an arrangement may use for lengths that follow from the sleepers.
-type measures struct{ long, wide, broad, solo, grown, deep, pull, drawn, bunk, half, low, seat quantity.Length }
+type measures struct{ long, wide, broad, solo, grown, deep, pull, drawn, bunk, half, low, seat, arch, less quantity.Length }
 
 // measure works the words out. A bed for several is as wide as the first two need side by side.
 func (a Answers) measure() measures {
@@ -50,6 +54,8 @@ func (a Answers) measure() measures {
 		m.long = max(m.long, upToFive(b.LyingLength()))
 		m.solo = max(m.solo, upToFive(b.BedWidth()))
 	}
+	m.arch = (orElse(a.Readings.Knee, a.body().Knee)-orElse(a.Readings.Arches, a.body().Arches))/2 - archLined
+	m.less = min(max(0, upToFive(roomy-orElse(a.Readings.Knee, a.body().Knee))), mostLess)
 	m.half = downToFive(orElse(a.Readings.Arches, a.body().Arches)/2 - archGap)
 	wants := people.SideBySide(bodies...)
 	m.wide = upToFive(wants)
@@ -110,7 +116,28 @@ func upToFive(l quantity.Length) quantity.Length { return quantity.Length(5 * ma
 func (m measures) put(n *tree.Node) *tree.Node {
 	words := strings.NewReplacer("$long", m.long.String(), "$wide", m.wide.String(), "$broad", m.broad.String(), "$solo", m.solo.String(), "$deep", m.deep.String(),
 		"$grown", m.grown.String(), "$pull", m.pull.String(), "$drawn", m.drawn.String(), "$bunk", m.bunk.String(), "$half", m.half.String(), "$low", m.low.String(), "$seat", m.seat.String())
-	return eachScalar(n, words.Replace)
+	return eachScalar(n, func(text string) string {
+		if depth, ok := strings.CutPrefix(text, "$side-"); ok {
+			return m.side(words.Replace(depth), 0)
+		}
+		if depth, ok := strings.CutPrefix(text, "$slim-"); ok {
+			return m.side(depth, m.less)
+		}
+		return words.Replace(text)
+	})
+}
+
+// side is the depth of what stands against a side, over a wheel arch: where the arch would take more than half of it, so much deeper that it does not;
+// otherwise less by what a narrow van wants.
+func (m measures) side(usual string, less quantity.Length) string {
+	depth, err := quantity.ParseLength(usual)
+	switch {
+	case err != nil:
+		return usual
+	case m.arch > max(archCut, depth/2):
+		return upToFive(2 * m.arch).String()
+	}
+	return (depth - less).String()
 }
 
 // eachScalar is n with every scalar's text passed through f.

@@ -3,7 +3,6 @@ package sheet
 import (
 	"tumblehome/build"
 	"tumblehome/draw"
-	"tumblehome/trade/arrangement"
 )
 
 // person is somebody to scale: where, how tall, doing what.
@@ -77,7 +76,9 @@ func (d *drawing) settle(who *person, p build.Pose, share float64) bool {
 		}
 	case p.Sits != "":
 		who.does = "sits"
-		who.at, who.faces = d.sitsAt(b, share, hollow*who.stature, inward)
+		if who.at, who.faces, ok = d.sitsAt(who.id, hollow*who.stature); !ok {
+			return false
+		}
 		who.at[2] = d.softTop(i)
 	default:
 		who.does = "stands"
@@ -93,23 +94,14 @@ func (d *drawing) settle(who *person, p build.Pose, share float64) bool {
 	return true
 }
 
-// sitsAt is where one sits on a seat, on the given share of its longer side, so far behind its front, and where one looks: towards the middle of the
-// van, across it or along it.
-func (d *drawing) sitsAt(b arrangement.Box, share, back, inward float64) (at [3]float64, faces [2]float64) {
-	if b.MaxY-b.MinY <= b.MaxX-b.MinX {
-		at = [3]float64{b.MinX + (b.MaxX-b.MinX)*share, b.MinY + back}
-		if inward > 0 {
-			at[1] = b.MaxY - back
+// sitsAt is where one sits, so far behind the front of the seat, and where one looks: as the fit is judged.
+func (d *drawing) sitsAt(who string, back float64) (at [3]float64, faces [2]float64, ok bool) {
+	for _, s := range d.r.Fit.Seated {
+		if s.Mode == d.mode() && s.Person == who {
+			return [3]float64{s.Front[0] - back*s.Faces[0], s.Front[1] - back*s.Faces[1]}, s.Faces, true
 		}
-		return at, [2]float64{0, inward}
 	}
-	room := d.r.Lining.Room
-	at = [3]float64{b.MinX + back, b.MinY + (b.MaxY-b.MinY)*share}
-	if b.MinX+b.MaxX < room.Front()+room.Rear() {
-		at[0] = b.MaxX - back
-		return at, [2]float64{1, 0}
-	}
-	return at, [2]float64{-1, 0}
+	return at, faces, false
 }
 
 // resting says whether somebody lies or sits on a thing, or on what it carries or is carried by.

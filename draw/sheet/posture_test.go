@@ -46,3 +46,28 @@ func TestWhoSitsBentHasTheHandsOnTheKnees(t *testing.T) {
 		t.Errorf("the hands lie %.2f of the stature ahead, the head %.2f", hands, head)
 	}
 }
+
+// A bed lengthwise that reaches in before a tall locker is sat on where the locker is not.
+func TestNobodySitsWithTheLegsInALocker(t *testing.T) {
+	doc, _, err := begin.Document(begin.Answers{Body: "mid-mid", Arrangement: "mid-fixed"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	long := quantity.Length(2500)
+	doc.Fittings["bed"].Size.X = &long
+	r := reckon.NewMachine().Reckon(doc, quantity.Date{})
+	a := sheet.Footprints(r, "day")["first"]
+	mid, seen := (a[0]+a[1])/2, false
+	a[0], a[1] = mid-200, mid+200 // the legs are less wide than the elbows
+	for _, s := range r.Places.Rest {
+		if b := s.Box; s.ID == "locker" {
+			seen = true
+			if min(a[1], b.MaxX)-max(a[0], b.MinX) > 0 && min(a[3], b.MaxY)-max(a[2], b.MinY) > 0 {
+				t.Errorf("the legs of one are drawn over x %.0f to %.0f, y %.0f to %.0f, in the locker of x %.0f to %.0f, y %.0f to %.0f", a[0], a[1], a[2], a[3], b.MinX, b.MaxX, b.MinY, b.MaxY)
+			}
+		}
+	}
+	if !seen || a[2] == a[3] {
+		t.Error("there is no locker, or nobody sits")
+	}
+}

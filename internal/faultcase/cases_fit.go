@@ -157,6 +157,10 @@ var fitCases = []Case{
 		Patch: `{"fittings": {"pad": {"make": "cushions", "upon": "left-box", "at": {"x": "front - 120", "y": "left..right"}, "size": {"x": 500, "z": 60}, "of": "foam-pu-32-75", "held": "strapped"}}}`,
 		Finds: []string{"note fit.upon /fittings/pad"},
 	}, {
+		Name:  "A cooker reaches over the end of the box it stands on",
+		Patch: `{"fittings": {"ring": {"found": "yes", "upon": "left-box", "at": {"x": "front - 120", "y": "mid 0"}, "size": {"x": 400, "y": 250, "z": 90}, "mass": 3, "held": "strapped"}}}`,
+		Finds: []string{"note fit.upon /fittings/ring", "note fit.opens /fittings/left-box in day"},
+	}, {
 		Name:  "The bed pulls out too little for two",
 		Patch: `{"fittings": {"bed": {"moves": {"out": {"by": 420}}}}}`,
 		Finds: []string{"close fit.bed.width /fittings/bed in night"},

@@ -10,7 +10,7 @@ var Explanations = []finding.Explanation{
 		Why: "What holds it cannot be shut, or is drawn too small.", Clear: "Move it inside, or make what holds it larger."},
 	{Code: "fit.foul", Meaning: "Two fittings would be in the same place.", Why: "Both cannot be there, or not in that mode.",
 		Clear: "Move one by the shortest way out; in a mode, choose another position."},
-	{Code: "fit.upon", Meaning: "Something is said to stand on another, but its middle is not over it, or a cushion hangs far over the edge.", Why: "It tips off, or hangs in the air.",
+	{Code: "fit.upon", Meaning: "Something is said to stand on another, but its middle is not over it, or it reaches far over the edge.", Why: "It tips off, or hangs in the air.",
 		Clear: "Move it onto what carries it, or say what it really stands on."},
 	{Code: "fit.comes-out", Meaning: "Something stands in a closed piece of furniture and is too large for its doors and lid.", Why: "It can only be built in, and not be taken out to be mended.",
 		Clear: "A larger door or lid, or a side that is screwed and not glued."},

@@ -11,11 +11,12 @@ import (
 type Result struct {
 	Figures  []working.Figure
 	Findings []finding.Finding
-	Opens    []Opens // of every lid, door and drawer, by day
-	Floors   []Floor // the walkable floor by day and by night, for a drawing
-	Suits    Suits   // whom the van suits
-	Ways     []Way   // the widest ways from every door, by day and by night
-	Memory   *Memory // for the next working-out
+	Opens    []Opens  // of every lid, door and drawer, by day
+	Floors   []Floor  // the walkable floor by day and by night, for a drawing
+	Suits    Suits    // whom the van suits
+	Ways     []Way    // the widest ways from every door, by day and by night
+	Seated   []Seated // where everybody sits, for a drawing
+	Memory   *Memory  // for the next working-out
 	workings map[string]working.Working
 }
 
@@ -43,6 +44,7 @@ func Work(in Inputs) Result {
 	w.beds()
 	w.heads()
 	w.seats()
+	w.seated()
 	w.together()
 	w.walkway()
 	w.ways()

@@ -40,3 +40,32 @@ func TestACushionLiesOnWhatCarriesIt(t *testing.T) {
 		}
 	}
 }
+
+func TestACookerStandsOnItsWorktop(t *testing.T) {
+	for _, tt := range []struct {
+		name  string
+		make  string
+		over  float64
+		shelf float64 // top of a cupboard behind the worktop; nought is none
+		want  string
+	}{
+		{"a fifth of its length over", "", 80, 0, ""},
+		{"more", "", 100, 0, "note fit.upon cooker worktop 100"},
+		{"a box", "box", 100, 0, "note fit.upon cooker worktop 100"},
+		{"a board is made so", "worktop", 100, 0, ""},
+		{"a cupboard as high is behind it", "", 100, 920, ""},
+		{"a cupboard 25 lower is behind it", "", 100, 895, "note fit.upon cooker worktop 100"},
+	} {
+		v := in(high).
+			put(fit.Fitting{ID: "worktop", Make: "worktop", Held: "screwed"}, box(800, 1140, -890, -440, 40, 920)).
+			put(fit.Fitting{ID: "cooker", Make: tt.make, Carrier: "worktop", Held: "screwed"}, box(1140+tt.over-400, 1140+tt.over, -800, -500, 920, 1000))
+		if tt.shelf > 0 {
+			v.put(fit.Fitting{ID: "cupboard", Held: "screwed"}, box(1140, 1400, -890, -440, 40, tt.shelf))
+		}
+		r := fit.Work(v.mode("day", nil).in)
+		sound(t, r)
+		if got := told(r); got != tt.want {
+			t.Errorf("%s: told %q, want %q", tt.name, got, tt.want)
+		}
+	}
+}
