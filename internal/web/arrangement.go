@@ -4,14 +4,12 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 
 	"github.com/a-h/templ"
 
 	"tumblehome/build"
 	"tumblehome/catalogue/settings"
-	"tumblehome/internal/words"
 	"tumblehome/trade/arrangement"
 )
 
@@ -154,122 +152,6 @@ func (v view) kindOf(f build.Fitting) string {
 	}
 	return kind
 }
-
-// whereabouts says where a fitting is in the mode shown, from the finished front, as a person with a tape would.
-func (v view) whereabouts(id string, f build.Fitting) string {
-	s := v.standing(id)
-	frame := v.frameWords(f)
-	switch {
-	case s == nil:
-		return frame
-	case s.Undecided != "":
-		return capital(s.Undecided) + "."
-	case s.Off:
-		return "Out of the van in this mode."
-	case !s.Placed():
-		return frame
-	}
-	text := boxWords(s.Box, v.acrossWords(s.Box))
-	if frame != "" {
-		text = frame + "; " + text
-	}
-	if s.Moved {
-		text += ", not where it rests"
-	}
-	text = capital(text) + "."
-	if why := v.keptOff(f, s.Box); why != "" && !s.Moved {
-		text += " " + why
-	}
-	return text
-}
-
-func (v view) frameWords(f build.Fitting) string {
-	switch {
-	case f.In != "":
-		return "in " + v.name(f.In)
-	case f.Upon != "":
-		return "upon " + v.name(f.Upon)
-	case f.For != "":
-		return "at " + pathWords(f.For)
-	case f.Where != "":
-		return map[string]string{"outside": "outside", "under": "under the floor", "cab": "in the cab"}[f.Where]
-	}
-	return ""
-}
-
-// boxWords says where a box is as a tape would: "1000 to 2900 from the front, 640 wide on the right, 0 to 430 up".
-func boxWords(b arrangement.Box, across string) string {
-	return fmt.Sprintf("%s to %s from the front, %s wide %s, %s to %s up",
-		tapeWordsOf(b.MinX), tapeWordsOf(b.MaxX), tapeWordsOf(b.MaxY-b.MinY), across, tapeWordsOf(b.MinZ), tapeWordsOf(b.MaxZ))
-}
-
-func tapeWordsOf(v float64) string { return strconv.FormatFloat(words.Round(v, "mm"), 'f', 0, 64) }
-
-// acrossWords says where a box is across: on one side, at a wall, or so far from the left wall as it is at half the box's height.
-func (v view) acrossWords(b arrangement.Box) string {
-	switch {
-	case b.MinY >= 0:
-		return "on the right"
-	case b.MaxY <= 0:
-		return "on the left"
-	}
-	x, z := (b.MinX+b.MaxX)/2, (b.MinZ+b.MaxZ)/2
-	room := v.Reckoning.Lining.Room
-	left, right := b.MinY-room.Left(x, z), room.Right(x, z)-b.MaxY
-	switch {
-	case left <= atWall && right <= atWall:
-		return "from wall to wall"
-	case left <= atWall:
-		return "at the left wall"
-	case right <= atWall:
-		return "at the right wall"
-	}
-	return tapeWordsOf(left) + " from the left wall"
-}
-
-// atWall is how near a wall a thing stands at it: a panel that is not quite straight leaves as much [mm].
-const atWall = 50.0
-
-// fittingEntries are the values of a fitting that a builder changes by hand.
-func fittingEntries(doc *build.Document, id string) []entry {
-	at, f := "/fittings/"+id, doc.Fittings[id]
-	out := []entry{{Path: at + "/called", Label: "name"}}
-	if f.For == "" {
-		out = append(out,
-			fieldOf(at+"/at/x", "place along, from the front", "mm"), fieldOf(at+"/at/y", "place across, from the middle", "mm"),
-			fieldOf(at+"/at/z", "height above the floor", "mm"), fieldOf(at+"/turn", "turned, seen from above", "degrees"))
-	}
-	out = append(out, fieldOf(at+"/size/x", "length", "mm"), fieldOf(at+"/size/y", "width", "mm"), fieldOf(at+"/size/z", "height", "mm"))
-	if f.Make != "" {
-		out = append(out, fieldOf(at+"/of", "made of the board", ""))
-	}
-	if f.Where == "outside" {
-		out = append(out, entry{Path: at + "/on-door", Label: "hangs on the door, and swings with it", Choices: doorChoices(doc)})
-	}
-	held := append([]choice{{"", "not said"}}, wordsAllowed("screwed", "bolted", "strapped", "latched", "wedged", "bonded", "loose")...)
-	out = append(out, entry{Path: at + "/held", Label: "held while driving", Choices: held})
-	if f.For == "" && (f.Make != "" || len(f.Scribe) > 0) {
-		out = append(out, entry{Path: at + "/scribe", Label: "cut to follow the lining at", Ticks: true, Choices: linedSides})
-	}
-	return append(out,
-		fieldOf(at+"/mass", "mass", "kg"),
-		fieldOf(at+"/fitted", "in the van since", ""),
-		entry{Path: at + "/note", Label: "remark", Long: true})
-}
-
-// doorChoices are the doors on which a thing outside may hang, and none.
-func doorChoices(doc *build.Document) []choice {
-	out := []choice{{"", "on none"}}
-	for _, id := range build.SortedKeys(doc.Shell.Openings) {
-		if o := doc.Shell.Openings[id]; o.Door != "" {
-			out = append(out, choice{id, cmp.Or(o.Title, unhyphen(id))})
-		}
-	}
-	return out
-}
-
-// linedSides are the surfaces of the room to which a face of a thing may be cut.
-var linedSides = []choice{{"left", "the left side"}, {"right", "the right side"}, {"front", "the front"}, {"rear", "the rear"}, {"roof", "the roof"}}
 
 // modeWords says which van is shown.
 func (v view) modeWords() string {
