@@ -135,13 +135,13 @@ func (w *worker) reportWalkway(mode *Mode, door Opening, way Way) {
 	if way.Width < cell {
 		out.Title = fmt.Sprintf("There is no way from %s to %s", door.called(), w.name(to))
 		out.Words = "Something stands between them wherever one tries. Take out one thing after another, and bring each back with undo, to see which it is."
-		w.barsWay(&out, mode, door, to)
+		w.barsWay(&out, mode, door, way)
 		w.find(out)
 		return
 	}
 	if out.Proposals = w.tried(out, (*worker).walkway, w.wider(mode, way)...); len(out.Proposals) == 0 && out.Severity >= finding.Fault {
 		words := out.Words
-		w.barsWay(&out, mode, door, to)
+		w.barsWay(&out, mode, door, way)
 		if out.Words != words {
 			out.Words = words + " " + out.Words
 		}
