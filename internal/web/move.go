@@ -10,6 +10,7 @@ import (
 	"tumblehome/build/tree"
 	"tumblehome/quantity"
 	"tumblehome/reckon"
+	"tumblehome/trade/finding"
 )
 
 // patchOfMoves is the patch that makes some moves in a build, and its words. The builder's own way of saying where a thing stands is kept.
@@ -104,15 +105,7 @@ func (s *state) moveWords(m reckon.Move) string {
 	if len(parts) == 0 {
 		parts = append(parts, "left where it was")
 	}
-	return setOff(s.name(m.Fitting)) + " " + strings.Join(parts, ", ")
-}
-
-// setOff puts a name into marks that ends in a figure, so that it does not run into a length: “box 1” 60 mm.
-func setOff(name string) string {
-	if name != "" && name[len(name)-1] >= '0' && name[len(name)-1] <= '9' {
-		return "“" + name + "”"
-	}
-	return name
+	return finding.SetOff(s.name(m.Fitting)) + " " + strings.Join(parts, ", ")
 }
 
 // snapWords says what it was laid against or in line with.

@@ -10,6 +10,7 @@ import (
 	"tumblehome/internal/words"
 	"tumblehome/reckon"
 	"tumblehome/trade/arrangement"
+	"tumblehome/trade/finding"
 )
 
 const (
@@ -36,7 +37,7 @@ func withIt(from, to *reckon.Reckoning) string {
 			continue
 		}
 		if text := changedWords(a.Box, b.Box, f.In != "" || f.Upon != "" || f.For != ""); text != "" {
-			told = append(told, setOff(names[id])+" "+text)
+			told = append(told, finding.SetOff(names[id])+" "+text)
 		}
 	}
 	if n := len(told); n > mostWith {

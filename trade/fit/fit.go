@@ -137,14 +137,6 @@ func (w *worker) name(i int) string {
 	return w.in.Fittings[i].ID
 }
 
-// setOff puts a name into marks that ends in a figure, so that it does not run into a length: “box 1” 60 mm.
-func setOff(name string) string {
-	if name != "" && name[len(name)-1] >= '0' && name[len(name)-1] <= '9' {
-		return "“" + name + "”"
-	}
-	return name
-}
-
 // show adds a figure and its working, whose last line is made to be the figure.
 func (w *worker) show(f working.Figure, how working.Working) {
 	f.State = working.Current

@@ -56,7 +56,7 @@ func (w *worker) stretched(i, axis int, low, high float64, more string) []findin
 	if low+high <= 0 {
 		return nil
 	}
-	words := fmt.Sprintf("make %s %s mm longer", setOff(w.name(i)), quantity.Parted(low+high))
+	words := fmt.Sprintf("make %s %s mm longer", finding.SetOff(w.name(i)), quantity.Parted(low+high))
 	ends := [2][2]string{{"the front", "the rear"}, {"the left", "the right"}}[axis]
 	switch {
 	case low > 0 && high > 0:

@@ -21,7 +21,7 @@ func (w *worker) nudge(i int, dx, dy, dz float64, modeName string) []finding.Pro
 	if !ok {
 		return nil
 	}
-	return []finding.Proposal{{Words: fmt.Sprintf("move %s %s", setOff(w.name(i)), wayWords(dx, dy, dz)), Patch: patch}}
+	return []finding.Proposal{{Words: fmt.Sprintf("move %s %s", finding.SetOff(w.name(i)), wayWords(dx, dy, dz)), Patch: patch}}
 }
 
 // away rounds to the next whole millimetre away from nought.

@@ -34,7 +34,7 @@ func (w *worker) resize(i, axis int, by float64, larger, smaller string) []findi
 	if by < 0 {
 		word = smaller
 	}
-	return []finding.Proposal{{Words: fmt.Sprintf("make %s %s mm %s", setOff(w.name(i)), quantity.Parted(math.Abs(by)), word), Patch: patch}}
+	return []finding.Proposal{{Words: fmt.Sprintf("make %s %s mm %s", finding.SetOff(w.name(i)), quantity.Parted(math.Abs(by)), word), Patch: patch}}
 }
 
 // higher proposes to make a hard fitting higher or lower, and says what room that takes; a thicker cushion is pressed more as well.

@@ -21,14 +21,6 @@ type thing struct {
 
 func (t thing) name() string { return thingName(t.pointer) }
 
-// setOff puts a name into marks that ends in a figure, so that it does not run into a length: “box 1” 60 mm.
-func setOff(name string) string {
-	if name != "" && name[len(name)-1] >= '0' && name[len(name)-1] <= '9' {
-		return "“" + name + "”"
-	}
-	return name
-}
-
 // things gathers what is aboard in a case by what it is about, in order of pointer.
 func (r *Result) things(c CaseLoad) []thing {
 	place := make(map[string]int, len(c.cargo.fixed))
@@ -115,7 +107,7 @@ func (r *Result) moved(a axis, c CaseLoad, excess float64) (finding.Proposal, bo
 			continue
 		}
 		return finding.Proposal{
-			Words: fmt.Sprintf("Move the %s %s mm %s", setOff(cmp.Or(m.Name, t.name())), quantity.Parted(by), direction),
+			Words: fmt.Sprintf("Move the %s %s mm %s", finding.SetOff(cmp.Or(m.Name, t.name())), quantity.Parted(by), direction),
 			Patch: patch(to, "fittings", m.ID, "at", "x"),
 		}, true
 	}
